@@ -1,0 +1,15 @@
+// The whole build, in order: the invented collection, the app, the command, then the budgets that may fail it.
+
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { build } from 'vite';
+import { checkBudgets } from './budgets.mjs';
+import { bundleForNode } from './bundle.mjs';
+
+if (existsSync('src/demo/make.ts')) {
+  const made = spawnSync(process.execPath, ['scripts/run.mjs', 'src/demo/make.ts'], { stdio: 'inherit' });
+  if (made.status !== 0) process.exit(made.status ?? 1);
+}
+await build({ logLevel: 'warn' });
+if (existsSync('src/command/main.ts')) await bundleForNode('src/command/main.ts', 'build/survey.mjs');
+process.exitCode = checkBudgets('dist');

@@ -1,0 +1,94 @@
+import react from '@vitejs/plugin-react';
+import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { defineConfig } from 'vitest/config';
+
+/** What the built page may do. `vite dev` puts scripts and styles inline, so only the build carries it. */
+const pagePolicy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+const strictPage: Plugin = {
+  name: 'strict-page',
+  apply: 'build',
+  transformIndexHtml: () => [
+    { tag: 'meta', injectTo: 'head-prepend', attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy } },
+  ],
+};
+
+/** Headers a page cannot give itself in a meta element; the real host should send the same. */
+const hostHeaders = {
+  'Content-Security-Policy': "frame-ancestors 'none'",
+  'X-Content-Type-Options': 'nosniff',
+  'Referrer-Policy': 'no-referrer',
+};
+
+const serviceWorker = VitePWA({
+  strategies: 'injectManifest',
+  srcDir: 'src',
+  filename: 'sw.ts',
+  // The page registers it itself (src/device/offline), and the web manifest is a plain file in public/.
+  injectRegister: false,
+  manifest: false,
+  injectManifest: {
+    globPatterns: ['**/*'],
+    dontCacheBustURLsMatching: /^assets\//,
+    maximumFileSizeToCacheInBytes: 2_000_000,
+  },
+});
+
+export default defineConfig({
+  // Relative addresses: the app works on any host and under any sub-path. Routes are in the hash.
+  base: './',
+  plugins: [react(), strictPage, process.env.VITEST ? [] : serviceWorker],
+  build: {
+    // iPadOS 17, Chrome 121, Firefox 126: what the storage and file features need.
+    target: ['safari17', 'chrome121', 'firefox126'],
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    reportCompressedSize: false,
+  },
+  preview: { port: 4173, headers: hostHeaders },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'engine',
+          environment: 'node',
+          include: ['tests/{engine,laws,published,device,actions,command}/**/*.test.ts', 'tests/layers.test.ts'],
+          setupFiles: ['tests/quiet.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'screens',
+          environment: 'jsdom',
+          include: ['tests/{screens,words}/**/*.test.{ts,tsx}'],
+          setupFiles: ['tests/quiet.ts', 'tests/screens/setup.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 300_000,
+        },
+      },
+    ],
+  },
+});
