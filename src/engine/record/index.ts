@@ -1,0 +1,29 @@
+export { asThing } from './asThing';
+export type * from './bodies';
+export type * from './current';
+export type { Entry } from './entry';
+export { gather } from './gather';
+export { assemble, currentOf, headsOf } from './heads';
+export { bodyVersion, isKnown, kindsOfThing } from './kindsOfThing';
+export { earlierRound, findingsOf, visitOf } from './lookingUp';
+export { idPart, nameOf, type Origin, seriesOf } from './names';
+export { daysApart, type PairOfRounds, roundsThatMayBeOne } from './oneRound';
+export type * from './reason';
+export type * from './sculptureRecord';
+export { type EntryToBe, type Undoing, undoingEntries } from './undoing';
+export {
+  type Count,
+  type Coverage,
+  type DraftFinding,
+  type DraftStart,
+  type EarlierFinding,
+  type ExtentMeasure,
+  isJudged,
+  keyOf,
+  startDraft,
+  type ZoneDraft,
+} from './zoneDraft';
+export { type Asking, asking, nextQuestion } from './zoneDraftAsks';
+export { bodiesOf, type Leaving, refusal, standing, type ZoneBodies } from './zoneDraftBodies';
+export { applyTouch, awaitsAgainst, draftFrom, type ZoneTouch } from './zoneDraftTouch';
+export { areaOn, endOf, zonesAt, zoneVersionAt } from './zonesInTime';

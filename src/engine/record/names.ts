@@ -1,0 +1,41 @@
+/**
+ * Things have names that two tablets agree on, so that two people who record the same thing
+ * make two versions of one, never a double that counts twice.
+ */
+const tail = (name: string): string => name.slice(name.indexOf('/') + 1);
+
+export type Origin = 'dirt' | 'stain' | 'metal';
+
+export const nameOf = {
+  collection: (id: string) => `collection/${id}`,
+  scale: (collection: string) => `scale/${tail(collection)}`,
+  surveyor: (id: string) => `surveyor/${id}`,
+  /** The person's name, apart from the pseudonym. */
+  personName: (surveyor: string) => `name/${tail(surveyor)}`,
+  sculpture: (id: string) => `sculpture/${id}`,
+  place: (sculpture: string) => `place/${tail(sculpture)}`,
+  access: (sculpture: string) => `access/${tail(sculpture)}`,
+  insert: (id: string) => `insert/${id}`,
+  insertValue: (insert: string) => `insertValue/${tail(insert)}`,
+  elevation: (id: string) => `elevation/${id}`,
+  zone: (id: string) => `zone/${id}`,
+  round: (id: string) => `round/${id}`,
+  visit: (round: string, zone: string) => `visit/${tail(round)}/${tail(zone)}`,
+  finding: (round: string, zone: string, kind: string, origin: Origin) =>
+    `finding/${tail(round)}/${tail(zone)}/${kind}/${origin}`,
+  /** A zone asked again at the end of a round. */
+  rerating: (round: string, zone: string) => `rerating/${tail(round)}/${tail(zone)}`,
+  /** Classes set by a named person for a zone or a sculpture in a round. */
+  classSet: (round: string, about: string) => `classSet/${tail(round)}/${about}`,
+  personCheck: (id: string) => `personCheck/${id}`,
+  look: (id: string) => `look/${id}`,
+  treatment: (id: string) => `treatment/${id}`,
+  interpretation: (id: string) => `interpretation/${id}`,
+  photo: (sha256: string) => `photo/${sha256}`,
+} as const;
+
+/** The series a finding belongs to: the same kind and origin in the same zone, over all rounds. */
+export const seriesOf = (zone: string, kind: string, origin: string): string => `${tail(zone)}/${kind}/${origin}`;
+
+/** The id part of a thing's name: everything after the kind. */
+export const idPart = tail;

@@ -1,0 +1,2 @@
+export { bodySchemas } from './bodies';
+export { day, entrySchema, instant, thingName } from './entry';
