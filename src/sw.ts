@@ -1,18 +1,18 @@
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from 'workbox-precaching';
+import { NavigationRoute, registerRoute } from 'workbox-routing';
 
-// The whole app is kept on the tablet at the first visit; nothing is fetched later, so what works today works in the
-// field. There is no runtime caching and no other origin.
+// The whole app is kept on the tablet at the first visit. Nothing is fetched later and no other host is asked, so what
+// works at the office works in the field.
 declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: { url: string; revision: string | null }[] };
 
 precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
 
-// Any page under our scope is the one page: routes live in the hash.
-const page = createHandlerBoundToURL('index.html');
-self.addEventListener('fetch', (event) => {
-  if (event.request.mode === 'navigate')
-    event.respondWith(page({ request: event.request, event, url: new URL(event.request.url) }));
-});
+// Every address under ours opens the one page: routes live in the hash.
+registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+
+// The page that brought this worker uses it at once: the network may be gone before a second visit.
+self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
 
 // A new version waits until the person says so: a round half entered is never reloaded under her hands.
 self.addEventListener('message', (event) => {

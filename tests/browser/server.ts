@@ -1,0 +1,74 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { join } from 'node:path';
+
+/** A host for the built app in a process of its own, which a test may end and start again on the same port. */
+export interface Host {
+  /** Address of the app, with a slash at the end. */
+  readonly url: string;
+  readonly port: number;
+  stop(): Promise<void>;
+}
+
+export interface Hosting {
+  /** A free one when left out. */
+  port?: number;
+  /** Folder of the build, `dist` when left out: another folder is how a test puts out a new version. */
+  folder?: string;
+  /** Sub-path the app lies under, e.g. `/rounds/`. */
+  under?: string;
+}
+
+export async function startHost({ port, folder = 'dist', under = '/' }: Hosting = {}): Promise<Host> {
+  if (!existsSync(join(folder, 'index.html')))
+    throw new Error(`There is no built app in ${folder}: run npm run build first.`);
+  const on = port ?? (await freePort());
+  const url = `http://localhost:${on}${under}`;
+  const vite = join('node_modules', 'vite', 'bin', 'vite.js');
+  const running = spawn(
+    process.execPath,
+    [vite, 'preview', '--host', 'localhost', '--port', String(on), '--strictPort', '--outDir', folder, '--base', under],
+    { stdio: ['ignore', 'ignore', 'pipe'], env: { ...process.env, VITEST: '' } },
+  );
+  const endWithUs = () => running.kill('SIGKILL');
+  process.once('exit', endWithUs);
+  await answering(url, running);
+  return {
+    url,
+    port: on,
+    async stop() {
+      process.removeListener('exit', endWithUs);
+      const ended = new Promise<void>((resolve) => running.once('exit', () => resolve()));
+      if (!running.kill('SIGKILL')) return;
+      await ended;
+    },
+  };
+}
+
+async function answering(url: string, running: ChildProcess): Promise<void> {
+  let said = '';
+  running.stderr!.on('data', (piece) => {
+    said += piece;
+  });
+  for (let tries = 0; tries < 300; tries++) {
+    if (running.exitCode !== null) throw new Error(`The host of the built app ended at once. It said:\n${said}`);
+    const answer = await fetch(url).catch(() => undefined);
+    if (answer?.ok) return;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error(`The host of the built app did not answer at ${url} within half a minute. It said:\n${said}`);
+}
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once('error', reject);
+    probe.listen(0, 'localhost', () => {
+      const address = probe.address();
+      probe.close(() =>
+        typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no port')),
+      );
+    });
+  });
+}
