@@ -1,7 +1,16 @@
 import type { Source } from './source';
 
 /** Where a caution is said: once, short, where it matters. */
-export type CautionPlace = 'round' | 'ladder' | 'finding' | 'wash' | 'wax' | 'hot work' | 'basin' | 'insert' | 'after storm';
+export type CautionPlace =
+  | 'round'
+  | 'ladder'
+  | 'finding'
+  | 'wash'
+  | 'wax'
+  | 'hot work'
+  | 'basin'
+  | 'insert'
+  | 'after storm';
 
 export interface Caution {
   readonly id: string;
@@ -113,4 +122,5 @@ export const cautions: readonly Caution[] = [
   },
 ];
 
-export const cautionsAt = (place: CautionPlace): readonly Caution[] => cautions.filter((caution) => caution.where.includes(place));
+export const cautionsAt = (place: CautionPlace): readonly Caution[] =>
+  cautions.filter((caution) => caution.where.includes(place));

@@ -12,7 +12,8 @@ export const kindsAround: readonly KindOfFinding[] = [
     why: 'They are acid and etch what is below.',
     looksLike: 'White and dark splashes below a perch.',
     asks: 'Where do the birds sit? Is there a nest?',
-    caution: 'Wet it before you clean, gloves and mask, wash hands. Leave a nest in use alone: local law may protect it.',
+    caution:
+      'Wet it before you clean, gloves and mask, wash hands. Leave a nest in use alone: local law may protect it.',
     urgency: 1,
     recommends: 1,
     source: kindSource.practice,

@@ -12,6 +12,11 @@ export const roundTypes: readonly {
   { id: 'annual', name: 'Annual', means: 'the yearly round, dry and before washing', source: practice },
   { id: 'autumn', name: 'Autumn', means: 'the second look of the year, before winter', source: practice },
   { id: 'before treatment', name: 'Before treatment', means: 'the state work starts from', source: practice },
-  { id: 'after treatment', name: 'After treatment', means: 'the state work ended in: the new baseline', source: practice },
+  {
+    id: 'after treatment',
+    name: 'After treatment',
+    means: 'the state work ended in: the new baseline',
+    source: practice,
+  },
   { id: 'incident', name: 'Incident', means: 'after a storm, a blow, a theft, paint', source: practice },
 ];

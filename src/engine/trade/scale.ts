@@ -30,7 +30,11 @@ export interface Scale {
 
 /** What a collection set for itself; null for one that set nothing. An unknown kind stays unknown, whatever is set for it. */
 export const scaleOf = (
-  own: { readonly version: number; readonly hazards: Readonly<Record<string, number>>; readonly actionLevel: number } | null,
+  own: {
+    readonly version: number;
+    readonly hazards: Readonly<Record<string, number>>;
+    readonly actionLevel: number;
+  } | null,
 ): Scale => {
   const hazards = new Map(Object.entries(own?.hazards ?? {}));
   return {

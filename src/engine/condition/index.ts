@@ -1,0 +1,18 @@
+/** From what was seen to what to do first: coverage and its error, zone index, sculpture index, classes, order of need. */
+export { type Classes, type ClassOptions, classesOf, levelOf, type RoundClasses } from './classesOf';
+export type { Proposal } from './conditionClass';
+export { constants, groupsInMetal } from './constants';
+export { type Coverage, coverageInterval, coverageSd, type EyeError } from './coverageError';
+export { coverageConflicts } from './exclusiveKinds';
+export { type FindingScore, type ScoringOptions, scoreFinding } from './findingLoss';
+export { fromLogit, heldShare, logit } from './logit';
+export { type NeedOf, type OrderOfNeed, orderOfNeed, type PersonFirst, type Rank } from './orderOfNeed';
+export { dangersAt, type PersonDanger } from './personChecks';
+export { because, type ConditionReason, conditionReasons } from './reasonCodes';
+export type { Recommendation } from './recommendationClass';
+export { type RoundOptions, type SculptureScore, scoreRound, type Unscored } from './sculptureIndex';
+export type { Urgency } from './urgencyClass';
+export { dotsCoverage, wilson } from './wilson';
+export { areaMethods, areaOf, partArea, type Solid, type SolidRow, solids, typedArea, typedErrors } from './zoneArea';
+export { judgedAfresh, scoreZone, type ZoneScore, type ZoneSeen, zoneRange } from './zoneIndex';
+export { type Standing, type ZoneInRound, zoneInRound } from './zoneInRound';
