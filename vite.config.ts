@@ -92,6 +92,10 @@ export default defineConfig({
           hookTimeout: 300_000,
         },
       },
+      {
+        extends: true,
+        test: { name: 'outside', environment: 'node', include: ['tests/outside/**/*.test.ts'], testTimeout: 60_000 },
+      },
     ],
   },
 });
