@@ -1,0 +1,55 @@
+import { constants, heldShare } from '../condition';
+import { ladderStepOf } from '../trade';
+import { plainZ } from './coverageDifference';
+import { type Coverage, movedBy, type Rating, ratingOf } from './rating';
+import type { SmallestReal } from './verdict';
+
+const coarse = 0.1;
+const fine = 0.002;
+const least = heldShare(0);
+const most = heldShare(1);
+
+/** The first coverage, going out from the start in one direction, that would be called a change. */
+const firstReal = (
+  start: Rating,
+  ratingAt: (p: number) => Rating,
+  otherPerson: boolean,
+  way: 1 | -1,
+): number | null => {
+  const real = (d: number): boolean => {
+    const there = ratingAt(heldShare(movedBy(start.p, way * d)));
+    const z = way > 0 ? plainZ(start, there, otherPerson) : plainZ(there, start, otherPerson);
+    return z > constants.z95.value;
+  };
+  const inside = (d: number): boolean => {
+    const p = movedBy(start.p, way * d);
+    return p > least && p < most;
+  };
+  for (let d = coarse; inside(d); d += coarse) {
+    if (!real(d)) continue;
+    let back = d;
+    while (back > fine && real(back - fine)) back -= fine;
+    return movedBy(start.p, way * back);
+  }
+  return null;
+};
+
+/**
+ * The smallest coverages below and above a start that would be called a change, fractions, to 0.002 on the logit.
+ * `ratingAt` tells the error a later rating of that size would have. Null where even the end of the scale would not be called one:
+ * from 1 % no smaller coverage is, only "gone" may be.
+ */
+export const smallestReal = (start: Rating, ratingAt: (p: number) => Rating, otherPerson: boolean): SmallestReal => ({
+  from: start.p,
+  down: firstReal(start, ratingAt, otherPerson, -1),
+  up: firstReal(start, ratingAt, otherPerson, 1),
+});
+
+/** A later rating made in the way of this one: by eye it takes the ladder's bin there, a measured one keeps its error. */
+export const inTheWayOf = (coverage: Coverage | undefined, rating: Rating): ((p: number) => Rating) => {
+  if (!coverage || rating.byEye === 0) return (p) => ({ ...rating, p });
+  return (p) => {
+    const { low, high } = ladderStepOf(p);
+    return ratingOf({ value: p, low, high, method: coverage.method });
+  };
+};
