@@ -5,7 +5,7 @@ await runSuites([
   { name: 'types', command: ['tsc', '-p', 'src'] },
   { name: 'types, engine without a browser', command: ['tsc', '-p', 'src/engine'] },
   { name: 'types, tests', command: ['tsc', '-p', 'tests'] },
-  { name: 'lint and format', command: ['biome', 'check'] },
+  { name: 'lint and format', command: ['biome', 'check', '--error-on-warnings'] },
   { name: 'build and its budgets', command: ['npm', 'run', '--silent', 'build'] },
   { name: 'engine, device, actions, layers', project: 'engine' },
   { name: 'screens and words', project: 'screens' },

@@ -1,33 +1,27 @@
 import type { Reason } from '../../engine/record';
 
-/** Codes of the reasons why this page cannot be kept on the tablet; the sentences live in src/words. */
-export const notKeptCodes = [
-  'insecure address',
-  'browser cannot keep pages',
-  'private window',
-  'keeping failed',
-] as const;
-
-export type NotKeptCode = (typeof notKeptCodes)[number];
+/** Why this page cannot be kept on the tablet, with the names of the parameters. The sentences live in src/words/. */
+export const notKeptCodes = {
+  /** Plain http from another machine: browsers keep pages of https and of localhost only. */
+  'not kept: insecure address': [],
+  'not kept: browser cannot': [],
+  /** Storage is closed to the page: a private window, or site data blocked. */
+  'not kept: private window': [],
+  /** Anything else, in the browser's own words. */
+  'not kept: refused': ['said'],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** What can be known before trying. `undefined`: nothing stands against it. */
 export function whyNotKept(page: { isSecureContext: boolean; hasServiceWorker: boolean }): Reason | undefined {
-  // Over plain http (but for localhost) browsers hide the service worker, so this must be asked first.
-  if (!page.isSecureContext) return because('insecure address');
-  if (!page.hasServiceWorker) return because('browser cannot keep pages');
+  // At an insecure address browsers hide the service worker too, so this is asked first.
+  if (!page.isSecureContext) return { code: 'not kept: insecure address', params: {} };
+  if (!page.hasServiceWorker) return { code: 'not kept: browser cannot', params: {} };
   return undefined;
 }
 
-/**
- * What a refused registration means. Browsers refuse with SecurityError or NotSupportedError where storage is
- * closed to the page, which is what private windows and blocked site data look like from inside.
- */
+/** What a refused registration means. The two error names are what private windows give when asked. */
 export function whyRefused(error: unknown): Reason {
-  const name = error instanceof Error ? error.name : '';
-  if (name === 'SecurityError' || name === 'NotSupportedError') return because('private window');
-  return because('keeping failed', { detail: error instanceof Error ? error.message : String(error) });
-}
-
-function because(code: NotKeptCode, params: Reason['params'] = {}): Reason {
-  return { code, params };
+  const { name, message } = error instanceof Error ? error : new Error(String(error));
+  if (name === 'SecurityError' || name === 'NotSupportedError') return { code: 'not kept: private window', params: {} };
+  return { code: 'not kept: refused', params: { said: message } };
 }

@@ -1,0 +1,78 @@
+/** One part of the house: what it may import, and the packages at home in it. */
+export interface Part {
+  readonly imports: readonly string[];
+  readonly packages?: readonly string[];
+}
+
+const pages = [
+  'welcome',
+  'sculptures',
+  'logbook',
+  'settings',
+  'round',
+  'look',
+  'then-and-now',
+  'next-steps',
+  'method',
+  'carry',
+  'settle',
+];
+const engine = ['engine/trade', 'engine/record', 'engine/condition', 'engine/change', 'engine/exchange'];
+const device = ['device', 'device/store', 'device/offline', 'device/files', 'device/photo'];
+const deeds = ['actions/round', 'actions/look', 'actions/carry'];
+const ui = ['react', 'react-dom', 'wouter'];
+const page: Part = { imports: ['actions', ...engine, 'words', 'screens/parts', 'screens/shell'], packages: ui };
+
+/**
+ * Who may import whom. A file belongs to the longest name here that its path starts with; a folder of engine, device
+ * or screens that is not named is a fault, so that a new one is a decision.
+ */
+export const table: Readonly<Record<string, Part>> = {
+  'engine/trade': { imports: [] },
+  'engine/record': { imports: ['engine/trade'], packages: ['zod'] },
+  'engine/condition': { imports: ['engine/record', 'engine/trade'] },
+  'engine/change': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
+  'engine/exchange': { imports: ['engine/record', 'engine/trade'], packages: ['zod', 'canonicalize'] },
+
+  device: { imports: engine, packages: ['uuid'] },
+  'device/store': { imports: [...engine, 'device'], packages: ['dexie', 'uuid'] },
+  'device/offline': { imports: [...engine, 'device'], packages: ['workbox-window'] },
+  'device/files': { imports: [...engine, 'device'] },
+  'device/photo': { imports: [...engine, 'device'] },
+
+  actions: { imports: [...engine, ...device, ...deeds] },
+  ...Object.fromEntries(deeds.map((name) => [name, { imports: [...engine, ...device, 'actions'] }])),
+
+  words: { imports: engine },
+  'screens/parts': { imports: ['actions', ...engine, 'words'], packages: ui },
+  'screens/shell': { imports: ['actions', ...engine, 'words', 'screens/parts'], packages: ui },
+  ...Object.fromEntries(pages.map((name) => [`screens/${name}`, page])),
+
+  // Made at build time, by the same deeds a person does, in a store that lives in memory.
+  demo: { imports: [...engine, ...device, 'actions'], packages: ['fake-indexeddb', 'node:'] },
+  command: { imports: [...engine, 'words'], packages: ['node:'] },
+  'main.tsx': { imports: ['actions', 'device/offline', 'screens/shell', 'words'], packages: ui },
+  'sw.ts': { imports: [], packages: ['workbox-precaching', 'workbox-routing'] },
+};
+
+/** The shell opens every page, but only lazily: a page is not part of the start code. */
+export const mayOpenPagesLazily = 'screens/shell';
+
+/** Second doors. The start page must never load Zod, so schemas do not come through the first door of the record. */
+export const secondDoors = ['engine/record/schemas.ts'];
+
+/** What the engine must not know. Time, ids, device and seed come in as arguments. */
+export const unknownToEngine = [
+  /\bDate\.now\b/,
+  /\bnew Date\(/,
+  /\bMath\.random\b/,
+  /(?<![.\w'-])(?:crypto|window|document|indexedDB|fetch|navigator|localStorage|performance|setTimeout)(?=[.([])/,
+];
+
+export const forbiddenFolders = ['utils', 'helpers', 'common', 'lib', 'types', 'hooks'];
+
+export const longestFile = 300;
+
+/** Tables of rows that read better in one piece than in two: file, and why. Never over 400 lines. */
+export const longTables: Readonly<Record<string, string>> = {};
+export const longestTable = 400;
