@@ -1,0 +1,14 @@
+export { aroundTheWork, type AroundTheWork } from './aroundTheWork';
+export { type CollectionState, collectionState } from './collectionState';
+export { elevationsOf, interpretationsOf } from './elevationsOf';
+export { type LastDeed, lastDeed } from './lastDeed';
+export { type Need, needList } from './needList';
+export { openPersonChecks, type OpenPersonCheck } from './openPersonChecks';
+export { photoUrl } from './photoUrl';
+export { type AskedRound, roundScore, roundSetting } from './roundScore';
+export { type RoundsThatMayBeOne, roundsThatMayBeOne, type Unsettled, unsettled } from './unsettled';
+export { type SculptureRow, sculptureList } from './sculptureList';
+export { sculptureRecordOf } from './sculptureRecordOf';
+export type { SculptureSummary } from './summary';
+export { surveyors, type SurveyorRow } from './surveyors';
+export { thenAndNowOf } from './thenAndNowOf';

@@ -1,0 +1,75 @@
+import { type RoundClasses, type SculptureScore, scoreRound } from '../../engine/condition';
+import type { SculptureRecord } from '../../engine/record';
+import type { Desk, Question } from '../desk';
+import { ask } from './question';
+import { recordOf } from './records';
+import { classesIn } from './summary';
+
+/** One round with all that is asked of it. */
+export interface AskedRound {
+  readonly record: SculptureRecord;
+  /** The round it counts as: itself, unless it was said to be one with another. */
+  readonly round: string;
+  readonly score: SculptureScore;
+  readonly classes: RoundClasses;
+}
+
+const scored = new WeakMap<SculptureRecord, Map<string, AskedRound>>();
+
+const askedRound = (record: SculptureRecord, round: string): AskedRound | null => {
+  const already = scored.get(record)?.get(round);
+  if (already) return already;
+  if (!record.rounds.some(({ thing }) => thing === round)) return null;
+  const score = scoreRound(record, round);
+  const asked = { record, round, score, classes: classesIn(record, round, score) };
+  const rows = scored.get(record) ?? new Map<string, AskedRound>();
+  scored.set(record, rows.set(round, asked));
+  return asked;
+};
+
+const sculptureOfRound = async (desk: Desk, round: string): Promise<{ sculpture: string; root: string } | null> => {
+  const seen = new Set<string>();
+  for (let at = round; ; ) {
+    const current = await desk.store.current(at);
+    if (!current || current.gone) return null;
+    const part = current.lead.body.partOf;
+    seen.add(at);
+    if (typeof part !== 'string' || seen.has(part)) return { sculpture: current.within, root: at };
+    at = part;
+  }
+};
+
+/** Index, its range, its parts and the classes of one round; null where there is no such round. */
+export const roundScore = (desk: Desk, round: string): Question<AskedRound | null> =>
+  ask(
+    desk,
+    `score ${round}`,
+    () => desk.store.changes(),
+    async () => {
+      const found = await sculptureOfRound(desk, round);
+      return found && askedRound(await recordOf(desk, found.sculpture), found.root);
+    },
+  );
+
+/** The round's record alone, without scoring it: for the round screens. */
+export const roundSetting = (
+  desk: Desk,
+  round: string,
+): Question<{ readonly record: SculptureRecord; readonly round: string } | null> =>
+  ask(
+    desk,
+    `setting ${round}`,
+    () => desk.store.changes(),
+    settingOf(desk, round),
+  );
+
+const settingOf = (desk: Desk, round: string) => {
+  let last: { readonly record: SculptureRecord; readonly round: string } | null = null;
+  return async () => {
+    const found = await sculptureOfRound(desk, round);
+    if (!found) return null;
+    const record = await recordOf(desk, found.sculpture);
+    if (last?.record !== record || last.round !== found.root) last = { record, round: found.root };
+    return last;
+  };
+};

@@ -1,0 +1,116 @@
+import { coverageConflicts } from '../../engine/condition';
+import {
+  bodiesOf,
+  findingsOf,
+  idPart,
+  type Leaving,
+  nameOf,
+  refusal,
+  standing,
+  type Thing,
+  type ZoneBodies,
+  type ZoneDraft,
+} from '../../engine/record';
+import { kindOf } from '../../engine/trade';
+import { type Change, commitChanges } from '../commitChanges';
+import type { Desk, Outcome } from '../desk';
+import { inTurn } from '../inTurn';
+import { attempt, must, refuse } from '../outcome';
+import { roundDeed, roundRefusal } from './reasonCodes';
+import { type AtHand, memoryOf } from './roundMemory';
+import { nextOnWalk, walkOf } from './walk';
+
+/** Why the zone cannot be left this way; also kinds that exclude each other and surely pass the whole zone. */
+export const whyNotLeave = (draft: ZoneDraft, leaving: Leaving) =>
+  refusal(draft, leaving) ??
+  coverageConflicts(standing(draft)).find((conflict) => conflict.code === 'coverage: more than the whole zone');
+
+/** One name for the check a finding opens, so that leaving the zone twice, or on two tablets, opens one. */
+const checkName = (finding: Thing<'finding'>['body']): string =>
+  nameOf.personCheck(`${idPart(finding.round)}/${idPart(finding.zone)}/${finding.kind}`);
+
+const findingName = (f: Thing<'finding'>['body']): string => nameOf.finding(f.round, f.zone, f.kind, f.origin);
+
+const personChecks = ({ record }: AtHand, zone: Thing<'zone'>, bodies: ZoneBodies, today: string): Change[] =>
+  bodies.findings.flatMap((f): Change[] => {
+    const kind = kindOf(f.kind);
+    if (!kind?.personCheck || f.cleared || f.carriedFrom) return [];
+    const thing = checkName(f);
+    const stands = record.personChecks.some(
+      (check) =>
+        check.thing === thing ||
+        (!check.body.closed && check.body.zone === f.zone && (check.body.finding ?? '').includes(`/${f.kind}/`)),
+    );
+    if (stands) return [];
+    const what = `${zone.body.letter}, ${zone.body.name}: ${kind.name}`;
+    const body = { sculpture: f.sculpture, zone: f.zone, finding: findingName(f), what, opened: today };
+    return [{ thing, kind: 'personCheck', within: f.sculpture, body }];
+  });
+
+/** Findings of this round that the zone held and no longer holds, with the checks they had opened. */
+const takenBack = ({ record }: AtHand, round: string, zone: string, bodies: ZoneBodies): Change[] => {
+  const kept = new Set(bodies.findings.map(findingName));
+  const away = findingsOf(record, round, zone).filter((f) => !kept.has(f.thing));
+  const keptKinds = new Set(bodies.findings.map((f) => f.kind));
+  const checks = away
+    .filter((f) => !keptKinds.has(f.body.kind))
+    .flatMap((f) => record.personChecks.filter((check) => check.thing === checkName(f.body) && !check.body.closed));
+  return [...away, ...checks].map(({ thing }) => ({ thing, gone: true as const }));
+};
+
+const said = (bodies: ZoneBodies): Change[] => [
+  {
+    thing: nameOf.visit(bodies.visit.round, bodies.visit.zone),
+    kind: 'visit',
+    within: bodies.visit.sculpture,
+    body: bodies.visit,
+  },
+  ...bodies.findings.map(
+    (body): Change => ({ thing: findingName(body), kind: 'finding', within: body.sculpture, body }),
+  ),
+];
+
+/**
+ * Leaves an open zone: one visit, one entry per finding and the person checks they open, in one strict transaction that settles the
+ * touches. Gives the zone to go on with; none when every zone has its answer.
+ */
+export const leaveZone = (
+  desk: Desk,
+  round: string,
+  zone: string,
+  leaving: Leaving,
+): Promise<Outcome<{ readonly next: string | undefined }>> =>
+  attempt(async () => {
+    const memory = memoryOf(desk, round);
+    // Touches made in haste just before are folded in first.
+    await inTurn(desk.store, async () => undefined);
+    const atHand = (await memory.ready()) ?? refuse(roundRefusal('round: not here', {}));
+    const draft = memory.draftOf(zone) ?? refuse(roundRefusal('round: zone not here', {}));
+    const why = whyNotLeave(draft, leaving);
+    if (why) refuse(why);
+    const place = atHand.record.zones.find((z) => z.thing === zone) as Thing<'zone'>;
+    const bodies = bodiesOf(draft, leaving);
+    const changes = [
+      ...said(bodies),
+      ...takenBack(atHand, round, zone, bodies),
+      ...personChecks(atHand, place, bodies, desk.today()),
+    ];
+    const settles = memory.openTouches(zone).map((row) => row.n);
+    const name = roundDeed('deed: zone recorded', {
+      letter: place.body.letter,
+      state: bodies.visit.state,
+      round,
+      zone,
+    });
+    must(
+      await memory.during(
+        () => commitChanges(desk, name, changes, settles.length > 0 ? { settlesTouches: settles } : {}),
+        changes.map((change) => change.thing),
+        settles,
+      ),
+    );
+    const now = memory.get();
+    if (!now) return { next: undefined };
+    const walk = walkOf(now.record, now.round, (z) => memory.openTouches(z).length > 0);
+    return { next: nextOnWalk(walk, zone) };
+  });

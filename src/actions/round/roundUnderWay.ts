@@ -1,0 +1,49 @@
+import type { Thing } from '../../engine/record';
+import type { Desk, Question } from '../desk';
+import { ask } from '../questions/question';
+import { thingsOfKind } from '../theThing';
+
+/** Where the app was left: a round not closed, and the zone that was on the screen. */
+export interface UnderWay {
+  readonly round: Thing<'round'>;
+  readonly title: string;
+  readonly zone: string | undefined;
+}
+
+const place = 'place in a round';
+
+interface Place {
+  readonly round: string;
+  readonly zone: string;
+}
+
+/** Notes which zone is on the screen, so that the app opens where it stopped. On this device only. */
+export const noteZone = (desk: Desk, round: string, zone: string): Promise<void> =>
+  desk.store.mode === 'writing' ? desk.store.setMeta(place, { round, zone } satisfies Place) : Promise.resolve();
+
+/** Rounds begun and not closed, the one last worked on first. */
+export const roundsUnderWay = (desk: Desk): Question<readonly UnderWay[]> =>
+  ask(
+    desk,
+    'rounds under way',
+    () => desk.store.counterOf(desk.collection),
+    async () => {
+      const [rounds, works, last] = await Promise.all([
+        thingsOfKind(desk, 'round'),
+        thingsOfKind(desk, 'sculpture'),
+        desk.store.meta<Place>(place),
+      ]);
+      const titles = new Map(works.map((work) => [work.thing, work.body.title]));
+      return rounds
+        .filter((round) => !round.body.ended && !round.body.partOf && titles.has(round.body.sculpture))
+        .map((round) => ({
+          round,
+          title: titles.get(round.body.sculpture) ?? '',
+          zone: last?.round === round.thing ? last.zone : undefined,
+        }))
+        .sort(
+          (a, b) =>
+            Number(b.zone !== undefined) - Number(a.zone !== undefined) || (a.round.thing < b.round.thing ? 1 : -1),
+        );
+    },
+  );

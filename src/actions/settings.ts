@@ -1,0 +1,52 @@
+import { readBox, writeBox } from '../device';
+import type { Question } from './desk';
+
+/** What this device is set to. Never in the record, never carried. */
+export interface Settings {
+  readonly theme: 'light' | 'sun';
+  readonly hand: 'left' | 'right';
+  readonly gloves: boolean;
+  readonly ownEye: boolean;
+  /** Thing name of the surveyor at work, or ''. */
+  readonly surveyor: string;
+  readonly units: 'metric' | 'imperial';
+}
+
+const usual: Settings = { theme: 'light', hand: 'right', gloves: false, ownEye: true, surveyor: '', units: 'metric' };
+
+const allowed: { readonly [K in keyof Settings]: (value: unknown) => boolean } = {
+  theme: (v) => v === 'light' || v === 'sun',
+  hand: (v) => v === 'left' || v === 'right',
+  gloves: (v) => typeof v === 'boolean',
+  ownEye: (v) => typeof v === 'boolean',
+  surveyor: (v) => typeof v === 'string',
+  units: (v) => v === 'metric' || v === 'imperial',
+};
+
+const box = 'patina-round.settings';
+const listeners = new Set<() => void>();
+let present: Settings | undefined;
+
+const read = (): Settings => {
+  const kept = readBox(box);
+  if (typeof kept !== 'object' || kept === null) return usual;
+  const good = Object.entries(kept).filter(([key, value]) => Object.hasOwn(allowed, key) && allowed[key as keyof Settings](value));
+  return { ...usual, ...Object.fromEntries(good) };
+};
+
+export const settings: Question<Settings> & { get(): Settings } = {
+  subscribe: (changed) => {
+    listeners.add(changed);
+    return () => listeners.delete(changed);
+  },
+  get: () => {
+    present ??= read();
+    return present;
+  },
+};
+
+export const setSetting = <K extends keyof Settings>(key: K, value: Settings[K]): void => {
+  present = { ...settings.get(), [key]: value };
+  writeBox(box, present);
+  for (const changed of listeners) changed();
+};

@@ -1,0 +1,39 @@
+import { askToPersist, isPersisted, isSecureAddress } from '../device';
+import type { Reason } from '../engine/record';
+import type { Desk, Outcome, Question } from './desk';
+import { attempt } from './outcome';
+import { ask } from './questions/question';
+
+/** How safely the record lies on this device. Our own count: what the browser says of its space is no gauge. */
+export interface StorageHealth {
+  /** 'not known' where the browser does not say. */
+  readonly persisted: 'yes' | 'no' | 'not known';
+  readonly entries: number;
+  readonly photos: number;
+  /** Bytes of photos and thumbnails, and an estimate of the entries from their number. */
+  readonly bytes: number;
+  readonly secure: boolean;
+  /** What a person should know: insecure address, entries missing, a copied tablet. */
+  readonly notes: readonly Reason[];
+}
+
+export const storageHealth = (desk: Desk): Question<StorageHealth> =>
+  ask(desk, 'storageHealth', () => `${desk.store.changes()} ${asked}`, async () => {
+    const [persisted, held] = await Promise.all([isPersisted(), desk.store.held()]);
+    const secure = isSecureAddress();
+    const insecure = secure ? [] : [{ code: 'address not secure', params: {} }];
+    return { persisted, ...held, secure, notes: [...insecure, ...desk.store.notes] };
+  });
+
+let asked = 0;
+
+/** Asks the browser to keep the data. To be called from a tap, after the first real save. */
+export const askPersistence = async (): Promise<StorageHealth['persisted']> => {
+  const answer = await askToPersist();
+  asked++;
+  return answer;
+};
+
+/** Counts and checksums everything, and holds the present state against the entries. Slow; for a button. */
+export const checkStore = (desk: Desk): Promise<Outcome<{ readonly entries: number }>> =>
+  attempt(async () => ({ entries: await desk.store.checkCounts() }));

@@ -1,0 +1,54 @@
+import { headsOf, undoingEntries } from '../engine/record';
+import type { Entry, Reason } from '../engine/record';
+import type { Desk, Outcome } from './desk';
+import { inTurn } from './inTurn';
+import { attempt, refuse } from './outcome';
+import { deedName, refusal } from './reasonCodes';
+
+/**
+ * Takes back this device's last deed, also after a restart: an import is taken out, a zone that was left is open again with
+ * its touches, everything else gets an entry that brings back the state before. `name` is what was taken back.
+ */
+export const undoLast = (desk: Desk): Promise<Outcome<{ readonly name: Reason }>> =>
+  attempt(() =>
+    inTurn(desk.store, async () => {
+      const last = await desk.store.lastDeed();
+      if (!last) return refuse(refusal('nothing to undo', {}));
+      if (last.arrived) {
+        await desk.store.takeOut(last.deed);
+        return { name: last.name };
+      }
+      const done = await desk.store.entriesOfDeed(last.deed);
+      const touches = await desk.store.touchesOfDeed(last.deed);
+      const histories = new Map<string, Entry[]>();
+      for (const thing of new Set(done.map((entry) => entry.thing)))
+        histories.set(thing, before(await desk.store.entriesOf(thing), last.deed));
+      const deed = desk.newId();
+      const at = desk.now();
+      const ids = idsInOrder(desk, done.length + done.flatMap((entry) => entry.replaces).length);
+      const entries = undoingEntries(done, (thing) => histories.get(thing) ?? [], {
+        deed,
+        at,
+        by: desk.surveyor(),
+        newId: () => ids.shift() ?? desk.newId(),
+      });
+      await desk.store.commit({
+        entries,
+        deed: { id: deed, name: deedName('deed: taken back', { code: last.name.code }), at, undoes: last.deed },
+        reopensTouches: touches.map((touch) => touch.n),
+      });
+      return { name: last.name };
+    }),
+  );
+
+/** The history of a thing before the deed, the version that led then first. */
+const before = (entries: readonly Entry[], deed: string): Entry[] => {
+  const earlier = entries.filter((entry) => entry.deed !== deed);
+  const heads = earlier.length > 0 ? headsOf(earlier) : [];
+  const rest = earlier.filter((entry) => !heads.includes(entry));
+  return [...heads, ...rest];
+};
+
+/** Between two versions alike in all else, the chance part of the id says which leads; so the one that led leads again. */
+const idsInOrder = (desk: Desk, count: number): string[] =>
+  Array.from({ length: count }, () => desk.newId()).sort((a, b) => (a.slice(24) < b.slice(24) ? -1 : 1));

@@ -1,0 +1,57 @@
+import type { Reason } from '../engine/record';
+
+/** Every reason the device gives, with the names of its parameters. The sentences live in src/words/. */
+export const deviceReasonCodes = {
+  /** Another tab of this browser writes; this one only reads. */
+  'another tab writes': [],
+  /** Another tab took over while this one was open. */
+  'another tab took over': [],
+  /** The database was written by a newer version of the app. */
+  'newer database': ['here', 'found'],
+  /** Another tab keeps an old version of the database open. */
+  'update blocked': [],
+  /** A newer version of the app opened the database: this page must be loaded again. */
+  'reload needed': [],
+  /** The tablet is full; nothing of this deed was stored. `deed` is the code of the deed's name, or ''. */
+  'device full': ['deed'],
+  /** The connection to the database was lost, twice. */
+  'connection lost': ['deed'],
+  /** The browser cleared the data: `count` entries were here. */
+  'data removed': ['count'],
+  /** The database holds fewer entries than were stored. */
+  'entries missing': ['count', 'expected'],
+  /** The running count or checksum does not match what is stored. */
+  'counts differ': ['count', 'expected'],
+  /** Anything else the browser refused, in its own words. */
+  'store failed': ['deed', 'said'],
+  /** This browser has no IndexedDB, or refuses it. */
+  'no database': ['said'],
+  /** The import cannot be taken back: `count` later entries rest on it. */
+  'built upon': ['count'],
+  /** The batch to take out is not known here. */
+  'no such import': [],
+  /** An entry id is here already with another content. */
+  'id twice': ['id'],
+  /** The photo read back was not what was written. */
+  'photo not kept': [],
+  /** The address is not secure (no https): photos cannot be named by their hash, nor the app work offline. */
+  'address not secure': [],
+  'photo empty': [],
+  /** The first bytes are of no picture this app knows. */
+  'not a picture': ['name'],
+  'photo too large': ['megabytes', 'limit'],
+  /** A picture, but this browser cannot show it (HEIC): kept, without thumbnail. */
+  'picture not shown': ['mime'],
+  'location blanked': [],
+  /** The person closed the save or share sheet: no error. */
+  'save cancelled': [],
+  'save refused': ['said'],
+  'way not here': ['way'],
+  'asset missing': ['name'],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type DeviceReasonCode = keyof typeof deviceReasonCodes;
+
+type ParamsOf<C extends DeviceReasonCode> = { readonly [P in (typeof deviceReasonCodes)[C][number]]: string | number };
+
+export const deviceReason = <C extends DeviceReasonCode>(code: C, params: ParamsOf<C>): Reason => ({ code, params });

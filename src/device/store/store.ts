@@ -1,0 +1,103 @@
+import type { Current, Entry, Reason } from '../../engine/record';
+
+/** An entry as a deed makes it; the store adds this device and its counter inside the transaction. */
+export type NewEntry = Omit<Entry, 'device' | 'n'>;
+
+/** One touch inside an open zone of a round, logged durably before the screen shows it. */
+export interface TouchRow {
+  /** Rises with each touch; given by the store. */
+  readonly n: number;
+  readonly round: string;
+  readonly zone: string;
+  readonly at: string;
+  readonly by: string;
+  /** What was touched: see engine/record zone drafts. Plain JSON. */
+  readonly touch: unknown;
+  /** Set once the zone was left and its entries written: the deed that wrote them. */
+  readonly deed?: string;
+}
+
+/** What an action did, so that Undo can name it; local to this device, not in the record. */
+export interface DeedRow {
+  readonly deed: string;
+  readonly name: Reason;
+  readonly at: string;
+  readonly undone?: true;
+  /** Deeds that take back another are not undone themselves. */
+  readonly undoes?: string;
+}
+
+export interface PhotoBytes {
+  readonly sha256: string;
+  readonly mime: string;
+  readonly bytes: ArrayBuffer;
+}
+
+/** Everything that goes into one strict transaction, or none of it. */
+export interface Batch {
+  readonly entries: readonly NewEntry[];
+  readonly deed: { readonly id: string; readonly name: Reason; readonly at: string; readonly undoes?: string };
+  /** Touches (by n) whose zone these entries record: marked with the deed. */
+  readonly settlesTouches?: readonly number[];
+  /** Touches to open again: the undo of leaving a zone. */
+  readonly reopensTouches?: readonly number[];
+  /** Touches to forget. */
+  readonly dropsTouches?: readonly number[];
+}
+
+/**
+ * One collection on this device. All writing resolves after the transaction's `complete`, with strict durability.
+ * Errors reject with a StoreProblem carrying a Reason.
+ */
+export interface Store {
+  readonly name: string;
+  readonly collection: string;
+  readonly device: string;
+  /** 'reading' where another tab writes or the database is newer than this build. */
+  readonly mode: 'writing' | 'reading';
+  readonly why?: Reason;
+
+  commit(batch: Batch): Promise<readonly Entry[]>;
+  touch(row: Omit<TouchRow, 'n'>): Promise<TouchRow>;
+  dropTouches(ns: readonly number[]): Promise<void>;
+  /** Touches of a round, oldest first, settled ones too. */
+  touchesOf(round: string): Promise<TouchRow[]>;
+
+  current(thing: string): Promise<Current | undefined>;
+  currents(things: readonly string[]): Promise<(Current | undefined)[]>;
+  /** All present things within a sculpture or the collection, of the kinds asked for (all, when none are named). */
+  within(within: string, kinds?: readonly string[]): Promise<Current[]>;
+  ofKind(kind: string): Promise<Current[]>;
+  /** Visits, findings, re-ratings and class sets of one round. */
+  ofRound(round: string): Promise<Current[]>;
+
+  entriesOf(thing: string): Promise<Entry[]>;
+  entriesOfDeed(deed: string): Promise<Entry[]>;
+  allEntries(): Promise<Entry[]>;
+  /** Newest first; only this device's, only those not undone and not undoing. */
+  lastDeed(): Promise<DeedRow | undefined>;
+
+  /** Adds entries that came from elsewhere, exactly as they are, in one strict transaction; those already here are left. */
+  takeIn(entries: readonly Entry[], deed: Batch['deed']): Promise<{ readonly added: number; readonly already: number }>;
+  /** Physically removes exactly the batch a takeIn added; rejects once something here builds on it. */
+  takeOut(deed: string): Promise<void>;
+
+  /** Keeps bytes under their hash, reads them back and compares before it resolves. */
+  keepPhoto(photo: PhotoBytes): Promise<void>;
+  photo(sha256: string): Promise<PhotoBytes | undefined>;
+  photosHere(): Promise<string[]>;
+  thumb(sha256: string): Promise<PhotoBytes | undefined>;
+  keepThumb(photo: PhotoBytes): Promise<void>;
+
+  meta<T>(key: string): Promise<T | undefined>;
+  setMeta(key: string, value: unknown): Promise<void>;
+
+  /** Called after each commit with the withins it touched. */
+  watch(told: (withins: ReadonlySet<string>) => void): () => void;
+  /** Rises whenever something within it changed. */
+  counterOf(within: string): number;
+
+  close(): void;
+  /** Deletes the whole database (the demo, left for good). */
+  destroy(): Promise<void>;
+}
