@@ -1,10 +1,14 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { watchUpdates } from './device/offline';
+import { applyUpdate, watchUpdates } from './device/offline';
+import { App } from './screens/shell/App';
+import { tellUpdateReady } from './screens/shell/updateReady';
 
-createRoot(document.getElementById('root')!).render(
-  <StrictMode>
-    <h1>Patina Round</h1>
-  </StrictMode>,
-);
-void watchUpdates({ onReady: () => undefined });
+const root = document.getElementById('root');
+if (root)
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+void watchUpdates({ onReady: () => tellUpdateReady(applyUpdate) });

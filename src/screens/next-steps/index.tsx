@@ -1,0 +1,9 @@
+import { Page, Reading } from '../parts';
+
+export function NextStepsScreen() {
+  return (
+    <Page title="Next steps">
+      <Reading />
+    </Page>
+  );
+}

@@ -1,0 +1,35 @@
+import { type ReactNode, useId, useState } from 'react';
+import { Button } from './Button';
+import { DownIcon, UpIcon } from './icons';
+import './fold.css';
+
+interface FoldProps {
+  /** On the button while it is shut, and while it is open. */
+  readonly show: string;
+  readonly hide: string;
+  readonly children: ReactNode;
+}
+
+/** Something put away until it is asked for. On paper it is always open: paper cannot be touched. */
+export function Fold({ show, hide, children }: FoldProps) {
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  return (
+    <div className="fold">
+      <div className="not-printed">
+        <Button
+          kind="quiet"
+          aria-expanded={open}
+          aria-controls={id}
+          icon={open ? <UpIcon /> : <DownIcon />}
+          onClick={() => setOpen(!open)}
+        >
+          {open ? hide : show}
+        </Button>
+      </div>
+      <div id={id} className={open ? 'fold-body' : 'fold-body shut'}>
+        {children}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,16 @@
+export { Button, type ButtonKind, type ButtonProps, type ButtonSize } from './Button';
+export { Choice, type ChoiceProps, Choices, type ChoicesProps, type Option } from './Choice';
+export { ClassBadge, type ClassFamily, type ClassLevel } from './ClassBadge';
+export { EmptyState } from './EmptyState';
+export { Field, type FieldProps } from './Field';
+export { FigureText } from './FigureText';
+export { IndexDial, type IndexDialProps } from './IndexDial';
+export * from './icons';
+export { type IndexLevel, levelOf } from './indexLevel';
+export { LinkButton } from './LinkButton';
+export { Notice, type NoticeKind } from './Notice';
+export { Page, Reading, Section } from './Page';
+export { Pattern, PatternFill } from './Pattern';
+export { PhotoView } from './PhotoView';
+export { Sheet } from './Sheet';
+export { Tick } from './Tick';

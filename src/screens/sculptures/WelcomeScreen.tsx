@@ -1,0 +1,9 @@
+import { Page, Reading } from '../parts';
+
+export function WelcomeScreen() {
+  return (
+    <Page title="Welcome">
+      <Reading />
+    </Page>
+  );
+}

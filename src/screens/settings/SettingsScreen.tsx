@@ -1,0 +1,9 @@
+import { Page, Reading } from '../parts';
+
+export function SettingsScreen() {
+  return (
+    <Page title="Settings">
+      <Reading />
+    </Page>
+  );
+}

@@ -1,0 +1,61 @@
+import { Link } from 'wouter';
+import { lastDeed, settings, surveyors, tabs, undoLast } from '../../actions';
+import { deedNamed, sayReason, w } from '../../words';
+import { Button, UndoIcon } from '../parts';
+import { useDesk } from './DeskContext';
+import { pathTo } from './paths';
+import { say } from './say';
+import { useQuestion } from './useQuestion';
+
+/** Where we are, who is at work, and Undo, which names what it would take back. On the ladder only the way out and who. */
+export function Header({ field }: { readonly field: boolean }) {
+  return (
+    <header className="header by-hand not-printed">
+      <Link href={pathTo.sculptures()} className="mark">
+        <Mark />
+        {w.product}
+      </Link>
+      <AtWork />
+      {!field && <Undo />}
+    </header>
+  );
+}
+
+function AtWork() {
+  const desk = useDesk();
+  const { surveyor } = useQuestion(settings);
+  const people = useQuestion(surveyors(desk));
+  if (!people || people.length === 0) return null;
+  const role = people.find(({ thing }) => thing === surveyor)?.role;
+  return (
+    <Link href={pathTo.settings()} className="who">
+      {role ? w.shell.surveyor(role) : w.shell.nobody}
+    </Link>
+  );
+}
+
+function Undo() {
+  const desk = useDesk();
+  const last = useQuestion(lastDeed(desk));
+  const { mode } = useQuestion(tabs(desk));
+  if (!last || mode !== 'writing') return null;
+  const undo = async () => {
+    const outcome = await undoLast(desk);
+    say(outcome.ok ? w.shell.undone(deedNamed(outcome.name)) : sayReason(outcome.reason));
+  };
+  return (
+    <Button icon={<UndoIcon />} onClick={undo}>
+      {w.shell.undoOf(deedNamed(last.name))}
+    </Button>
+  );
+}
+
+/** The walk round a work, not quite closed. */
+function Mark() {
+  return (
+    <svg width="32" height="32" viewBox="0 0 32 32" aria-hidden="true">
+      <path className="mark-ring" d="M16 4a12 12 0 11-9.2 4.3" />
+      <circle className="mark-dot" cx="16" cy="16" r="4.5" />
+    </svg>
+  );
+}

@@ -1,0 +1,72 @@
+import { Suspense } from 'react';
+import { matchRoute, Route, Router, useLocation, useRouter } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
+import type { Desk } from '../../actions';
+import { w } from '../../words';
+import { EmptyState, LinkButton, Reading } from '../parts';
+import { DeskContext } from './DeskContext';
+import { ErrorBoundary } from './ErrorBoundary';
+import { Header } from './Header';
+import { LiveRegion } from './LiveRegion';
+import { Nav } from './Nav';
+import { type RouteRow, routes } from './routes';
+import { ShellNotices } from './ShellNotices';
+import './shell.css';
+
+/** What surrounds every screen of an open collection. */
+export function Shell({ desk }: { readonly desk: Desk }) {
+  return (
+    <DeskContext value={desk}>
+      <Router hook={useHashLocation}>
+        <Frame />
+      </Router>
+    </DeskContext>
+  );
+}
+
+function Frame() {
+  const [place] = useLocation();
+  const { parser } = useRouter();
+  const row = routes.find(({ path }) => matchRoute(parser, path, place)[0]);
+  const field = row?.field === true;
+  return (
+    <div className={field ? 'shell field-work' : 'shell'}>
+      <a className="skip" href="#content" onClick={skipToContent}>
+        {w.shell.skip}
+      </a>
+      <Header field={field} />
+      <Nav />
+      <main id="content" tabIndex={-1}>
+        <ShellNotices field={field} />
+        <ErrorBoundary place={place}>
+          <Suspense fallback={<Reading />}>{row ? <Shown key={row.path} row={row} /> : <Lost />}</Suspense>
+        </ErrorBoundary>
+      </main>
+      <LiveRegion />
+    </div>
+  );
+}
+
+function Shown({ row }: { readonly row: RouteRow }) {
+  return <Route path={row.path}>{(ids) => row.show(ids)}</Route>;
+}
+
+const skipToContent = (e: { preventDefault(): void }) => {
+  e.preventDefault();
+  document.getElementById('content')?.focus();
+};
+
+function Lost() {
+  return (
+    <EmptyState
+      title={w.shell.lost}
+      actions={
+        <LinkButton to="/" kind="main">
+          {w.shell.brokenBack}
+        </LinkButton>
+      }
+    >
+      <p>{w.shell.lostWhat}</p>
+    </EmptyState>
+  );
+}

@@ -1,0 +1,78 @@
+import { leaveDemo, tabs, takeOver } from '../../actions';
+import { sayReason, w } from '../../words';
+import { Button, Notice } from '../parts';
+import { useDesk } from './DeskContext';
+import { say } from './say';
+import { updateReady } from './updateReady';
+import { useQuestion } from './useQuestion';
+
+/** What a person must know on whichever screen: invented data, a tab that only reads, a version that waits. */
+export function ShellNotices({ field }: { readonly field: boolean }) {
+  return (
+    <>
+      <Invented field={field} />
+      <ReadingOnly />
+      {/* Never in the middle of a round. */}
+      {!field && <UpdateWaits />}
+    </>
+  );
+}
+
+/** On every screen and on paper. */
+function Invented({ field }: { readonly field: boolean }) {
+  const desk = useDesk();
+  if (!desk.invented) return null;
+  return (
+    <div className="banner">
+      <p>
+        <strong>{w.shell.invented}.</strong> {w.shell.inventedWhat}
+      </p>
+      {!field && (
+        <span className="not-printed">
+          <Button kind="quiet" onClick={() => leaveDemo(desk)}>
+            {w.shell.leaveDemo}
+          </Button>
+        </span>
+      )}
+    </div>
+  );
+}
+
+function ReadingOnly() {
+  const desk = useDesk();
+  const tab = useQuestion(tabs(desk));
+  if (tab.mode === 'writing') return null;
+  const take = async () => {
+    const outcome = await takeOver(desk);
+    say(outcome.ok ? w.shell.takenOver : sayReason(outcome.reason));
+  };
+  return (
+    <div className="shell-notice not-printed">
+      <Notice
+        kind="caution"
+        title={w.shell.readingOnly}
+        actions={
+          tab.canTakeOver && (
+            <Button kind="main" onClick={take}>
+              {w.shell.takeOver}
+            </Button>
+          )
+        }
+      >
+        <p>{tab.why ? sayReason(tab.why) : w.shell.readingOnlyWhat}</p>
+      </Notice>
+    </div>
+  );
+}
+
+function UpdateWaits() {
+  const start = useQuestion(updateReady);
+  if (!start) return null;
+  return (
+    <div className="shell-notice not-printed">
+      <Notice title={w.shell.update} actions={<Button onClick={start}>{w.shell.updateNow}</Button>}>
+        <p>{w.shell.updateWhat}</p>
+      </Notice>
+    </div>
+  );
+}

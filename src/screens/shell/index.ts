@@ -1,0 +1,4 @@
+export { useDesk, useShowOpening } from './DeskContext';
+export { pathTo } from './paths';
+export { say } from './say';
+export { useQuestion } from './useQuestion';

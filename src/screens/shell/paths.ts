@@ -1,0 +1,28 @@
+import { idPart } from '../../engine/record';
+
+const part = (thing: string): string => encodeURIComponent(idPart(thing));
+
+/** Where each screen is, from the names of things. Addresses carry the id part only. */
+export const pathTo = {
+  sculptures: () => '/',
+  welcome: () => '/welcome',
+  newSculpture: () => '/sculpture/new',
+  sculpture: (sculpture: string) => `/sculpture/${part(sculpture)}`,
+  editSculpture: (sculpture: string) => `/sculpture/${part(sculpture)}/edit`,
+  zones: (sculpture: string) => `/sculpture/${part(sculpture)}/zones`,
+  newZone: (sculpture: string) => `/sculpture/${part(sculpture)}/zone/new`,
+  zone: (sculpture: string, zone: string) => `/sculpture/${part(sculpture)}/zone/${part(zone)}`,
+  logbook: (sculpture: string) => `/sculpture/${part(sculpture)}/logbook`,
+  thenAndNow: (sculpture: string, earlier?: string, later?: string) =>
+    `/sculpture/${part(sculpture)}/then-and-now${earlier && later ? `/${part(earlier)}/${part(later)}` : ''}`,
+  look: (sculpture: string) => `/sculpture/${part(sculpture)}/look`,
+  startRound: (sculpture: string) => `/sculpture/${part(sculpture)}/round/start`,
+  round: (round: string) => `/round/${part(round)}`,
+  zoneInRound: (round: string, zone: string) => `/round/${part(round)}/zone/${part(zone)}`,
+  endRound: (round: string) => `/round/${part(round)}/end`,
+  nextSteps: () => '/next-steps',
+  carry: () => '/carry',
+  settle: () => '/carry/settle',
+  method: () => '/method',
+  settings: () => '/settings',
+} as const;

@@ -1,0 +1,79 @@
+import { type ComponentType, lazy, type ReactNode } from 'react';
+import { nameOf } from '../../engine/record';
+
+/** A screen's own code comes when it is first gone to; the service worker keeps it, so it comes offline too. */
+const later = <P,>(load: () => Promise<ComponentType<P>>) => lazy(async () => ({ default: await load() }));
+
+const SculptureList = later(async () => (await import('../sculptures')).SculptureListScreen);
+const Welcome = later(async () => (await import('../sculptures')).WelcomeScreen);
+const NewSculpture = later(async () => (await import('../sculptures')).NewSculptureScreen);
+const Sculpture = later(async () => (await import('../sculptures')).SculptureScreen);
+const EditSculpture = later(async () => (await import('../sculptures')).EditSculptureScreen);
+const Zones = later(async () => (await import('../sculptures')).ZonesScreen);
+const EditZone = later(async () => (await import('../sculptures')).EditZoneScreen);
+const NewZone = later(async () => (await import('../sculptures')).NewZoneScreen);
+const Logbook = later(async () => (await import('../logbook')).LogbookScreen);
+const ThenAndNow = later(async () => (await import('../then-and-now')).ThenAndNowScreen);
+const Look = later(async () => (await import('../look')).LookScreen);
+const StartRound = later(async () => (await import('../round')).StartRoundScreen);
+const Round = later(async () => (await import('../round')).RoundScreen);
+const ZoneInRound = later(async () => (await import('../round')).ZoneScreen);
+const EndRound = later(async () => (await import('../round')).EndRoundScreen);
+const NextSteps = later(async () => (await import('../next-steps')).NextStepsScreen);
+const Carry = later(async () => (await import('../carry')).CarryScreen);
+const Settle = later(async () => (await import('../settle')).SettleScreen);
+const Method = later(async () => (await import('../method')).MethodScreen);
+const Settings = later(async () => (await import('../settings')).SettingsScreen);
+
+type Ids = Readonly<Record<string, string | undefined>>;
+
+export interface RouteRow {
+  readonly path: string;
+  readonly show: (ids: Ids) => ReactNode;
+  /** On the ladder: navigation, undo and notices of the shell step back; the screen has its own. */
+  readonly field?: true;
+}
+
+const sculptureOf = (ids: Ids) => nameOf.sculpture(ids.sculpture ?? '');
+const roundOf = (ids: Ids) => nameOf.round(ids.round ?? '');
+const zoneOf = (ids: Ids) => nameOf.zone(ids.zone ?? '');
+
+/** First that fits is shown. The address carries ids; screens are given names of things. */
+export const routes: readonly RouteRow[] = [
+  { path: '/', show: () => <SculptureList /> },
+  { path: '/welcome', show: () => <Welcome /> },
+  { path: '/sculpture/new', show: () => <NewSculpture /> },
+  { path: '/sculpture/:sculpture', show: (ids) => <Sculpture sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/edit', show: (ids) => <EditSculpture sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/zones', show: (ids) => <Zones sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/zone/new', show: (ids) => <NewZone sculpture={sculptureOf(ids)} /> },
+  {
+    path: '/sculpture/:sculpture/zone/:zone',
+    show: (ids) => <EditZone key={ids.zone} sculpture={sculptureOf(ids)} zone={zoneOf(ids)} />,
+  },
+  { path: '/sculpture/:sculpture/logbook', show: (ids) => <Logbook sculpture={sculptureOf(ids)} /> },
+  {
+    path: '/sculpture/:sculpture/then-and-now/:earlier?/:later?',
+    show: (ids) => (
+      <ThenAndNow
+        sculpture={sculptureOf(ids)}
+        earlier={ids.earlier ? nameOf.round(ids.earlier) : undefined}
+        later={ids.later ? nameOf.round(ids.later) : undefined}
+      />
+    ),
+  },
+  { path: '/sculpture/:sculpture/look', show: (ids) => <Look sculpture={sculptureOf(ids)} />, field: true },
+  { path: '/sculpture/:sculpture/round/start', show: (ids) => <StartRound sculpture={sculptureOf(ids)} /> },
+  { path: '/round/:round', show: (ids) => <Round round={roundOf(ids)} />, field: true },
+  {
+    path: '/round/:round/zone/:zone',
+    show: (ids) => <ZoneInRound key={ids.zone} round={roundOf(ids)} zone={zoneOf(ids)} />,
+    field: true,
+  },
+  { path: '/round/:round/end', show: (ids) => <EndRound round={roundOf(ids)} />, field: true },
+  { path: '/next-steps', show: () => <NextSteps /> },
+  { path: '/carry', show: () => <Carry /> },
+  { path: '/carry/settle', show: () => <Settle /> },
+  { path: '/method', show: () => <Method /> },
+  { path: '/settings', show: () => <Settings /> },
+];

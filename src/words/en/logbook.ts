@@ -1,0 +1,4 @@
+/** Words of the logbook. */
+export const logbook = {
+  title: 'Logbook',
+} as const;

@@ -1,0 +1,4 @@
+/** Words of the settings. */
+export const settings = {
+  title: 'Settings',
+} as const;

@@ -1,0 +1,82 @@
+/** Every number, date and amount on screen and paper goes through here. English, with day-month-year. */
+const locale = 'en-GB';
+
+const numbers = new Map<string, Intl.NumberFormat>();
+const written = (value: number, min: number, max: number): string => {
+  const key = `${min}/${max}`;
+  let format = numbers.get(key);
+  if (!format) {
+    format = new Intl.NumberFormat(locale, { minimumFractionDigits: min, maximumFractionDigits: max });
+    numbers.set(key, format);
+  }
+  return format.format(value);
+};
+
+export const whole = (value: number): string => written(Math.round(value), 0, 0);
+
+/** A number with at most so many places, none where they are noughts. */
+export const number = (value: number, places = 2): string => written(value, 0, places);
+
+/** Square metres, the number alone: two places under 10, one above. */
+export const squareMetres = (m2: number): string => {
+  const places = Math.abs(m2) < 10 ? 2 : 1;
+  return written(m2, places, places);
+};
+
+/** With its unit: "0.95 m²". */
+export const area = (m2: number): string => `${squareMetres(m2)} m²`;
+
+/** A share between 0 and 1 as per cent; the ends are not rounded away. */
+export const share = (value: number): string => {
+  if (value > 0 && value < 0.01) return 'under 1 %';
+  if (value < 1 && value > 0.99) return 'over 99 %';
+  return `${whole(value * 100)} %`;
+};
+
+export type FigureUnit = 'index' | 'm2' | 'share';
+const units = { index: whole, m2: squareMetres, share } as const;
+
+/** A figure and its range as words: { value: "72", range: "64 to 79" }. */
+export const figure = (
+  { value, low, high }: { readonly value: number; readonly low: number; readonly high: number },
+  as: FigureUnit = 'index',
+): { readonly value: string; readonly range: string } => {
+  const write = units[as];
+  const unit = as === 'm2' ? ' m²' : '';
+  return { value: `${write(value)}${unit}`, range: `${write(low)} to ${write(high)}` };
+};
+
+const dates = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+const months = new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' });
+
+/** A date as vague as it is known: 2019-05-12 "12 May 2019", 2019-05 "May 2019", 2019 and words as they are. */
+export const date = (vague: string): string => {
+  if (/^\d{4}-\d{2}-\d{2}$/.test(vague)) {
+    const moment = new Date(`${vague}T00:00:00Z`);
+    return Number.isNaN(moment.getTime()) ? vague : dates.format(moment);
+  }
+  if (/^\d{4}-\d{2}$/.test(vague)) {
+    const moment = new Date(`${vague}-01T00:00:00Z`);
+    return Number.isNaN(moment.getTime()) ? vague : months.format(moment);
+  }
+  return vague;
+};
+
+/** Bytes as a person counts them. */
+export const bytes = (count: number): string => {
+  if (count < 1000) return `${whole(count)} bytes`;
+  if (count < 1e6) return `${whole(count / 1000)} kB`;
+  if (count < 1e9) return `${number(count / 1e6, 1)} MB`;
+  return `${number(count / 1e9, 1)} GB`;
+};
+
+/** "A, B and C". */
+const joined = new Intl.ListFormat(locale, { type: 'conjunction' });
+export const list = (items: readonly string[]): string => joined.format(items);
+
+/** What a person typed for a number: comma or point, or undefined where it is none. */
+export const typedNumber = (text: string): number | undefined => {
+  const clean = text.trim().replace(',', '.');
+  if (!/^\d+(\.\d+)?$|^\.\d+$/.test(clean)) return undefined;
+  return Number(clean);
+};
