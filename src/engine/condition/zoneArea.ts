@@ -57,7 +57,7 @@ export const solids: readonly SolidRow[] = [
   {
     id: 'strip',
     name: 'strip: tape round it, times its height',
-    asks: ['girth', 'height'],
+    asks: ['girth', 'height along the surface'],
     surface: (s) => at(s, 0) * at(s, 1),
     source: geometry,
   },
