@@ -29,13 +29,7 @@ export interface ChoiceProps<T extends string> extends Shared<T> {
 /** One of several, as big tiles; a native radio group underneath. */
 export function Choice<T extends string>({ value, onChange, ...shared }: ChoiceProps<T>) {
   const name = useId();
-  return (
-    <Tiles {...shared}>
-      {(option) => (
-        <input type="radio" name={name} value={option} checked={value === option} onChange={() => onChange(option)} />
-      )}
-    </Tiles>
-  );
+  return <Tiles {...shared} type="radio" name={name} isChosen={(option) => option === value} choose={onChange} />;
 }
 
 export interface ChoicesProps<T extends string> extends Shared<T> {
@@ -51,15 +45,30 @@ export function Choices<T extends string>({ values, onChange, ...shared }: Choic
         ? values.filter((v) => v !== option)
         : shared.options.map((o) => o.value).filter((v) => v === option || values.includes(v)),
     );
-  return (
-    <Tiles {...shared}>
-      {(option) => <input type="checkbox" checked={values.includes(option)} onChange={() => turn(option)} />}
-    </Tiles>
-  );
+  return <Tiles {...shared} type="checkbox" isChosen={(option) => values.includes(option)} choose={turn} />;
 }
 
-function Tiles<T extends string>(props: Shared<T> & { readonly children: (option: T) => ReactNode }) {
-  const { label, hint, error, options, size = 'usual', tiles = 'usual', labelUnseen, children } = props;
+interface TilesProps<T extends string> extends Shared<T> {
+  readonly type: 'radio' | 'checkbox';
+  readonly name?: string;
+  readonly isChosen: (option: T) => boolean;
+  readonly choose: (option: T) => void;
+}
+
+function Tiles<T extends string>(props: TilesProps<T>) {
+  const {
+    label,
+    hint,
+    error,
+    options,
+    size = 'usual',
+    tiles = 'usual',
+    labelUnseen,
+    type,
+    name,
+    isChosen,
+    choose,
+  } = props;
   const id = useId();
   const told = [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].filter(Boolean).join(' ') || undefined;
   return (
@@ -73,7 +82,13 @@ function Tiles<T extends string>(props: Shared<T> & { readonly children: (option
       <div className={`tiles ${tiles} ${size}`}>
         {options.map((option) => (
           <label className="tile" key={option.value}>
-            {children(option.value)}
+            <input
+              type={type}
+              name={name}
+              value={option.value}
+              checked={isChosen(option.value)}
+              onChange={() => choose(option.value)}
+            />
             <span className="tile-mark" aria-hidden="true" />
             {option.picture}
             <span className="tile-words">

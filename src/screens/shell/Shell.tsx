@@ -31,9 +31,9 @@ function Frame() {
   const field = row?.field === true;
   return (
     <div className={field ? 'shell field-work' : 'shell'}>
-      <a className="skip" href="#content" onClick={skipToContent}>
+      <button type="button" className="skip" onClick={skipToContent}>
         {w.shell.skip}
-      </a>
+      </button>
       <Header field={field} />
       <Nav />
       <main id="content" tabIndex={-1}>
@@ -51,10 +51,7 @@ function Shown({ row }: { readonly row: RouteRow }) {
   return <Route path={row.path}>{(ids) => row.show(ids)}</Route>;
 }
 
-const skipToContent = (e: { preventDefault(): void }) => {
-  e.preventDefault();
-  document.getElementById('content')?.focus();
-};
+const skipToContent = () => document.getElementById('content')?.focus();
 
 function Lost() {
   return (
