@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Verdict } from '../../engine/change';
 import { w } from '../../words';
 import './verdictMark.css';
@@ -5,6 +6,8 @@ import './verdictMark.css';
 interface VerdictMarkProps {
   readonly verdict: Verdict;
   readonly clearly?: boolean;
+  /** Said in place of the bare word. */
+  readonly children?: ReactNode;
 }
 
 /** Our own five shapes, told apart without colour: a climb, a slope, a level, a hand-over, a gap. */
@@ -17,7 +20,7 @@ const shapes: Readonly<Record<Verdict, string>> = {
 };
 
 /** A verdict in a word, with its shape. "Clearly" is said and drawn heavier. */
-export function VerdictMark({ verdict, clearly = false }: VerdictMarkProps) {
+export function VerdictMark({ verdict, clearly = false, children }: VerdictMarkProps) {
   const word = w.thenAndNow.verdict[verdict];
   const slug = verdict.replaceAll(' ', '-');
   return (
@@ -25,7 +28,7 @@ export function VerdictMark({ verdict, clearly = false }: VerdictMarkProps) {
       <svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="true">
         <path d={shapes[verdict]} />
       </svg>
-      <span>{clearly ? w.thenAndNow.clearlyVerdict(word) : word}</span>
+      <span>{children ?? (clearly ? w.thenAndNow.clearlyVerdict(word) : word)}</span>
     </span>
   );
 }

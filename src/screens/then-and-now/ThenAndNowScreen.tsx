@@ -1,0 +1,96 @@
+import { useMemo } from 'react';
+import { useLocation } from 'wouter';
+import { sculptureRecordOf, surveyors, thenAndNowOf } from '../../actions';
+import { previousComparable } from '../../engine/change';
+import type { SculptureRecord, Thing } from '../../engine/record';
+import { w } from '../../words';
+import { Button, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
+import { pathTo, useDesk, useQuestion } from '../shell';
+import { RoundPair } from './RoundPair';
+import { ThenAndNowView } from './ThenAndNowView';
+import { thingNames } from './thingNames';
+
+const words = w.thenAndNow;
+
+interface ThenAndNowScreenProps {
+  readonly sculpture: string;
+  /** Rounds to hold against each other; left out, the last round and the one it can be compared with. */
+  readonly earlier?: string | undefined;
+  readonly later?: string | undefined;
+}
+
+/** This round against an earlier one. */
+export function ThenAndNowScreen({ sculpture, earlier, later }: ThenAndNowScreenProps) {
+  const desk = useDesk();
+  const record = useQuestion(sculptureRecordOf(desk, sculpture));
+  const back = { to: pathTo.sculpture(sculpture), label: record?.sculpture.body.title ?? w.shell.nav.sculptures };
+  return (
+    <Page
+      title={words.title}
+      over={record ? `${record.sculpture.body.number} · ${record.sculpture.body.title}` : undefined}
+      lead={words.lead}
+      back={back}
+    >
+      {record === undefined ? (
+        <Reading>{words.reading}</Reading>
+      ) : record === null ? (
+        <EmptyState title={words.sculptureNotFound} />
+      ) : (
+        <Chosen record={record} earlier={earlier} later={later} />
+      )}
+    </Page>
+  );
+}
+
+function Chosen({ record, earlier, later }: { readonly record: SculptureRecord } & Omit<ThenAndNowScreenProps, 'sculpture'>) {
+  const [, go] = useLocation();
+  const { rounds, sculpture } = record;
+  const last = rounds.at(-1);
+  if (!last || rounds.length < 2) {
+    return (
+      <EmptyState
+        title={last ? words.oneRound : words.noRounds}
+        actions={<LinkButton to={pathTo.startRound(sculpture.thing)}>{words.startRound}</LinkButton>}
+      />
+    );
+  }
+  const now = later ?? last.thing;
+  const then = earlier ?? thenFor(record, now);
+  const choose = (a: string, b: string) => go(pathTo.thenAndNow(sculpture.thing, a, b));
+  return (
+    <>
+      <RoundPair
+        rounds={rounds}
+        then={then}
+        now={now}
+        onThen={(round) => choose(round, now)}
+        onNow={(round) => choose(then, round)}
+      />
+      {then === now ? <Notice kind="caution" title={words.sameRound} /> : <Compared record={record} then={then} now={now} />}
+    </>
+  );
+}
+
+/** The round that can be compared, else the nearest earlier one, else any other: a person may turn the two around. */
+const thenFor = (record: SculptureRecord, now: string): string => {
+  const { round, instead } = previousComparable(record, now);
+  const other: Thing<'round'> | undefined = round ?? instead ?? record.rounds.find(({ thing }) => thing !== now);
+  return other?.thing ?? now;
+};
+
+function Compared({ record, then, now }: { readonly record: SculptureRecord; readonly then: string; readonly now: string }) {
+  const desk = useDesk();
+  const answer = useQuestion(thenAndNowOf(desk, then, now));
+  const people = useQuestion(surveyors(desk));
+  const nameOf = useMemo(() => thingNames(record, people ?? []), [record, people]);
+  if (answer === undefined) return <Reading>{words.reading}</Reading>;
+  if (answer === null) return <Notice kind="problem" title={words.notFound} />;
+  return (
+    <>
+      <ThenAndNowView record={record} answer={answer} nameOf={nameOf} />
+      <div className="not-printed">
+        <Button onClick={() => window.print()}>{words.print}</Button>
+      </div>
+    </>
+  );
+}

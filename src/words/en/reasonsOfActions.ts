@@ -1,0 +1,94 @@
+import type { Params } from './sentence';
+
+type Sentence = (s: Params) => string;
+
+/** Why a deed was not done: what is wrong, where, what to do. Nothing was stored. */
+export const reasonsOfActions = {
+  'nothing to undo': () => 'There is nothing to undo.',
+  'nothing changed': () => 'Nothing was changed, so nothing was stored.',
+  'not here': (s) => `${s.thing('thing')} is not on this device. It may have been removed; go back and open the list again.`,
+  'title missing': () => 'The sculpture has no title. Write one.',
+  'number missing': () => 'The sculpture has no number. Write one.',
+  'name missing': () => 'The name is missing. Write one.',
+  'text missing': () => 'The text is missing. Write something, or leave without storing.',
+  'statement missing': () => 'The thought has no text. Write what you think.',
+  'role missing': () => 'The role is missing. Write what this person does, such as Steward.',
+  'side missing': () => 'It is not said which side the picture shows. Choose or write one.',
+  'day not valid': (s) =>
+    `“${s.text('day')}” is not a day between the years 1000 and 2200. Choose the day again.`,
+  'area not valid': () => 'The area cannot be right. Write square metres over 0, and a range that holds the value.',
+  'letter taken': (s) => `Letter ${s.text('letter')} is taken by another zone. Choose another letter.`,
+  'zone has visits': (s) =>
+    `Zone ${s.text('letter')} was looked at ${s.times('visits', 'time', 'times')} and cannot be removed. Split it or join it with another: its history stays.`,
+  'zone has ended': (s) => `Zone ${s.text('letter')} has ended. Open the zone it lives on in.`,
+  'split needs two': () => 'A split needs at least two new zones. Add another.',
+  'shares do not sum': (s) =>
+    `The shares of the new zones come to ${s.percent('sum')} and should come to 100 %. Change one of them.`,
+  'join needs two': () => 'Joining needs at least two zones. Choose another.',
+  'join across sculptures': () => 'Zones of two sculptures cannot be joined. Choose zones of one.',
+  'day before last visit': (s) =>
+    `The day ${s.day('day')} is before the last visit of this zone, ${s.day('last')}. Choose a later day.`,
+  'order incomplete': () => 'The new order does not name every zone once. Open the list again.',
+  'level not valid': () => 'The action level must be a number from 0 to 100.',
+  'hazard not valid': (s) => `The hazard of ${s.kind('kind')} must be a number from 0 to 1.`,
+  'class not valid': () => 'A class is a number from 0 to 3. Choose one of the four.',
+  'nothing to settle': () => 'There is nothing left to settle here: it has one version.',
+  'version not here': () => 'That version is not on this device. Open the list again.',
+  'rounds of two sculptures': () => 'These are rounds of two sculptures, so they cannot be one.',
+  'already closed': () => 'This person check is closed already.',
+  'value not valid': () => 'The value must be an amount of money of 0 or more.',
+  'count not valid': () => 'The number of pieces must be a whole number of 1 or more.',
+  'nothing to carry': () => 'There is nothing to carry out with this choice. Choose at least one sculpture.',
+  'file not read': (s) =>
+    `The file “${s.text('name')}” could not be read (${s.text('said')}). Copy it to this device again and open that copy.`,
+  'file has problems': (s) =>
+    `The file cannot be carried in: ${s.times('count', 'problem was', 'problems were')} found. Ask for the file again from the device it comes from.`,
+  'other collection': (s) =>
+    `The file belongs to “${s.text('theirs')}” and here is “${s.text('here')}”. They are put together only when you say so.`,
+  'invented into real': () => 'The invented collection cannot be carried into a real one. Open it from the first screen instead.',
+  'import done already': () => 'This file was carried in already.',
+  'demo not here': (s) => `The invented collection could not be loaded (${s.text('said')}). Try again with a network.`,
+  'copied tablet': () =>
+    'This device is a copy of another one. It has been given a new device number, so that the two are not taken for one.',
+} satisfies Readonly<Record<string, Sentence>>;
+
+/** What the undo button names. */
+export const namesOfDeeds = {
+  'deed: collection set up': (s) => `set up “${s.text('name')}”`,
+  'deed: collection renamed': (s) => `named the collection “${s.text('name')}”`,
+  'deed: surveyor added': (s) => `added ${s.text('role')}`,
+  'deed: surveyor edited': (s) => `changed ${s.text('role')}`,
+  'deed: scale set': (s) => `set the weights, version ${s.text('version')}`,
+  'deed: sculpture added': (s) => `added ${s.text('title')}`,
+  'deed: sculpture edited': (s) => `changed ${s.text('title')}`,
+  'deed: sculpture removed': (s) => `removed ${s.text('title')}`,
+  'deed: place set': () => 'wrote the place',
+  'deed: access set': () => 'wrote the access',
+  'deed: insert added': (s) => `added an insert of ${s.text('material')}`,
+  'deed: insert edited': (s) => `changed an insert of ${s.text('material')}`,
+  'deed: insert removed': (s) => `removed an insert of ${s.text('material')}`,
+  'deed: insert value set': () => 'wrote the value of an insert',
+  'deed: zone added': (s) => `added zone ${s.text('letter')}, ${s.text('name')}`,
+  'deed: zone edited': (s) => `changed zone ${s.text('letter')}, ${s.text('name')}`,
+  'deed: zone versioned': (s) => `made a new version of zone ${s.text('letter')}, ${s.text('name')}`,
+  'deed: zone removed': (s) => `removed zone ${s.text('letter')}, ${s.text('name')}`,
+  'deed: zone split': (s) => `split zone ${s.text('letter')} into ${s.text('parts')}`,
+  'deed: zones joined': (s) => `joined zones ${s.text('letters')} into ${s.text('name')}`,
+  'deed: zones ordered': () => 'changed the walking order',
+  'deed: elevation added': (s) => `added the elevation ${s.text('side')}`,
+  'deed: elevation removed': (s) => `removed the elevation ${s.text('side')}`,
+  'deed: treatment recorded': (s) => `recorded ${s.treatment('type')}`,
+  'deed: treatment edited': (s) => `changed ${s.treatment('type')}`,
+  'deed: treatment removed': (s) => `removed ${s.treatment('type')}`,
+  'deed: class set': (s) => `set a class, by ${s.text('by')}`,
+  'deed: class cleared': () => 'left the class to the rule',
+  'deed: person check opened': () => 'opened a person check',
+  'deed: person check closed': (s) => `closed a person check, by ${s.text('by')}`,
+  'deed: thought added': (s) => `added a thought of ${s.text('by')}`,
+  'deed: thought removed': () => 'removed a thought',
+  'deed: photo kept': () => 'kept a photo',
+  'deed: survey carried in': (s) => `carried in ${s.times('entries', 'entry', 'entries')}`,
+  'deed: settled': () => 'settled two versions',
+  'deed: rounds said one': () => 'said two rounds are one',
+  'deed: rounds said apart': () => 'said two rounds are two',
+} satisfies Readonly<Record<string, Sentence>>;
