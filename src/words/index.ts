@@ -3,6 +3,7 @@ import { logbook } from './en/logbook';
 import { method } from './en/method';
 import { nextSteps } from './en/nextSteps';
 import { parts } from './en/parts';
+import { look, round } from './en/round';
 import { sculptures } from './en/sculptures';
 import { settings } from './en/settings';
 import { settle } from './en/settle';
@@ -17,9 +18,11 @@ export const w = {
   product: 'Patina Round',
   carry,
   logbook,
+  look,
   method,
   nextSteps,
   parts,
+  round,
   sculptures,
   settings,
   settle,

@@ -26,7 +26,7 @@ export const roundsUnderWay = (desk: Desk): Question<readonly UnderWay[]> =>
   ask(
     desk,
     'rounds under way',
-    () => desk.store.counterOf(desk.collection),
+    () => desk.store.changes(),
     async () => {
       const [rounds, works, last] = await Promise.all([
         thingsOfKind(desk, 'round'),

@@ -59,8 +59,8 @@ export const undoInRound = (desk: Desk, round: string): Promise<Outcome<{ readon
     if (!deed) return refuse(refusal('nothing to undo', {}));
     must(await undoLast(desk));
     await memory.reload();
-    const zone = deed.name.params['zone'];
-    return { zone: deed.name.params['round'] === round && typeof zone === 'string' ? zone : undefined };
+    const zone = deed.name.params.zone;
+    return { zone: deed.name.params.round === round && typeof zone === 'string' ? zone : undefined };
   });
 
 const deedIs = (deed: DeedRow | undefined, code: string): boolean => deed?.name.code === code;
