@@ -21,12 +21,12 @@ test.each(['/', '/rounds/'])(
     await page.goto(host.url);
     await page.evaluate(() => navigator.serviceWorker.ready.then((r) => r.active?.state));
     await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
-    const title = await page.getByRole('heading', { level: 1 }).innerText();
-    expect(title).not.toBe('');
+    const title = await page.getByRole('heading', { level: 1 }).textContent();
+    expect(title).toBeTruthy();
 
     await host.stop();
     await page.reload();
-    await page.getByRole('heading', { level: 1, name: title }).waitFor();
+    await page.getByRole('heading', { level: 1, name: title! }).waitFor();
     expect(faults).toEqual([]);
 
     await tablet.kill();
@@ -34,7 +34,7 @@ test.each(['/', '/rounds/'])(
     faults = await watch(tablet.context, host.url);
     const again = await tablet.context.newPage();
     await again.goto(host.url);
-    await again.getByRole('heading', { level: 1, name: title }).waitFor();
+    await again.getByRole('heading', { level: 1, name: title! }).waitFor();
     expect(faults).toEqual([]);
   },
 );
