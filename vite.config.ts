@@ -68,7 +68,7 @@ export default defineConfig({
         test: {
           name: 'engine',
           environment: 'node',
-          include: ['tests/{engine,laws,published,device,actions,command}/**/*.test.ts', 'tests/layers.test.ts'],
+          include: ['tests/{engine,laws,published,device,actions,command}/**/*.test.ts', 'tests/*.test.ts'],
           setupFiles: ['tests/quiet.ts'],
         },
       },
