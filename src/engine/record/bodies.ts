@@ -61,13 +61,15 @@ export const areaPart = z.looseObject({
 });
 
 /** Zone area in m2 with its range. */
-export const areaBody = z.looseObject({
-  m2: z.number().positive().max(100000),
-  low: z.number().min(0),
-  high: z.number().positive(),
-  method: z.enum(['typed', 'solids', 'strips', 'outline']),
-  parts: z.array(areaPart).optional(),
-});
+export const areaBody = z
+  .looseObject({
+    m2: z.number().positive().max(100000),
+    low: z.number().min(0),
+    high: z.number().positive(),
+    method: z.enum(['typed', 'solids', 'strips', 'outline']),
+    parts: z.array(areaPart).optional(),
+  })
+  .refine((a) => a.low <= a.m2 && a.m2 <= a.high, 'range ends out of order');
 
 /** What may not be edited after a zone's first visit without making a new version of it. */
 export const zoneVersion = z.looseObject({
@@ -92,6 +94,7 @@ export const zoneBody = z.looseObject({
   /** This zone ended on a day and lives on in others; shares of its area sum to 1. */
   split: z
     .looseObject({ on: day, into: z.array(z.looseObject({ zone: thingName, share: fraction })).min(2) })
+    .refine((s) => Math.abs(s.into.reduce((sum, part) => sum + part.share, 0) - 1) <= 0.02, 'shares do not add up')
     .optional(),
   /** This zone ended on a day and became part of another. */
   joined: z.looseObject({ on: day, into: thingName }).optional(),
@@ -137,12 +140,14 @@ export const visitBody = z.looseObject({
 });
 
 /** Coverage as a share 0 to 1 with its bin, and how it was judged. */
-export const coverageBody = z.looseObject({
-  value: fraction,
-  low: fraction,
-  high: fraction,
-  method: z.enum(['ladder', 'ladder, adjusted', 'dots', 'traced', 'photo']),
-});
+export const coverageBody = z
+  .looseObject({
+    value: fraction,
+    low: fraction,
+    high: fraction,
+    method: z.enum(['ladder', 'ladder, adjusted', 'dots', 'traced', 'photo']),
+  })
+  .refine((c) => c.low <= c.value && c.value <= c.high, 'range ends out of order');
 
 export const severity = z.enum(['slight', 'moderate', 'severe']);
 export const activity = z.enum(['active', 'unclear', 'stable']);

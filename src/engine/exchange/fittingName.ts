@@ -1,0 +1,34 @@
+import { type Entry, nameOf, type Origin } from '../record';
+
+const words = (body: Entry['body'], ...fields: readonly string[]): string[] => fields.map((f) => String(body[f]));
+
+/** For things whose name follows from what they say: the name that fits the body. */
+const follows: Readonly<Record<string, (body: Entry['body']) => string>> = {
+  visit: (b) => nameOf.visit(...(words(b, 'round', 'zone') as [string, string])),
+  finding: (b) => nameOf.finding(...(words(b, 'round', 'zone', 'kind', 'origin') as [string, string, string, Origin])),
+  rerating: (b) => nameOf.rerating(...(words(b, 'round', 'zone') as [string, string])),
+  classSet: (b) => nameOf.classSet(...(words(b, 'round', 'about') as [string, string])),
+  name: (b) => nameOf.personName(String(b.surveyor)),
+  place: (b) => nameOf.place(String(b.sculpture)),
+  access: (b) => nameOf.access(String(b.sculpture)),
+  insertValue: (b) => nameOf.insertValue(String(b.insert)),
+  photo: (b) => nameOf.photo(String(b.sha256)),
+};
+
+/** The name an entry of a known kind has to have: a whole name, or the beginning it must have ("zone/"). */
+export const fittingName = (entry: Entry): string =>
+  Object.hasOwn(follows, entry.kind) ? (follows[entry.kind]?.(entry.body) ?? '') : `${entry.kind}/`;
+
+/** True where the name of the thing is one its kind and its body allow. */
+export const nameFits = (entry: Entry): boolean => {
+  const fitting = fittingName(entry);
+  return fitting.endsWith('/')
+    ? entry.thing.startsWith(fitting) && entry.thing.length > fitting.length
+    : entry.thing === fitting;
+};
+
+/** What an entry has to be within: the sculpture it speaks of, itself for a sculpture; undefined where the body does not say. */
+export const fittingWithin = (entry: Entry): string | undefined => {
+  if (entry.kind === 'sculpture') return entry.thing;
+  return typeof entry.body.sculpture === 'string' ? entry.body.sculpture : undefined;
+};

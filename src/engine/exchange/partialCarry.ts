@@ -1,0 +1,91 @@
+import type { Entry } from '../record';
+import { referencesOf } from './references';
+
+export type LeftOut = 'names' | 'places' | 'access' | 'insert values';
+
+/** What leaves out which kind of thing. */
+const kindsLeftOut: Readonly<Record<LeftOut, string>> = {
+  names: 'name',
+  places: 'place',
+  access: 'access',
+  'insert values': 'insertValue',
+};
+
+export interface CarryOptions {
+  /** Thing names; not given: all of the collection. */
+  readonly sculptures?: readonly string[];
+  readonly without?: readonly LeftOut[];
+}
+
+/** One line of what a file still holds: things of a kind, or one of two sorts of words inside them. */
+export interface Held {
+  /** A kind of thing, 'persons named in entries' or 'notes'. */
+  readonly what: string;
+  readonly count: number;
+}
+
+export interface PartialCarry {
+  /** As they are here, every version of what is taken: a whole line of replacement, or none of it. */
+  readonly entries: readonly Entry[];
+  readonly holds: readonly Held[];
+  /** Names of things that the entries speak of and the file leaves out. */
+  readonly keptAtHome: readonly string[];
+}
+
+/** Fields in which a person may be named in entries that are not of the kind `name`. */
+const namesPersons: Readonly<Record<string, readonly string[]>> = {
+  classSet: ['setBy'],
+  personCheck: ['closed'],
+  treatment: ['by'],
+  interpretation: ['by'],
+};
+
+const namesAPerson = ({ kind, body }: Entry): boolean =>
+  Object.hasOwn(namesPersons, kind) && (namesPersons[kind] ?? []).some((field) => body[field]);
+
+const hasNote = ({ kind, body }: Entry): boolean =>
+  Boolean(body.note) || kind === 'interpretation' || (kind === 'personCheck' && Boolean(body.what));
+
+const count = (entries: readonly Entry[], of: (e: Entry) => boolean): number =>
+  new Set(entries.filter(of).map((e) => e.thing)).size;
+
+/** Everything a file would hold, to be read before it leaves. Counts are of things, earlier versions included. */
+export const holdsOf = (entries: readonly Entry[]): readonly Held[] => {
+  const kinds = [...new Set(entries.map((e) => e.kind))].sort();
+  return [
+    ...kinds.map((what) => ({ what, count: count(entries, (e) => e.kind === what) })),
+    { what: 'persons named in entries', count: count(entries, namesAPerson) },
+    { what: 'notes', count: count(entries, hasNote) },
+  ].filter((held) => held.count > 0);
+};
+
+const isOfCollection = (entry: Entry): boolean => !entry.within.startsWith('sculpture/');
+
+/**
+ * The entries to carry when not all of them go: whole things with all their versions, so that no line of replacement is cut. With
+ * some sculptures only, things of the collection go along where they are spoken of (the surveyor of a round), with the collection
+ * itself and its weights. What is left out and spoken of is kept at home.
+ */
+export const partialCarry = (entries: readonly Entry[], options: CarryOptions = {}): PartialCarry => {
+  const out = new Set((options.without ?? []).map((what) => kindsLeftOut[what]));
+  const allowed = entries.filter((e) => !out.has(e.kind));
+  const taken = options.sculptures ? ofSculptures(allowed, new Set(options.sculptures)) : allowed;
+  const things = new Set(taken.map((e) => e.thing));
+  const mentioned = new Set(taken.flatMap((e) => referencesOf(e).map((r) => r.name)));
+  return {
+    entries: taken,
+    holds: holdsOf(taken),
+    keptAtHome: [...mentioned].filter((name) => !things.has(name)).sort(),
+  };
+};
+
+const ofSculptures = (entries: readonly Entry[], sculptures: ReadonlySet<string>): Entry[] => {
+  const own = entries.filter((e) => sculptures.has(e.within));
+  const along = new Set(own.flatMap((e) => [e.by, ...referencesOf(e).map((r) => r.name)]));
+  const goes = (e: Entry): boolean =>
+    e.kind === 'collection' ||
+    e.kind === 'scale' ||
+    along.has(e.thing) ||
+    (e.kind === 'name' && along.has(String(e.body.surveyor)));
+  return entries.filter((e) => sculptures.has(e.within) || (isOfCollection(e) && goes(e)));
+};

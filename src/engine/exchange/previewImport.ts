@@ -1,0 +1,144 @@
+import { assemble, type Current, type Entry, gather, idPart, type Reason, roundsThatMayBeOne } from '../record';
+import { referencesOf } from './references';
+import { unite } from './unite';
+
+/** What taking a survey in would do to the things of one sculpture, or of the collection itself. Counts are of things. */
+export interface PreviewRow {
+  /** Thing name of the sculpture, or of the collection. */
+  readonly within: string;
+  /** Number and title as they would stand afterwards; empty for the collection itself, or where the sculpture is not in either. */
+  readonly number: string;
+  readonly title: string;
+  /** The sculpture is not here yet. */
+  readonly newHere: boolean;
+  /** Things that are not here yet. */
+  readonly new: number;
+  /** Things that would show a later version than now, taking away and bringing back included. */
+  readonly replaced: number;
+  /** Things that would have two versions, to be settled by a person. */
+  readonly twoVersions: number;
+  /** Things on which the file says nothing that would change what is here. */
+  readonly already: number;
+  /** Photos spoken of whose bytes are neither here nor, since photos do not travel in it, in the file. */
+  readonly photosMissing: number;
+  /** Pairs of rounds, one of them new here, that may be one round begun apart. */
+  readonly roundsThatMayBeOne: number;
+}
+
+export interface Side {
+  /** Thing name of the collection. */
+  readonly collection: string;
+  readonly entries: readonly Entry[];
+}
+
+export interface Preview {
+  readonly ok: true;
+  /** Sculptures by number, the collection itself last. */
+  readonly rows: readonly PreviewRow[];
+  /** Entries that are not here yet: what would be stored. */
+  readonly entries: readonly Entry[];
+  /** Set where the file belongs to another collection; then a person must say so before anything is stored. Names, or ids. */
+  readonly otherCollection?: { readonly here: string; readonly theirs: string };
+  /** The file holds an invented collection. */
+  readonly invented: boolean;
+  /** Devices that wrote two entries under one count: a copied tablet. */
+  readonly copiedDevices: readonly string[];
+  /** Things spoken of that are neither here nor in the file. */
+  readonly keptAtHome: number;
+}
+
+const collectionBody = (side: Side): Entry['body'] => assemble(side.entries).get(side.collection)?.lead.body ?? {};
+const nameOfCollection = (side: Side): string => String(collectionBody(side).name ?? '') || idPart(side.collection);
+
+/** Devices with one count on two entries: both are true records, so both stay; the device has to be told. */
+const copied = (entries: readonly Entry[]): string[] => {
+  const seen = new Map<string, string>();
+  const devices = new Set<string>();
+  for (const { id, device, n } of entries) {
+    const count = `${device}\n${n}`;
+    const other = seen.get(count);
+    if (other !== undefined && other !== id) devices.add(device);
+    seen.set(count, id);
+  }
+  return [...devices].sort();
+};
+
+const outcome = (before: Current | undefined, after: Current): 'new' | 'replaced' | 'twoVersions' | 'already' => {
+  if (!before) return after.heads.length > 1 && !after.gone ? 'twoVersions' : 'new';
+  const same = before.heads.length === after.heads.length && before.heads.every((id) => after.heads.includes(id));
+  if (same) return 'already';
+  return after.heads.length > 1 && !after.gone ? 'twoVersions' : 'replaced';
+};
+
+interface Afterwards {
+  readonly before: ReadonlyMap<string, Current>;
+  readonly after: ReadonlyMap<string, Current>;
+  readonly photosHere: ReadonlySet<string>;
+}
+
+const row = (within: string, theirs: readonly Current[], all: readonly Current[], world: Afterwards): PreviewRow => {
+  const counts = { new: 0, replaced: 0, twoVersions: 0, already: 0 };
+  let photosMissing = 0;
+  for (const { thing } of theirs) {
+    const after = world.after.get(thing);
+    if (!after) continue;
+    counts[outcome(world.before.get(thing), after)]++;
+    if (after.kind === 'photo' && !after.gone && !world.photosHere.has(String(after.lead.body.sha256))) photosMissing++;
+  }
+  const record = within.startsWith('sculpture/') ? gather(all) : undefined;
+  const pairs = record ? roundsThatMayBeOne(record) : [];
+  const isNew = (round: string) => !world.before.has(round);
+  return {
+    within,
+    number: String(world.after.get(within)?.lead.body.number ?? ''),
+    title: String(world.after.get(within)?.lead.body.title ?? ''),
+    newHere: !world.before.has(within),
+    ...counts,
+    photosMissing,
+    roundsThatMayBeOne: pairs.filter(({ earlier, later }) => isNew(earlier.thing) || isNew(later.thing)).length,
+  };
+};
+
+const byWithin = (currents: Iterable<Current>): Map<string, Current[]> => {
+  const groups = new Map<string, Current[]>();
+  for (const current of currents) {
+    const own = groups.get(current.within);
+    if (own) own.push(current);
+    else groups.set(current.within, [current]);
+  }
+  return groups;
+};
+
+const sculpturesByNumber = (a: PreviewRow, b: PreviewRow): number => {
+  const rank = (r: PreviewRow) => `${r.within.startsWith('sculpture/') ? 0 : 1}\n${r.number}\n${r.within}`;
+  return rank(a) < rank(b) ? -1 : 1;
+};
+
+/**
+ * What taking in a survey would change, sculpture by sculpture, before anything is stored. `photosHere` are SHA-256 of photos whose
+ * bytes lie on this device. Refused where one id stands for two contents.
+ */
+export const previewImport = (
+  here: Side,
+  coming: Side,
+  photosHere: Iterable<string> = [],
+): Preview | { readonly ok: false; readonly problems: readonly Reason[] } => {
+  const united = unite(here.entries, coming.entries);
+  if (!united.ok) return united;
+  const known = new Set(here.entries.map((e) => e.id));
+  const world = { before: assemble(here.entries), after: assemble(united.entries), photosHere: new Set(photosHere) };
+  const theirs = byWithin(assemble(coming.entries).values());
+  const all = byWithin(world.after.values());
+  const mentioned = new Set(coming.entries.flatMap((e) => referencesOf(e).map((r) => r.name)));
+  return {
+    ok: true,
+    rows: [...theirs].map(([within, own]) => row(within, own, all.get(within) ?? [], world)).sort(sculpturesByNumber),
+    entries: coming.entries.filter((e) => !known.has(e.id)),
+    ...(here.collection === coming.collection
+      ? {}
+      : { otherCollection: { here: nameOfCollection(here), theirs: nameOfCollection(coming) } }),
+    invented: collectionBody(coming).invented === true,
+    copiedDevices: copied(united.entries),
+    keptAtHome: [...mentioned].filter((name) => !world.after.has(name)).length,
+  };
+};

@@ -1,0 +1,53 @@
+import type { Entry } from '../record';
+
+/** One mention of another thing in a body. */
+export interface Reference {
+  readonly field: string;
+  readonly name: string;
+  /** Kinds of thing that may stand here; none named: any. */
+  readonly kinds: readonly string[];
+}
+
+/** Fields that hold names of things, in whatever kind they occur, and what kinds they may name. */
+const fields: Readonly<Record<string, readonly string[]>> = {
+  sculpture: ['sculpture'],
+  round: ['round'],
+  zone: ['zone'],
+  zones: ['zone'],
+  surveyor: ['surveyor'],
+  insert: ['insert'],
+  photo: ['photo'],
+  photos: ['photo'],
+  finding: ['finding'],
+  carriedFrom: ['round'],
+  stainFrom: ['zone'],
+  partOf: ['round'],
+  apartFrom: ['round'],
+  askAgain: ['zone'],
+  about: [],
+  into: ['zone'],
+};
+
+const collect = (value: unknown, path: string, kinds: readonly string[] | undefined, found: Reference[]): void => {
+  if (typeof value === 'string') {
+    if (kinds && value !== '') found.push({ field: path, name: value, kinds });
+  } else if (Array.isArray(value)) {
+    for (const [i, each] of value.entries()) collect(each, `${path}[${i}]`, kinds, found);
+  } else if (typeof value === 'object' && value !== null) {
+    for (const [name, each] of Object.entries(value)) {
+      collect(
+        each,
+        path === '' ? name : `${path}.${name}`,
+        Object.hasOwn(fields, name) ? fields[name] : undefined,
+        found,
+      );
+    }
+  }
+};
+
+/** All things a body of a known kind speaks of. Depth is that of the body: reading has held it to a few. */
+export const referencesOf = (entry: Entry): readonly Reference[] => {
+  const found: Reference[] = [];
+  collect(entry.body, '', undefined, found);
+  return found;
+};
