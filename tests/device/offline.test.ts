@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { whyNotKept, whyRefused } from '../../src/device/offline/whyNotKept';
 
 test('an insecure address is named as the reason even though the browser hides its service worker there', () => {
-  expect(whyNotKept({ isSecureContext: false, hasServiceWorker: false })?.code).toBe('not kept: insecure address');
+  expect(whyNotKept({ isSecureContext: false, hasServiceWorker: false })?.code).toBe('address not secure');
 });
 
 test('a browser without service workers is named as the reason at a secure address', () => {

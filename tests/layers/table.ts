@@ -41,7 +41,7 @@ export const table: Readonly<Record<string, Part>> = {
   'device/photo': { imports: [...engine, 'device'] },
 
   actions: { imports: [...engine, ...device, ...deeds] },
-  ...Object.fromEntries(deeds.map((name) => [name, { imports: [...engine, ...device, 'actions'] }])),
+  ...Object.fromEntries(deeds.map((name) => [name, { imports: [...engine, ...device, 'actions', ...deeds] }])),
 
   words: { imports: engine },
   'screens/parts': { imports: ['actions', ...engine, 'words'], packages: ui },

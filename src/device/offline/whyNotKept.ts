@@ -1,9 +1,8 @@
 import type { Reason } from '../../engine/record';
+import { deviceReason } from '../reasonCodes';
 
 /** Why this page cannot be kept on the tablet, with the names of the parameters. The sentences live in src/words/. */
 export const notKeptCodes = {
-  /** Plain http from another machine: browsers keep pages of https and of localhost only. */
-  'not kept: insecure address': [],
   'not kept: browser cannot': [],
   /** Storage is closed to the page: a private window, or site data blocked. */
   'not kept: private window': [],
@@ -14,7 +13,7 @@ export const notKeptCodes = {
 /** What can be known before trying. `undefined`: nothing stands against it. */
 export function whyNotKept(page: { isSecureContext: boolean; hasServiceWorker: boolean }): Reason | undefined {
   // At an insecure address browsers hide the service worker too, so this is asked first.
-  if (!page.isSecureContext) return { code: 'not kept: insecure address', params: {} };
+  if (!page.isSecureContext) return deviceReason('address not secure', {});
   if (!page.hasServiceWorker) return { code: 'not kept: browser cannot', params: {} };
   return undefined;
 }
