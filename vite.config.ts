@@ -87,6 +87,7 @@ export default defineConfig({
           name: 'browser',
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/setup.ts'],
           fileParallelism: false,
           testTimeout: 120_000,
           hookTimeout: 300_000,

@@ -112,7 +112,9 @@ function fromDebian(): string {
       env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
     }).status === 0;
   const brought =
-    existsSync('/usr/bin/apt-get') && ran(['update']) && ran(['install', '-y', '--no-install-recommends', 'chromium']);
+    existsSync('/usr/bin/apt-get') &&
+    ran(['update']) &&
+    ran(['install', '-y', '--no-install-recommends', 'chromium', 'fonts-liberation']);
   const found = brought ? onPath() : undefined;
   if (!found) throw new Error(howTo);
   return found;
