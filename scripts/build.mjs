@@ -9,7 +9,8 @@ if (existsSync('src/demo/make.ts')) {
   const made = spawnSync(process.execPath, ['scripts/run.mjs', 'src/demo/make.ts'], { stdio: 'inherit' });
   if (made.status !== 0) process.exit(made.status ?? 1);
 }
-await build({ logLevel: 'warn' });
+// Vite has told what is wrong by then; its stack says nothing more.
+await build({ logLevel: 'warn' }).catch(() => process.exit(1));
 if (existsSync('src/command/main.ts')) await bundleForNode('src/command/main.ts', 'build/survey.mjs');
 
 const { sizes, faults } = budgetsOf('dist');
