@@ -48,7 +48,12 @@ export const constants = {
   stopCondition: own(2, 'Condition class at least, at a stop word'),
   stopUrgency: own(1, 'Urgency class at least, at a stop word: somebody waits for an answer'),
   metalAtStake: own(0.8, 'Hazard from which a severe active finding is CC3 by itself'),
-  activeInMetal: own(0.03, 'Coverage from which an active finding in the metal is UC1, share'),
+  activeInMetal: own(0.03, 'Coverage from which a finding in the metal said to be active is UC1, share'),
+  unclearInMetal: own(
+    0.1,
+    'Coverage from which a finding in the metal of unclear activity is UC1, share',
+    'Our own choice: unclear is what the app assumes, and at 3 % two zones in three of a well-kept garden came out alike.',
+  ),
   severeRecommendation: own(2, 'Recommendation class at least, at a severe active finding in the metal'),
   sculptureAsksFrom: own(
     1 / 3,

@@ -38,7 +38,8 @@ const activeInMetal = (score: FindingScore): readonly Candidate[] => {
   if (row.measure !== 'area') {
     return [at(1, because('class: active in the metal, told by count or presence', { kind: row.id }))];
   }
-  if (!cover || cover.value < constants.activeInMetal.value) return [];
+  const from = finding.activity === 'active' ? constants.activeInMetal : constants.unclearInMetal;
+  if (!cover || cover.value < from.value) return [];
   return [at(1, because('class: active in the metal', { kind: row.id, percent: percent(cover.value) }))];
 };
 

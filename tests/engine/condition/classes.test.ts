@@ -103,15 +103,26 @@ describe('urgency class of a zone', () => {
   });
 
   it('is UC1 for what is active in the metal from 3 %, for beading at sheets or worse, and for deposits that etch', () => {
-    expect(zoneA([green('3')]).urgency).toMatchObject({ level: 1, reasons: [{ code: 'class: active in the metal' }] });
-    expect(zoneA([green('<1')]).urgency.level).toBe(0);
+    const active = { activity: 'active' } as const;
+    expect(zoneA([green('3', active)]).urgency).toMatchObject({
+      level: 1,
+      reasons: [{ code: 'class: active in the metal' }],
+    });
+    expect(zoneA([green('<1', active)]).urgency.level).toBe(0);
     expect(zoneA([green('30', { origin: 'stain' })]).urgency.level).toBe(0);
     expect(zoneA([], { beading: 'sheets' }).urgency.level).toBe(1);
     expect(zoneA([], { beading: 'wets' }).urgency.level).toBe(1);
     expect(zoneA([], { beading: 'flattened' }).urgency.level).toBe(0);
     expect(zoneA([findingBody('droppings', { coverage: onLadder('<1') })]).urgency.level).toBe(1);
+    expect(zoneA([findingBody('failed-plug', { count: 'one' })]).urgency.level).toBe(1);
     expect(zoneA([findingBody('wax-worn', { coverage: onLadder('50') })]).urgency.level).toBe(0);
     expect(zoneA([findingBody('thin-dark-area', { coverage: onLadder('50') })]).urgency.level).toBe(0);
+  });
+
+  it('is UC1 from 10 % where activity was left unclear, as the app assumes it', () => {
+    expect(zoneA([green('10')]).urgency.level).toBe(1);
+    expect(zoneA([green('5')]).urgency.level).toBe(0);
+    expect(zoneA([green('90+', { activity: 'stable' })]).urgency.level).toBe(0);
   });
 
   it('is UC2 for any pale powdery mounds, new pits, corrosion under a film, an open joint', () => {
@@ -230,7 +241,7 @@ describe('classes of the whole sculpture', () => {
 
   it('hold what a named person set, and keep the proposal beside it', () => {
     const classSets = [classSetThing(sculpture, { urgency: 2 }), classSetThing(zoneName('A'), { condition: 0 })];
-    const classes = classed([{ zone: 'A', findings: [green('3')] }], { classSets });
+    const classes = classed([{ zone: 'A', findings: [green('10')] }], { classSets });
     const [zone] = classes.zones;
     if (!zone) throw new Error('zone A has classes');
     expect(levelOf(classes.sculpture, 'urgency')).toBe(2);
