@@ -1,9 +1,1 @@
-import { Page, Reading } from '../parts';
-
-export function NextStepsScreen() {
-  return (
-    <Page title="Next steps">
-      <Reading />
-    </Page>
-  );
-}
+export { NextStepsScreen } from './NextStepsScreen';

@@ -1,9 +1,1 @@
-import { Page, Reading } from '../parts';
-
-export function SettleScreen() {
-  return (
-    <Page title="Settle">
-      <Reading />
-    </Page>
-  );
-}
+export { SettleScreen } from './SettleScreen';

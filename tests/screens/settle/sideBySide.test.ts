@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Entry } from '../../../src/engine/record';
-import { chosenBeforehand, commonAncestor, settledBody, sideBySide } from '../../../src/screens/settle/sideBySide';
+import { chosenBeforehand, settledBody, sideBySide } from '../../../src/screens/settle/sideBySide';
 
-const entry = (id: string, replaces: string[], body: Record<string, unknown>): Entry => ({
+const entry = (id: string, body: Record<string, unknown>): Entry => ({
   id,
   thing: 'sculpture/1',
   kind: 'sculpture',
@@ -13,29 +13,18 @@ const entry = (id: string, replaces: string[], body: Record<string, unknown>): E
   device: 'd',
   n: 0,
   deed: id,
-  replaces,
+  replaces: [],
   body,
 });
 
-describe('two versions side by side', () => {
-  const first = entry('a', [], { title: 'Heron', maker: 'unknown' });
-  const middle = entry('b', ['a'], { title: 'Heron', maker: 'unknown', date: '1961' });
-  const one = entry('c', ['b'], { title: 'Grey heron', maker: 'unknown', date: '1961' });
-  const two = entry('e', ['d'], { title: 'Heron', maker: 'unknown', date: '1962', note: 'plaque lost' });
-  const between = entry('d', ['b'], { title: 'Heron', maker: 'unknown', date: '1962' });
-  const all = [first, middle, one, between, two];
-
-  it('finds the nearest entry both replace, not the first of all', () => {
-    expect(commonAncestor(all, one, two)?.id).toBe('b');
-  });
-
-  it('has no ancestor where both were begun apart', () => {
-    expect(commonAncestor([], entry('x', [], {}), entry('y', [], {}))).toBeUndefined();
-  });
+describe('versions side by side', () => {
+  const before = entry('a', { title: 'Heron', maker: 'unknown', date: '1961' });
+  const one = entry('b', { title: 'Grey heron', maker: 'unknown', date: '1961' });
+  const two = entry('c', { title: 'Heron', maker: 'unknown', date: '1962', note: 'plaque lost' });
 
   it('chooses beforehand only what one side changed alone', () => {
-    const rows = sideBySide(one, two, middle);
-    expect(chosenBeforehand(rows)).toEqual({ title: 'one', date: 'two', note: 'two' });
+    const rows = sideBySide([one, two], before);
+    expect(chosenBeforehand(rows)).toEqual({ title: 0, date: 1, note: 1 });
     expect(settledBody(rows, chosenBeforehand(rows))).toEqual({
       title: 'Grey heron',
       maker: 'unknown',
@@ -44,23 +33,34 @@ describe('two versions side by side', () => {
     });
   });
 
-  it('leaves a field both changed to the person, and first in the list', () => {
-    const rows = sideBySide(one, entry('f', ['b'], { ...two.body, title: 'The heron' }), middle);
+  it('leaves a field both changed to the person, first in the list', () => {
+    const rows = sideBySide([one, entry('d', { ...two.body, title: 'The heron' })], before);
     expect(rows[0]?.field).toBe('title');
     expect(settledBody(rows, chosenBeforehand(rows))).toBeUndefined();
-    expect(settledBody(rows, { ...chosenBeforehand(rows), title: 'two' })?.title).toBe('The heron');
+    expect(settledBody(rows, { ...chosenBeforehand(rows), title: 1 })?.title).toBe('The heron');
   });
 
-  it('lets a field that one side took away go, without writing an empty one', () => {
-    const rows = sideBySide(entry('g', ['b'], { title: 'Heron', maker: 'unknown' }), middle, middle);
+  it('lets a field one side took away go, without writing an empty one', () => {
+    const rows = sideBySide([entry('e', { title: 'Heron', maker: 'unknown' }), before], before);
     const body = settledBody(rows, chosenBeforehand(rows));
     expect(body).toEqual({ title: 'Heron', maker: 'unknown' });
     expect(body && 'date' in body).toBe(false);
   });
 
   it('does not take the order of keys inside a value for a change', () => {
-    const a = entry('h', ['b'], { coverage: { value: 0.1, low: 0.07 } });
-    const b = entry('i', ['b'], { coverage: { low: 0.07, value: 0.1 } });
-    expect(sideBySide(a, b, undefined)[0]?.changedBy).toBe('same');
+    const a = entry('f', { coverage: { value: 0.1, low: 0.07 } });
+    const b = entry('g', { coverage: { low: 0.07, value: 0.1 } });
+    expect(sideBySide([a, b], undefined)[0]?.changedBy).toBe('same');
+  });
+
+  it('leaves everything that differs to the person where the two were begun apart', () => {
+    const rows = sideBySide([entry('h', { severity: 'slight' }), entry('i', { severity: 'severe' })], undefined);
+    expect(chosenBeforehand(rows)).toEqual({});
+  });
+
+  it('does not choose between three versions when two of them changed a field, even alike', () => {
+    const third = entry('j', { ...before.body, title: 'Grey heron' });
+    const rows = sideBySide([one, two, third], before);
+    expect(rows.find(({ field }) => field === 'title')?.changedBy).toBe('several');
   });
 });

@@ -1,0 +1,87 @@
+import { useMemo, useState } from 'react';
+import { needList, openPersonChecks, sculptureList } from '../../actions';
+import { w } from '../../words';
+import { Button, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
+import { Select } from '../parts/Select';
+import { pathTo, useDesk, useQuestion } from '../shell';
+import { HowFirm } from './HowFirm';
+import { namesIn } from './namesIn';
+import { PeopleFirst, peopleIn } from './PeopleFirst';
+import { SculpturesInOrder } from './SculpturesInOrder';
+import { ZonesInOrder } from './ZonesInOrder';
+import '../parts/plainTable.css';
+import './nextSteps.css';
+
+const words = w.nextSteps;
+const all = '';
+
+/** People first, then the zones of all sculptures in order of need. */
+export function NextStepsScreen() {
+  const desk = useDesk();
+  const need = useQuestion(needList(desk));
+  const checks = useQuestion(openPersonChecks(desk));
+  const works = useQuestion(sculptureList(desk));
+  const [only, setOnly] = useState(all);
+  const names = useMemo(() => namesIn(works ?? [], need?.needs ?? []), [works, need]);
+  if (!need || !checks || !works) {
+    return (
+      <Page title={words.title} lead={words.lead}>
+        <Reading>{words.reading}</Reading>
+      </Page>
+    );
+  }
+  const shown = <T extends { readonly sculpture: string }>(rows: readonly T[]) =>
+    rows.filter(({ sculpture }) => only === all || sculpture === only);
+  const { order, needs, workingOut, noRound } = need;
+  const people = shown(peopleIn(order.people, checks));
+  const nothing = order.zones.length === 0 && order.notRanked.length === 0 && people.length === 0;
+  const options = works
+    .map(({ thing, body }) => ({ value: thing, label: `${body.number} · ${body.title}` }))
+    .sort((a, b) => a.label.localeCompare(b.label, 'en', { numeric: true }));
+  return (
+    <Page title={words.title} lead={words.lead}>
+      {options.length > 1 && (
+        <div className="not-printed">
+          <Select
+            label={words.onlySculpture}
+            value={only}
+            onChange={setOnly}
+            options={[{ value: all, label: words.allSculptures }, ...options]}
+          />
+        </div>
+      )}
+      {workingOut > 0 && <Notice title={words.workingOut(workingOut)} />}
+      {people.length > 0 && <PeopleFirst people={people} names={names} />}
+      {nothing ? (
+        <EmptyState
+          title={words.empty}
+          actions={<LinkButton to={pathTo.sculptures()}>{words.toSculptures}</LinkButton>}
+        />
+      ) : (
+        <>
+          <ZonesInOrder
+            ranks={shown(order.zones)}
+            notRanked={shown(order.notRanked)}
+            needs={needs}
+            names={names}
+          />
+          {only === all && order.sculptures.length > 1 && (
+            <SculpturesInOrder ranks={order.sculptures} needs={needs} names={names} />
+          )}
+          <HowFirm order={order} needs={needs} />
+        </>
+      )}
+      {noRound.length > 0 && only === all && !nothing && (
+        <p className="soft">{words.noRound(noRound.map((work) => names(work) ?? work))}</p>
+      )}
+      {!nothing && (
+        <div className="row not-printed">
+          <Button onClick={() => window.print()}>{words.print}</Button>
+          <LinkButton kind="quiet" to={pathTo.method()}>
+            {words.how}
+          </LinkButton>
+        </div>
+      )}
+    </Page>
+  );
+}

@@ -1,0 +1,51 @@
+import type { NeedOf, OrderOfNeed, Rank } from '../../engine/condition';
+import { type NameOfThing, w } from '../../words';
+import { Section } from '../parts';
+import { Fold } from '../parts/Fold';
+import { Reasons } from '../parts/Reasons';
+import { ZoneNeed } from './ZoneNeed';
+
+const words = w.nextSteps;
+
+interface ZonesInOrderProps {
+  readonly ranks: readonly Rank[];
+  readonly notRanked: OrderOfNeed['notRanked'];
+  readonly needs: readonly NeedOf[];
+  readonly names: NameOfThing;
+}
+
+/** Zones in order of need; those nothing presses on are put away and counted. */
+export function ZonesInOrder({ ranks, notRanked, needs, names }: ZonesInOrderProps) {
+  const needOf = (sculpture: string) => needs.find(({ record }) => record.sculpture.thing === sculpture);
+  const row = (rank: Rank) => {
+    const need = needOf(rank.sculpture);
+    return need && rank.zone ? <ZoneNeed key={rank.zone} rank={rank} zone={rank.zone} need={need} names={names} /> : null;
+  };
+  const pressing = ranks.filter(({ urgency }) => urgency > 0);
+  const quiet = ranks.filter(({ urgency }) => urgency === 0);
+  return (
+    <Section title={words.order} lead={words.orderWhat}>
+      {ranks.length === 0 && <p className="soft">{words.emptyHere}</p>}
+      {ranks.length > 0 && pressing.length === 0 && <p>{words.nothingPresses}</p>}
+      <ol className="bare needs">{pressing.map(row)}</ol>
+      {quiet.length > 0 && (
+        <Fold show={words.quietFold(quiet.length)} hide={words.quietHide}>
+          <ol className="bare needs">{quiet.map(row)}</ol>
+        </Fold>
+      )}
+      {notRanked.length > 0 && (
+        <Fold show={words.notRankedFold(notRanked.length)} hide={words.notRankedHide}>
+          <p className="soft">{words.notRankedWhat}</p>
+          <ul className="bare stack">
+            {notRanked.map(({ sculpture, zone, reasons }) => (
+              <li key={zone} className="not-ranked">
+                <span className="strong">{[names(zone), names(sculpture)].filter(Boolean).join(', ')}</span>
+                <Reasons reasons={reasons} nameOf={names} />
+              </li>
+            ))}
+          </ul>
+        </Fold>
+      )}
+    </Section>
+  );
+}
