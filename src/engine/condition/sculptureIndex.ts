@@ -2,11 +2,10 @@ import { areaOn, type Figure, type Reason, type SculptureRecord, type Thing, zon
 import { type ActiveArea, type Scale, scaleOf } from '../trade';
 import { activeKinds } from './activeArea';
 import { isStrong } from './conditionClass';
-import { constants } from './constants';
 import type { EyeError } from './coverageError';
-import { figureAround, inQuadrature } from './figure';
 import { because } from './reasonCodes';
-import { scoreZone, type ZoneScore } from './zoneIndex';
+import { activeOver, indexOf, meanIndex, scoredDay, total, weightOf } from './sharedDay';
+import { seenThings, unsettledIn, type ZoneScore } from './zoneIndex';
 import { type Standing, type ZoneInRound, zoneInRound } from './zoneInRound';
 
 /** A zone of the round that has no index, and why. */
@@ -46,51 +45,6 @@ export interface RoundOptions extends EyeError {
   readonly scale?: Scale;
 }
 
-const weightOf = (zone: ZoneScore): number => zone.area.m2 * zone.significance;
-const total = <T>(rows: readonly T[], of: (row: T) => number): number => rows.reduce((sum, row) => sum + of(row), 0);
-const meanIndex = (zones: readonly ZoneScore[]): number =>
-  total(zones, (z) => weightOf(z) * z.value) / total(zones, weightOf);
-
-type ScoreAt = (dayShift: number) => readonly ZoneScore[];
-
-/** Change of a figure when light and damp shift every eye of the day one way or the other: what does not average out over zones. */
-const sharedReach = (scoreAt: ScoreAt, figure: (zones: readonly ZoneScore[]) => number) => {
-  const shift = constants.z90.value * constants.daySd.value;
-  const middle = figure(scoreAt(0));
-  const ends = [figure(scoreAt(-shift)), figure(scoreAt(shift))];
-  return { down: Math.max(0, middle - Math.min(...ends)), up: Math.max(0, Math.max(...ends) - middle) };
-};
-
-const both = (own: { down: number; up: number }, shared: { down: number; up: number }) => ({
-  down: Math.hypot(own.down, shared.down),
-  up: Math.hypot(own.up, shared.up),
-});
-
-/** Mean of zone indices by area x significance: the zones' own errors in quadrature, the day's effect once. */
-const indexOf = (scoreAt: ScoreAt): Figure => {
-  const zones = scoreAt(0);
-  const weight = total(zones, weightOf);
-  const own = inQuadrature(
-    zones.map((z) => {
-      const share = weightOf(z) / weight;
-      return { value: z.value * share, low: z.low * share, high: z.high * share };
-    }),
-  );
-  const shared = sharedReach(scoreAt, meanIndex);
-  const points = (shared.down + shared.up) / 2;
-  const said = points > 0 ? [because('score: day effect counted once', { points })] : [];
-  return figureAround(meanIndex(zones), both(own, shared), { least: 0, most: 100 }, said);
-};
-
-const activeOf = (scoreAt: ScoreAt, what: ActiveArea): Figure => {
-  const zones = scoreAt(0);
-  const sum = (rows: readonly ZoneScore[]): number => total(rows, (z) => z.active[what].value);
-  const own = inQuadrature(zones.map((z) => z.active[what]));
-  const most = total(zones, (z) => z.area.high);
-  const reasons = zones.flatMap((z) => z.active[what].reasons).slice(0, 1);
-  return figureAround(sum(zones), both(own, sharedReach(scoreAt, sum)), { least: 0, most }, reasons);
-};
-
 /** The index if every zone not seen had this one. */
 const filledWith = (zones: readonly ZoneScore[], unseenWeight: number, value: number): number => {
   const seenWeight = total(zones, weightOf);
@@ -99,14 +53,6 @@ const filledWith = (zones: readonly ZoneScore[], unseenWeight: number, value: nu
 
 const weakestOf = (zones: readonly ZoneScore[]): ZoneScore | null =>
   [...zones].sort((a, b) => a.value - b.value || (a.zone < b.zone ? -1 : 1))[0] ?? null;
-
-const scorer =
-  (rows: readonly ZoneInRound[], scale: Scale, options: EyeError & { readonly withCarried?: boolean }): ScoreAt =>
-  (dayShift) =>
-    rows.flatMap(({ seen }) => {
-      const score = seen && scoreZone(seen, scale, { ...options, dayShift });
-      return score ? [score] : [];
-    });
 
 /** Scores one round of one sculpture. `round` is a thing name; an unknown one is an error of the caller. */
 export const scoreRound = (record: SculptureRecord, round: string, options: RoundOptions = {}): SculptureScore => {
@@ -129,20 +75,22 @@ const scoreRows = (
   scale: Scale,
   error: EyeError,
 ): SculptureScore => {
-  const scoreAt = scorer(rows, scale, error);
-  const zones = scoreAt(0);
+  const day = scoredDay(rows, scale, error);
+  const { zones } = day;
   const unseen = rows.filter(({ standing }) => standing !== 'seen');
   const areaIn = ({ zone }: ZoneInRound): number => areaOn(zone, round.body.date).m2;
   const unseenWeight = total(unseen, (row) => areaIn(row) * row.zone.body.significance);
   const seenArea = total(zones, (z) => z.area.m2);
   const seenShare = seenArea / total(rows, areaIn) || 0;
-  const index = zones.length > 0 ? indexOf(scoreAt) : null;
+  const index = zones.length > 0 ? indexOf(day) : null;
   const weakest = weakestOf(zones);
   const best = Math.max(...zones.map((z) => z.value));
   const carried = unseen.some(({ seen }) => seen !== undefined)
-    ? indexOf(scorer(rows, scale, { ...error, withCarried: true }))
+    ? indexOf(scoredDay(rows, scale, { ...error, withCarried: true }))
     : null;
-  const [green, bare, scaleArea] = activeKinds.map((what) => activeOf(scoreAt, what)) as [Figure, Figure, Figure];
+  const unsettled =
+    unsettledIn([round]) + total(rows, ({ zone, seen }) => unsettledIn(seen ? seenThings(seen) : [zone]));
+  const [green, bare, scaleArea] = activeKinds.map((what) => activeOver(day, what)) as [Figure, Figure, Figure];
   return {
     round: round.thing,
     value: index?.value ?? null,
@@ -171,9 +119,7 @@ const scoreRows = (
       ...(index?.reasons ?? [because('score: no zone looked at')]),
       because('score: share seen', { percent: Math.round(seenShare * 100), seen: zones.length, zones: rows.length }),
       ...(weakest ? [because('score: weakest zone', { zone: weakest.zone, index: weakest.value })] : []),
-      ...(record.unsettled.length > 0
-        ? [because('score: two versions, not settled', { things: record.unsettled.length })]
-        : []),
+      ...(unsettled > 0 ? [because('score: two versions, not settled', { things: unsettled })] : []),
       ...(record.unknown.length > 0 ? [because('score: things not known', { things: record.unknown.length })] : []),
     ],
   };

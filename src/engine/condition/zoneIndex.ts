@@ -65,6 +65,17 @@ export const judgedAfresh = (seen: Pick<ZoneSeen, 'visit' | 'findings'>): boolea
   (seen.visit.body.state === 'found' || seen.visit.body.state === 'nothing') &&
   seen.findings.every(({ body }) => body.carriedFrom === undefined);
 
+/** All that a zone's score rests on. */
+export const seenThings = ({ visit, findings, zone }: ZoneSeen): readonly { readonly heads: readonly string[] }[] => [
+  visit,
+  ...findings,
+  zone,
+];
+
+/** How many of these two people spoke of without seeing each other, and nobody settled. */
+export const unsettledIn = (things: readonly { readonly heads: readonly string[] }[]): number =>
+  things.filter(({ heads }) => heads.length > 1).length;
+
 const worstStepOf = (
   scores: readonly FindingScore[],
   scale: Scale,
@@ -81,7 +92,7 @@ const worstStepOf = (
   return steps.sort((a, b) => a.value - b.value || (a.kind < b.kind ? -1 : 1))[0] ?? null;
 };
 
-const reasonsOf = (scores: readonly FindingScore[]): readonly Reason[] => {
+const reasonsOf = (scores: readonly FindingScore[], unsettled: number): readonly Reason[] => {
   const biggest = [...scores].sort((a, b) => b.loss - a.loss)[0];
   const first =
     biggest && biggest.loss > 0
@@ -91,7 +102,11 @@ const reasonsOf = (scores: readonly FindingScore[]): readonly Reason[] => {
         ]
       : [];
   const notKnown = scores.filter(({ scored }) => !scored).flatMap(({ reasons }) => reasons);
-  return scores.length === 0 ? [because('score: nothing found')] : [...first, ...notKnown];
+  return [
+    ...(scores.length === 0 ? [because('score: nothing found')] : first),
+    ...notKnown,
+    ...(unsettled > 0 ? [because('score: two versions, not settled', { things: unsettled })] : []),
+  ];
 };
 
 /**
@@ -118,6 +133,6 @@ export const scoreZone = (
     active: activeAreas(scores, area),
     worstStep: worstStepOf(scores, scale, options),
     withCarried: !fresh,
-    reasons: reasonsOf(scores),
+    reasons: reasonsOf(scores, unsettledIn(seenThings(seen))),
   };
 };

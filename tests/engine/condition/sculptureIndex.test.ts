@@ -111,12 +111,24 @@ describe('the index of a sculpture', () => {
     expect(codes(score.reasons)).toContain('score: day effect counted once');
   });
 
-  it('says when numbers rest on two versions nobody settled, or on things it does not know', () => {
-    const made = [{ zone: 'A', findings: [green('5')] }];
-    const score = scored(made, { unsettled: ['finding/x'], unknown: [{ thing: 'drone/1', kind: 'drone' }] });
-    expect(codes(score.reasons)).toEqual(
-      expect.arrayContaining(['score: two versions, not settled', 'score: things not known']),
-    );
+  it('says when numbers rest on two versions nobody settled, in the zone and in the whole', () => {
+    const record = recordOf(zones, [{ zone: 'A', findings: [green('5')] }, { zone: 'B' }]);
+    const findings = record.findings.map((thing) => ({ ...thing, heads: ['one', 'other'] }));
+    const score = scoreRound({ ...record, findings }, roundName(2026));
+    const said = { code: 'score: two versions, not settled', params: { things: 1 } };
+    expect(score.reasons).toContainEqual(said);
+    expect(score.zones[0]?.reasons).toContainEqual(said);
+    expect(score.zones[1]?.reasons).not.toContainEqual(said);
+  });
+
+  it('does not say so of two versions it does not rest on', () => {
+    const score = scored([{ zone: 'A' }], { unsettled: ['photo/x'] });
+    expect(codes(score.reasons)).not.toContain('score: two versions, not settled');
+  });
+
+  it('says when the record holds things it does not know', () => {
+    const score = scored([{ zone: 'A' }], { unknown: [{ thing: 'drone/1', kind: 'drone' }] });
+    expect(codes(score.reasons)).toContain('score: things not known');
   });
 
   it('refuses a round that is not this sculpture’s', () => {
