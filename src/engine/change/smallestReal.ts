@@ -1,12 +1,13 @@
 import { constants, heldShare } from '../condition';
-import { ladderStepOf } from '../trade';
+import { ladder, ladderStepOf } from '../trade';
 import { plainZ } from './coverageDifference';
 import { type Coverage, movedBy, type Rating, ratingOf } from './rating';
 import type { SmallestReal } from './verdict';
 
 const coarse = 0.1;
 const fine = 0.002;
-const least = heldShare(0);
+/** Nobody can enter less than the least step: below it stands only "gone". */
+const least = ladder.find((step) => step.value > 0)?.value ?? 0;
 const most = heldShare(1);
 
 /** The first coverage, going out from the start in one direction, that would be called a change. */
@@ -23,7 +24,7 @@ const firstReal = (
   };
   const inside = (d: number): boolean => {
     const p = movedBy(start.p, way * d);
-    return p > least && p < most;
+    return p >= least && p < most;
   };
   for (let d = coarse; inside(d); d += coarse) {
     if (!real(d)) continue;
