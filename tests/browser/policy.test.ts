@@ -65,7 +65,7 @@ test.each<[deed: string, directive: string, attempt: () => unknown]>([
 ])('%s is refused by the page, and the watcher of these tests hears it', async (_, directive, attempt) => {
   await page.evaluate(attempt).catch(() => undefined);
   await expect
-    .poll(() => faults.filter((f) => f.includes(`page policy broken: ${directive}`)).length)
+    .poll(() => faults.filter((f) => f.includes(`page policy broken: ${directive}`)).length, { timeout: 10_000 })
     .toBeGreaterThan(0);
 });
 

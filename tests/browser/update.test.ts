@@ -61,7 +61,7 @@ test('a newer version waits for a word, then every tab changes to it once', asyn
   expect([first.loads(), second.loads()]).toEqual([0, 0]);
 
   await button.click();
-  for (const { page } of [first, second]) await expect.poll(() => page.title()).toContain('Newer');
+  for (const { page } of [first, second]) await expect.poll(() => page.title(), { timeout: 30_000 }).toContain('Newer');
   await first.page.waitForTimeout(1000);
   expect([first.loads(), second.loads()]).toEqual([1, 1]);
   expect(faults).toEqual([]);

@@ -13,7 +13,6 @@ export interface Watching {
 }
 
 let worker: Workbox | undefined;
-let reloading = false;
 
 /**
  * Keeps the app on the tablet and watches for newer versions. Gives the reason when that is not possible here;
@@ -26,12 +25,10 @@ export async function watchUpdates(watching: Watching): Promise<Reason | undefin
   // The worker file is always asked for anew: a host that lets it be cached could hold back a correction for a day.
   const kept = new Workbox(workerAddress('./sw.js'), { updateViaCache: 'none' });
   kept.addEventListener('activated', (event) => {
-    if (!event.isUpdate) watching.onKept?.();
+    if (!event.isUpdate && !event.isExternal) watching.onKept?.();
   });
   kept.addEventListener('waiting', () => watching.onReady());
-  kept.addEventListener('controlling', (event) => {
-    if (event.isUpdate) void reloadOnce(watching);
-  });
+  reloadOnChange(watching);
   try {
     await kept.register({ immediate: true });
   } catch (error) {
@@ -52,9 +49,16 @@ function askForNewer(): void {
   if (document.visibilityState === 'visible') worker?.update().catch(() => undefined);
 }
 
-async function reloadOnce(watching: Watching): Promise<void> {
-  if (reloading) return;
-  reloading = true;
-  await watching.beforeReload?.();
-  location.reload();
+/** At a first visit the page is taken under the worker's care, which is no new version. Every later change is. */
+function reloadOnChange(watching: Watching): void {
+  let cared = navigator.serviceWorker.controller !== null;
+  let reloading = false;
+  navigator.serviceWorker.addEventListener('controllerchange', async () => {
+    const newer = cared && !reloading;
+    cared = true;
+    if (!newer) return;
+    reloading = true;
+    await watching.beforeReload?.();
+    location.reload();
+  });
 }
