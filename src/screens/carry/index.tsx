@@ -1,9 +1,1 @@
-import { Page, Reading } from '../parts';
-
-export function CarryScreen() {
-  return (
-    <Page title="Carry">
-      <Reading />
-    </Page>
-  );
-}
+export { CarryScreen } from './CarryScreen';

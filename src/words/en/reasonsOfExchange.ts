@@ -1,7 +1,8 @@
 import type { Params } from './sentence';
 
 /** "in entry 12 (finding), at entries[11].body.coverage". */
-const place = (s: Params): string => `in entry ${s.text('entry')} (${s.text('kind')}), at ${s.text('where')}`;
+const place = (s: Params): string =>
+  Number(s.text('entry')) > 0 ? `in entry ${s.text('entry')} (${s.text('kind')}), at ${s.text('where')}` : `at ${s.text('where')}`;
 
 /** What is wrong in a survey file and where. What to do stands beside it: see adviceOn in engine/exchange. */
 const problems = {
@@ -56,7 +57,7 @@ const advice = {
   'update this app': () => 'Open this app once with a network, so that it brings itself up to date, then open the file again.',
   'choose another file': () => 'Choose the file whose name ends in .survey.json.',
   'carry fewer sculptures': () => 'Carry it out again with fewer sculptures in each file.',
-  'ask who made the file': () => 'Nothing was stored. Ask the person who made the file how it was written or changed.',
+  'ask who made the file': () => 'Ask the person who made the file how it was written or changed.',
 } satisfies Readonly<Record<string, () => string>>;
 
 /** What is worth saying of a file that is taken. */

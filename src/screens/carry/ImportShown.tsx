@@ -1,0 +1,85 @@
+import { useEffect, useRef, useState } from 'react';
+import type { CarryPreview } from '../../actions';
+import { sayReason, w, whole } from '../../words';
+import { Button, Notice, Tick } from '../parts';
+
+const words = w.carry;
+
+interface ImportShownProps {
+  readonly preview: CarryPreview;
+  readonly fault: string | undefined;
+  readonly onAccept: (otherCollection: boolean) => void;
+  readonly onLeave: () => void;
+}
+
+/** What a file would change, sculpture by sculpture, before anything is stored. */
+export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownProps) {
+  const { fileName, rows, entries, otherCollection, inventedIntoReal, notes } = preview;
+  const [known, setKnown] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const nothingNew = entries.length === 0;
+  const blocked = nothingNew || inventedIntoReal || (otherCollection !== undefined && !known);
+  return (
+    <div className="stack">
+      <h3 ref={heading} tabIndex={-1}>
+        {words.preview}
+      </h3>
+      <p className="file-name">{words.previewOf(fileName)}</p>
+      {otherCollection && (
+        <Notice kind="caution" title={words.other}>
+          <p>{words.otherWhat(otherCollection.theirs, otherCollection.here)}</p>
+          {!inventedIntoReal && <Tick label={words.otherTick} checked={known} onChange={setKnown} />}
+        </Notice>
+      )}
+      {inventedIntoReal && <Notice kind="stop" title={words.inventedIn} />}
+      {notes.map((note) => (
+        <Notice key={note.code} title={sayReason(note)} />
+      ))}
+      {nothingNew ? (
+        <p>{words.nothingNew}</p>
+      ) : (
+        <table className="plain-table cards">
+          <thead>
+            <tr>
+              <th scope="col">{words.columns.sculpture}</th>
+              {counted.map((key) => (
+                <th scope="col" key={key} className="of-number">
+                  {words.columns[key]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row) => (
+              <tr key={row.within}>
+                <th scope="row">
+                  {row.title === '' ? words.wholeCollection : `${row.number} · ${row.title}`}
+                  {row.newHere && row.title !== '' && <span className="chip">{words.newSculpture}</span>}
+                  {row.roundsThatMayBeOne > 0 && (
+                    <span className="soft small row-note">{words.toSettleRounds(row.roundsThatMayBeOne)}</span>
+                  )}
+                </th>
+                {counted.map((key) => (
+                  <td key={key} data-head={words.columns[key]} className={row[key] > 0 ? 'of-number strong' : 'of-number soft'}>
+                    {whole(row[key])}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {fault && <Notice kind="problem" title={fault} />}
+      {!nothingNew && <p className="soft">{words.acceptWhat}</p>}
+      <div className="row">
+        <Button kind="main" disabled={blocked} onClick={() => onAccept(known)}>
+          {words.accept}
+        </Button>
+        <Button onClick={onLeave}>{words.cancel}</Button>
+      </div>
+    </div>
+  );
+}
+
+const counted = ['new', 'replaced', 'twoVersions', 'already', 'photosMissing'] as const;
