@@ -1,0 +1,125 @@
+import { washAndWax } from './waxing';
+import type { DemoWork } from './work';
+
+export const stair: DemoWork = {
+  number: 'SW-02',
+  title: 'Half-Tide Stair',
+  maker: 'invented for this demo',
+  date: '1974',
+  materials: 'Six arcs of welded and cast bronze on a steel core, concrete base',
+  dimensions: '4.9 m on a base of 1.1 m, standing in 0.35 to 0.6 m of water',
+  note: 'Candidate for strip and repatination; money half raised. Wax missed in 2024: the lift came, the basin was not drained.',
+  place: 'Saltlamp Walk, Vesperhythe: shallow basin at the west end, spray and wind',
+  access: 'Lift on boards over the drained basin; isolate the pump first and keep it isolated. Two people.',
+  side: 'from the basin edge',
+  zones: [
+    {
+      letter: 'A',
+      name: 'Top arc, upper face',
+      m2: 1.6,
+      exposure: ['up', 'open'],
+      reach: 'lift',
+      series: [
+        { kind: 'even-green-film', cover: [30, 40, 45, 55, 65, 70], severity: 'moderate' },
+        { kind: 'wax-worn', cover: [20, 30, 20, 20, 20, 20], severity: 'moderate', activity: 'active' },
+      ],
+      beading: ['sheets', 'sheets', 'sheets', 'wets', 'wets', 'wets'],
+    },
+    {
+      letter: 'B',
+      name: 'Top arc, underside',
+      m2: 1.4,
+      exposure: ['down', 'sheltered'],
+      reach: 'lift',
+      series: [{ kind: 'green-spots', cover: [3, 5, 5, 5, 8, 10], severity: 'slight' }],
+    },
+    {
+      letter: 'C',
+      name: 'Second arc, outer',
+      m2: 2.3,
+      exposure: ['vertical', 'open'],
+      reach: 'lift',
+      series: [
+        { kind: 'even-green-film', cover: [20, 25, 35, 40, 50, 55], severity: 'moderate' },
+        { kind: 'thin-dark-area', cover: [10, 10, 10, 10, 10, 10], severity: 'slight', activity: 'stable' },
+      ],
+    },
+    {
+      letter: 'D',
+      name: 'Second arc, inner',
+      m2: 2.1,
+      exposure: ['vertical', 'sheltered'],
+      reach: 'lift',
+      series: [{ kind: 'green-spots', cover: [5, 8, 10, 10, 15, 15], severity: 'slight' }],
+    },
+    {
+      letter: 'E',
+      name: 'Third arc, outer',
+      m2: 2.6,
+      exposure: ['vertical', 'open'],
+      reach: 'lift',
+      series: [
+        { kind: 'even-green-film', cover: [20, 25, 30, 40, 45, 50], severity: 'moderate' },
+        { kind: 'black-crust', cover: [2, 2, 3, 3, 3, 5], severity: 'moderate' },
+      ],
+    },
+    {
+      letter: 'F',
+      name: 'Third arc, inner',
+      m2: 2.3,
+      exposure: ['vertical', 'sheltered'],
+      reach: 'lift',
+      series: [{ kind: 'green-spots', cover: [5, 5, 8, 10, 12, 15], severity: 'slight' }],
+    },
+    {
+      letter: 'G',
+      name: 'Joints and weld lines',
+      m2: 0.7,
+      exposure: ['recess'],
+      reach: 'lift',
+      series: [
+        { kind: 'green-run-off-streak', cover: [15, 20, 20, 25, 30, 30], severity: 'moderate' },
+        { kind: 'open-joint', cover: [null, null, 1, 1, 1, 1], severity: 'moderate' },
+      ],
+    },
+    {
+      letter: 'H',
+      name: 'Lower arcs, spray band',
+      m2: 3.2,
+      exposure: ['vertical', 'spray'],
+      reach: 'ladder',
+      significance: 1.2,
+      series: [
+        { kind: 'even-green-film', cover: [35, 40, 50, 60, 65, 75], severity: 'moderate', activity: 'active' },
+        { kind: 'pits-new', cover: [0, 0, 1, 1, 1, 1], severity: 'moderate', count: 'more', activity: 'active' },
+      ],
+      beading: ['sheets', 'wets', 'wets', 'wets', 'wets', 'wets'],
+    },
+    {
+      letter: 'I',
+      name: 'Base ring',
+      m2: 1.6,
+      exposure: ['up', 'splash'],
+      reach: 'ground',
+      series: [
+        { kind: 'green-line-at-water', cover: [40, 45, 55, 60, 70, 75], severity: 'moderate', activity: 'active' },
+        { kind: 'pits-new', cover: [0, 0, 1, 1, 1, 1], severity: 'moderate', count: 'two to five', activity: 'active' },
+        {
+          kind: 'pale-powdery-mounds',
+          cover: [0, 0, 0, 0, 0, 1],
+          severity: 'moderate',
+          count: 'two to five',
+          activity: 'active',
+        },
+      ],
+    },
+  ],
+  treatments: [
+    ...washAndWax([2021, 2022, 2023, 2025, 2026]),
+    { type: 'other', date: '2024-05', note: 'Wax missed: the lift came, the basin was not drained.', by: 'Steward' },
+  ],
+  looks: [
+    { zone: 'H', date: '2025-05-23', result: 'green' },
+    { zone: 'H', date: '2026-05-22', result: 'green' },
+  ],
+};

@@ -1,0 +1,65 @@
+/**
+ * Makes the invented collection at build time, by the deeds a user has, with its clock pinned:
+ * public/demo/demo.survey.json, the drawn elevations, and their list. Equal sources give equal bytes.
+ */
+import 'fake-indexeddb/auto';
+import { createHash } from 'node:crypto';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import type { Desk } from '../actions';
+import { memoryBox } from '../device/box';
+import { openStore } from '../device/store';
+import { writeSurvey } from '../engine/exchange';
+import { nameOf } from '../engine/record';
+import { outlines } from './drawing/outlines';
+import { paintView } from './drawing/paint';
+import { writePng } from './drawing/png';
+import { gardenClock } from './gardenClock';
+import { plantGarden } from './plantGarden';
+
+const folder = 'public/demo';
+const clock = gardenClock('2021-04-12');
+rmSync(folder, { recursive: true, force: true });
+mkdirSync(folder, { recursive: true });
+
+const photos: { sha256: string; mime: string; file: string }[] = [];
+const draw = (number: string, covers: Parameters<typeof paintView>[1]): Blob => {
+  const outline = outlines[number];
+  if (!outline) throw new Error(`No outline is drawn for ${number}.`);
+  const bytes = writePng(paintView(outline, covers, 100 + photos.length));
+  const sha256 = createHash('sha256').update(bytes).digest('hex');
+  const file = `${number}.png`;
+  writeFileSync(`${folder}/${file}`, bytes);
+  photos.push({ sha256, mime: 'image/png', file });
+  return new Blob([new Uint8Array(bytes)], { type: 'image/png' });
+};
+
+const opening = await openStore('garden', () => nameOf.collection('0192f000-0000-7000-8000-00000000de00'), {
+  newId: clock.newId,
+  box: memoryBox(),
+  locks: undefined,
+  channel: () => undefined,
+});
+if (opening.state !== 'open') throw new Error('The demo could not be made: its store did not open.');
+let surveyor = '';
+const desk: Desk = {
+  store: opening.store,
+  collection: opening.store.collection,
+  invented: true,
+  now: clock.now,
+  today: clock.today,
+  newId: clock.newId,
+  surveyor: () => surveyor,
+};
+await plantGarden(
+  desk,
+  clock,
+  (name) => {
+    surveyor = name;
+  },
+  draw,
+);
+
+const entries = await desk.store.allEntries();
+writeFileSync(`${folder}/demo.survey.json`, writeSurvey(desk.collection, entries));
+writeFileSync(`${folder}/photos.json`, JSON.stringify(photos));
+opening.store.close();

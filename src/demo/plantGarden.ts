@@ -1,0 +1,202 @@
+import {
+  addElevation,
+  addInsert,
+  addInterpretation,
+  addSculpture,
+  addSurveyor,
+  addZone,
+  closeRound,
+  commitChanges,
+  type Desk,
+  leaveZone,
+  recordLook,
+  recordTreatment,
+  setUpCollection,
+  skipAskingAgain,
+  startRound,
+  touchZone,
+} from '../actions';
+import type { Cover } from './drawing/paint';
+import { type DemoWork, garden, roundDays } from './garden';
+import type { GardenClock } from './gardenClock';
+import { done, walkZone } from './walkRound';
+
+/** Draws a work as its covers stand; gives the picture's bytes. */
+export type Draw = (number: string, covers: Readonly<Record<string, Cover>>) => Blob;
+
+interface Planted {
+  readonly work: DemoWork;
+  readonly sculpture: string;
+  readonly zones: ReadonlyMap<string, string>;
+  readonly seen: Map<string, ReadonlyMap<string, number>>;
+}
+
+interface Event {
+  readonly day: string;
+  run(): Promise<void>;
+}
+
+/** Makes the invented garden by the deeds a user has: six works, six years, in the order things happened. */
+export const plantGarden = async (
+  desk: Desk,
+  clock: GardenClock,
+  setSurveyor: (surveyor: string) => void,
+  draw: Draw,
+): Promise<void> => {
+  const { surveyor: steward } = await done(
+    setUpCollection(desk, { name: 'Saltlamp Walk (invented)', role: 'Steward' }),
+  );
+  await done(
+    commitChanges(desk, { code: 'deed: collection renamed', params: {} }, [
+      { thing: desk.collection, patch: { invented: true } },
+    ]),
+  );
+  const { surveyor: standIn } = await done(addSurveyor(desk, { role: 'Stand-in' }));
+  await done(addSurveyor(desk, { role: 'Helper' }));
+  setSurveyor(steward);
+  const works: Planted[] = [];
+  for (const work of garden) works.push(await plant(desk, work, draw));
+  const events = works.flatMap((planted) => eventsOf(desk, planted, (name) => setSurveyor(name), steward, standIn));
+  // Sorting is stable: on one day, what the tables list first happened first.
+  for (const { day, run } of events.sort((a, b) => a.day.localeCompare(b.day))) {
+    clock.turnTo(day);
+    await run();
+  }
+  clock.turnTo('2026-10-15');
+};
+
+const coversOf = (work: DemoWork, year: number): Record<string, Cover> =>
+  Object.fromEntries(
+    work.zones.map((zone) => {
+      const sum = (has: RegExp) =>
+        zone.series
+          .filter(({ kind }) => has.test(kind))
+          .reduce((all, series) => all + (series.cover[year] ?? 0) / 100, 0);
+      return [zone.letter, { green: sum(/^(even-green|green-)/), bare: sum(/^bare-/), scale: sum(/^hard-water/) }];
+    }),
+  );
+
+const plant = async (desk: Desk, work: DemoWork, draw: Draw): Promise<Planted> => {
+  const { number, title, maker, date, materials, dimensions, note, place, access } = work;
+  const { sculpture } = await done(
+    addSculpture(desk, { number, title, maker, date, materials, dimensions, note }, { place, access }),
+  );
+  const zones = new Map<string, string>();
+  for (const zone of work.zones) {
+    const { letter, name, m2, exposure, reach, substrate = 'bronze', significance = 1 } = zone;
+    const area = { m2, low: round2(m2 * 0.9), high: round2(m2 * 1.1), method: 'strips' as const };
+    const added = await done(
+      addZone(desk, sculpture, { letter, name, exposure, reach, substrate, significance, area, since: '2021-04-12' }),
+    );
+    zones.set(letter, added.zone);
+  }
+  if (work.insert) {
+    const { zone, material, count, note: said } = work.insert;
+    const of = zones.get(zone);
+    await done(
+      addInsert(desk, sculpture, { material, count, removable: 'not known', note: said, ...(of ? { zone: of } : {}) }),
+    );
+  }
+  await done(addElevation(desk, sculpture, work.side, draw(number, coversOf(work, 5))));
+  return { work, sculpture, zones, seen: new Map() };
+};
+
+const round2 = (x: number): number => Math.round(x * 100) / 100;
+
+const eventsOf = (
+  desk: Desk,
+  planted: Planted,
+  setSurveyor: (surveyor: string) => void,
+  steward: string,
+  standIn: string,
+): Event[] => {
+  const { work, sculpture, zones } = planted;
+  const named = (letters: string | undefined) => [...(letters ?? '')].flatMap((letter) => zones.get(letter) ?? []);
+  return [
+    ...roundDays.map((day, year) => ({
+      day,
+      run: async () => {
+        setSurveyor(work.standIn?.includes(2021 + year) ? standIn : steward);
+        await yearlyRound(desk, planted, year, day);
+        setSurveyor(steward);
+      },
+    })),
+    ...work.treatments.map(({ zones: letters, ...fields }) => ({
+      day: fields.date.length === 10 ? fields.date : `${fields.date}-28`,
+      run: async () => void (await done(recordTreatment(desk, sculpture, { ...fields, zones: named(letters) }))),
+    })),
+    ...work.looks.map(({ zone, date, result }) => ({
+      day: date,
+      run: async () => {
+        for (const name of named(zone)) {
+          await done(recordLook(desk, sculpture, { zone: name, result, planned: true, wet: 'dry' }));
+        }
+      },
+    })),
+    ...(work.number === 'SW-02' ? moundsOnTheBaseRing(desk, planted) : []),
+  ];
+};
+
+const yearlyRound = async (
+  desk: Desk,
+  { work, sculpture, zones, seen }: Planted,
+  year: number,
+  date: string,
+): Promise<void> => {
+  const { round } = await done(
+    startRound(desk, sculpture, { type: 'annual', date, wet: 'dry', washed: 'before wash', ownEye: true }),
+  );
+  for (const table of work.zones) {
+    const zone = zones.get(table.letter);
+    if (zone)
+      seen.set(table.letter, await walkZone(desk, round, zone, table, year, seen.get(table.letter) ?? new Map()));
+  }
+  await done(skipAskingAgain(desk, round));
+  await done(closeRound(desk, round));
+};
+
+/** October 2025: a stop word from the ground, everything else out of reach; a month later a conservator's word on it. */
+const moundsOnTheBaseRing = (desk: Desk, { sculpture, zones }: Planted): Event[] => [
+  {
+    day: '2025-10-09',
+    run: async () => {
+      const { round } = await done(
+        startRound(desk, sculpture, {
+          type: 'autumn',
+          date: '2025-10-09',
+          wet: 'dry',
+          washed: 'before wash',
+          ownEye: true,
+        }),
+      );
+      for (const [letter, zone] of zones) {
+        if (letter !== 'I') {
+          await done(leaveZone(desk, round, zone, { how: 'not looked', reason: 'reach' }));
+          continue;
+        }
+        await done(touchZone(desk, round, zone, { do: 'kind', kind: 'pale-powdery-mounds', measure: 'count' }));
+        await done(touchZone(desk, round, zone, { do: 'origin', origin: 'metal' }));
+        await done(touchZone(desk, round, zone, { do: 'count', count: 'two to five' }));
+        await done(touchZone(desk, round, zone, { do: 'severity', severity: 'moderate' }));
+        await done(touchZone(desk, round, zone, { do: 'activity', activity: 'active' }));
+        await done(leaveZone(desk, round, zone, { how: 'next' }));
+      }
+      await done(closeRound(desk, round));
+    },
+  },
+  {
+    day: '2025-11-18',
+    run: async () => {
+      const about = zones.get('I');
+      await done(
+        addInterpretation(desk, sculpture, {
+          ...(about ? { about } : {}),
+          statement:
+            'Spot test for chloride: positive in I, negative in H. A desalting step belongs before any colouring.',
+          by: 'Conservator',
+          date: '2025-11-18',
+        }),
+      );
+    },
+  },
+];
