@@ -11,7 +11,7 @@ if (existsSync('src/demo/make.ts')) {
 }
 // Vite has told what is wrong by then; its stack says nothing more.
 await build({ logLevel: 'warn' }).catch(() => process.exit(1));
-if (existsSync('src/command/main.ts')) await bundleForNode('src/command/main.ts', 'build/survey.mjs');
+if (existsSync('src/command/main.ts')) await bundleForNode('src/command/main.ts', 'build/survey.mjs', { alone: true });
 
 const { sizes, faults } = budgetsOf('dist');
 for (const size of sizes) console.log(size);

@@ -1,25 +1,23 @@
+import { basename, dirname } from 'node:path';
 import { build } from 'vite';
 
 /**
- * Bundles a TypeScript entry and everything it needs, libraries included, into one file for plain Node.
- * Warnings go to the error stream, so that what runs afterwards has standard output to itself.
+ * Bundles a TypeScript entry into one file for plain Node: with its libraries when `alone`, so that the file runs
+ * anywhere. Warnings go to the error stream: standard output belongs to what runs afterwards.
  */
-export async function bundleForNode(entry, file) {
-  const slash = file.lastIndexOf('/');
+export async function bundleForNode(entry, file, { alone }) {
   await build({
     configFile: false,
     logLevel: 'error',
     publicDir: false,
-    ssr: { noExternal: true, target: 'node' },
+    ssr: { noExternal: alone ? true : undefined, target: 'node' },
     build: {
       ssr: entry,
       target: 'node20',
-      outDir: file.slice(0, slash),
+      outDir: dirname(file),
       emptyOutDir: false,
       minify: false,
-      rolldownOptions: {
-        output: { format: 'es', entryFileNames: file.slice(slash + 1), codeSplitting: false },
-      },
+      rolldownOptions: { output: { format: 'es', entryFileNames: basename(file), codeSplitting: false } },
     },
   });
 }
