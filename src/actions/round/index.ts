@@ -2,7 +2,7 @@
 export { type AgainTouch, type AskedAgain, askedAgain, rateAgain, skipAskingAgain } from './askAgain';
 export { closeRound, reopenRound } from './closeRound';
 export { leaveZone } from './leaveZone';
-export { roundDeedCodes, roundRefusalCodes } from './reasonCodes';
+export { roundDeed, roundDeedCodes, roundRefusalCodes } from './reasonCodes';
 export { noteZone, roundsUnderWay, type UnderWay } from './roundUnderWay';
 export { type RoundView, roundView, type ZoneView, zoneView } from './roundViews';
 export { type RoundStart, startRound } from './startRound';

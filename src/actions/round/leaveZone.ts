@@ -31,19 +31,20 @@ const checkName = (finding: Thing<'finding'>['body']): string =>
 
 const findingName = (f: Thing<'finding'>['body']): string => nameOf.finding(f.round, f.zone, f.kind, f.origin);
 
+/** A danger already known from an earlier round keeps its check, which now speaks of what was seen this time. */
 const personChecks = ({ record }: AtHand, zone: Thing<'zone'>, bodies: ZoneBodies, today: string): Change[] =>
   bodies.findings.flatMap((f): Change[] => {
     const kind = kindOf(f.kind);
     if (!kind?.personCheck || f.cleared || f.carriedFrom) return [];
     const thing = checkName(f);
-    const stands = record.personChecks.some(
-      (check) =>
-        check.thing === thing ||
-        (!check.body.closed && check.body.zone === f.zone && (check.body.finding ?? '').includes(`/${f.kind}/`)),
+    if (record.personChecks.some((check) => check.thing === thing)) return [];
+    const finding = findingName(f);
+    const known = record.personChecks.find(
+      ({ body }) => !body.closed && body.zone === f.zone && body.finding?.includes(`/${f.kind}/`),
     );
-    if (stands) return [];
+    if (known) return [{ thing: known.thing, patch: { finding } }];
     const what = `${zone.body.letter}, ${zone.body.name}: ${kind.name}`;
-    const body = { sculpture: f.sculpture, zone: f.zone, finding: findingName(f), what, opened: today };
+    const body = { sculpture: f.sculpture, zone: f.zone, finding, what, opened: today };
     return [{ thing, kind: 'personCheck', within: f.sculpture, body }];
   });
 
@@ -79,7 +80,7 @@ export const leaveZone = (
   round: string,
   zone: string,
   leaving: Leaving,
-): Promise<Outcome<{ readonly next: string | undefined }>> =>
+): Promise<Outcome<{ readonly state: ZoneBodies['visit']['state']; readonly next: string | undefined }>> =>
   attempt(async () => {
     const memory = memoryOf(desk, round);
     // Touches made in haste just before are folded in first.
@@ -110,7 +111,8 @@ export const leaveZone = (
       ),
     );
     const now = memory.get();
-    if (!now) return { next: undefined };
+    const { state } = bodies.visit;
+    if (!now) return { state, next: undefined };
     const walk = walkOf(now.record, now.round, (z) => memory.openTouches(z).length > 0);
-    return { next: nextOnWalk(walk, zone) };
+    return { state, next: nextOnWalk(walk, zone) };
   });

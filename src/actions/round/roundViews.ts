@@ -43,7 +43,8 @@ export interface ZoneView {
   readonly position: number;
   readonly zones: number;
   readonly answered: number;
-  readonly next: string | undefined;
+  /** The zone to go on with; none when every other one has its answer. */
+  readonly next: Thing<'zone'> | undefined;
   readonly draft: ZoneDraft;
   readonly asks: Asking;
   /** Kinds recorded most on this work, and not yet in this zone. */
@@ -61,8 +62,20 @@ export interface ZoneView {
   readonly notNext: Reason | undefined;
 }
 
-/** A view of the memory: null where the round is not here; the same reference until something changed. */
-const viewOf = <T>(memory: RoundMemory, look: () => T | null): Question<T | null> => {
+const kept = new WeakMap<RoundMemory, Map<string, Question<unknown>>>();
+
+/** A view of the memory, one per name: null where the round is not here; the same reference until something changed. */
+const viewOf = <T>(memory: RoundMemory, name: string, look: () => T | null): Question<T | null> => {
+  const views = kept.get(memory) ?? new Map<string, Question<unknown>>();
+  kept.set(memory, views);
+  const already = views.get(name);
+  if (already) return already as Question<T | null>;
+  const made = lookOnce(memory, look);
+  views.set(name, made);
+  return made;
+};
+
+const lookOnce = <T>(memory: RoundMemory, look: () => T | null): Question<T | null> => {
   let seen: { readonly version: number; readonly view: T | null | undefined } | undefined;
   return {
     subscribe: memory.subscribe,
@@ -79,7 +92,7 @@ const viewOf = <T>(memory: RoundMemory, look: () => T | null): Question<T | null
 
 export const roundView = (desk: Desk, round: string): Question<RoundView | null> => {
   const memory = memoryOf(desk, round);
-  return viewOf(memory, () => {
+  return viewOf(memory, 'round', () => {
     const atHand = memory.get();
     if (!atHand) return null;
     const walk = walkOf(atHand.record, atHand.round, (zone) => memory.openTouches(zone).length > 0);
@@ -131,7 +144,7 @@ const oftenHere = (memory: RoundMemory, draft: ZoneDraft): readonly KindOfFindin
 
 export const zoneView = (desk: Desk, round: string, zone: string): Question<ZoneView | null> => {
   const memory = memoryOf(desk, round);
-  return viewOf(memory, () => {
+  return viewOf(memory, zone, () => {
     const atHand = memory.get();
     const draft = memory.draftOf(zone);
     if (!atHand || !draft) return null;
@@ -139,6 +152,7 @@ export const zoneView = (desk: Desk, round: string, zone: string): Question<Zone
     const at = walk.findIndex((z) => z.zone.thing === zone);
     const here = walk[at];
     if (!here) return null;
+    const onward = nextOnWalk(walk, zone);
     return {
       round: atHand.round,
       sculpture: atHand.record.sculpture,
@@ -146,7 +160,7 @@ export const zoneView = (desk: Desk, round: string, zone: string): Question<Zone
       position: at + 1,
       zones: walk.length,
       answered: answeredOnWalk(walk),
-      next: nextOnWalk(walk, zone),
+      next: walk.find((z) => z.zone.thing === onward)?.zone,
       draft,
       asks: asking(draft),
       often: oftenHere(memory, draft),

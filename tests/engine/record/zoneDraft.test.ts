@@ -43,7 +43,7 @@ const start = (over: Partial<DraftStart> = {}): ZoneDraft =>
     ...over,
   });
 
-const after = (draft: ZoneDraft, ...touches: ZoneTouch[]) => draftFrom(draft, touches);
+const touched = (draft: ZoneDraft, ...touches: ZoneTouch[]) => draftFrom(draft, touches);
 const leave = (draft: ZoneDraft, leaving: Leaving) => {
   expect(refusal(draft, leaving)).toBeUndefined();
   return bodiesOf(draft, leaving);
@@ -106,7 +106,7 @@ describe('As last year', () => {
   });
 
   it('keeps a beading check made this year', () => {
-    const draft = after(start({ earlier: [earlier('even-green-film')] }), { do: 'beading', beading: 'sheets' });
+    const draft = touched(start({ earlier: [earlier('even-green-film')] }), { do: 'beading', beading: 'sheets' });
     expect(leave(draft, { how: 'as last year' }).visit).toMatchObject({ state: 'carried', beading: 'sheets' });
   });
 });
@@ -120,10 +120,10 @@ describe('Nothing found', () => {
   });
 
   it('asks of each earlier finding whether it is gone', () => {
-    const draft = after(start({ earlier: [earlier('even-green-film'), earlier('black-crust')] }), { do: 'nothing' });
+    const draft = touched(start({ earlier: [earlier('even-green-film'), earlier('black-crust')] }), { do: 'nothing' });
     expect(asking(draft).what).toBe('gone');
     expect(refusal(draft, { how: 'nothing' })?.params).toMatchObject({ n: 2 });
-    const said = after(draft, { do: 'gone', key: 'even-green-film/metal' }, { do: 'gone', key: 'black-crust/metal' });
+    const said = touched(draft, { do: 'gone', key: 'even-green-film/metal' }, { do: 'gone', key: 'black-crust/metal' });
     const { visit, findings } = leave(said, { how: 'next' });
     expect(visit.state).toBe('nothing');
     expect(findings.map((f) => [f.cleared, f.coverage?.value])).toEqual([
@@ -133,13 +133,13 @@ describe('Nothing found', () => {
   });
 
   it('is refused once something was recorded', () => {
-    expect(refusal(after(start(), ...newGreen), { how: 'nothing' })?.params).toEqual({ kind: 'green-spots' });
+    expect(refusal(touched(start(), ...newGreen), { how: 'nothing' })?.params).toEqual({ kind: 'green-spots' });
   });
 });
 
 describe('Could not reach', () => {
   it('is kept apart from looked, with its reason', () => {
-    const draft = after(start({ earlier: [earlier('even-green-film')] }), { do: 'could not reach' });
+    const draft = touched(start({ earlier: [earlier('even-green-film')] }), { do: 'could not reach' });
     expect(asking(draft).what).toBe('why');
     expect(leave(draft, { how: 'not looked', reason: 'nest' })).toEqual({
       visit: expect.objectContaining({ state: 'not looked', reason: 'nest' }),
@@ -148,7 +148,7 @@ describe('Could not reach', () => {
   });
 
   it('is refused once something was recorded', () => {
-    expect(refusal(after(start(), ...newGreen), { how: 'not looked', reason: 'nest' })?.code).toBe(
+    expect(refusal(touched(start(), ...newGreen), { how: 'not looked', reason: 'nest' })?.code).toBe(
       'round: not looked, yet something recorded',
     );
   });
@@ -160,20 +160,20 @@ describe('own eye first', () => {
   it('opens the first earlier finding by itself and the next one after its answer', () => {
     const draft = start(two);
     expect(asking(draft)).toMatchObject({ what: 'extent', finding: { kind: 'even-green-film' } });
-    expect(asking(after(draft, { do: 'cover', coverage: twenty }))).toMatchObject({
+    expect(asking(touched(draft, { do: 'cover', coverage: twenty }))).toMatchObject({
       what: 'extent',
       finding: { kind: 'black-crust' },
     });
   });
 
   it('says "same" without a touch when the same step was chosen', () => {
-    const draft = after(start(two), { do: 'cover', coverage: twenty });
+    const draft = touched(start(two), { do: 'cover', coverage: twenty });
     expect(draft.findings[0]?.against).toBe('same');
   });
 
   it('takes an earlier value between two steps as the step that holds it', () => {
     const between = { ...step(0.22, 0.22, 0.22), method: 'ladder, adjusted' as const };
-    const draft = after(start({ ownEye: true, earlier: [earlier('even-green-film', { coverage: between })] }), {
+    const draft = touched(start({ ownEye: true, earlier: [earlier('even-green-film', { coverage: between })] }), {
       do: 'cover',
       coverage: twenty,
     });
@@ -181,16 +181,16 @@ describe('own eye first', () => {
   });
 
   it('asks "same, changed, or earlier wrong" when another step was chosen, and rate again forgets the step', () => {
-    const draft = after(start(two), { do: 'cover', coverage: thirty });
+    const draft = touched(start(two), { do: 'cover', coverage: thirty });
     expect(asking(draft).what).toBe('against');
-    expect(asking(after(draft, { do: 'rate again' })).what).toBe('extent');
-    const said = after(draft, { do: 'against', against: 'changed' }, { do: 'cover', coverage: five });
+    expect(asking(touched(draft, { do: 'rate again' })).what).toBe('extent');
+    const said = touched(draft, { do: 'against', against: 'changed' }, { do: 'cover', coverage: five });
     const { findings } = leave(said, { how: 'next' });
     expect(findings.map((f) => f.against)).toEqual(['changed', 'same']);
   });
 
   it('does not go on over an earlier finding nobody answered', () => {
-    const draft = after(start(two), { do: 'cover', coverage: twenty });
+    const draft = touched(start(two), { do: 'cover', coverage: twenty });
     expect(refusal(draft, { how: 'next' })).toMatchObject({
       code: 'round: earlier finding not answered',
       params: { n: 1 },
@@ -199,7 +199,7 @@ describe('own eye first', () => {
   });
 
   it('writes nothing of the comparison when it is off', () => {
-    const draft = after(
+    const draft = touched(
       start({ earlier: [earlier('even-green-film')] }),
       { do: 'open', key: 'even-green-film/metal' },
       { do: 'cover', coverage: thirty },
@@ -210,12 +210,12 @@ describe('own eye first', () => {
 
 describe('a finding', () => {
   it('asks where it sits, how much, and how bad, and then nothing more', () => {
-    const asked = newGreen.map((_, i) => asking(after(start(), ...newGreen.slice(0, i + 1))).what);
+    const asked = newGreen.map((_, i) => asking(touched(start(), ...newGreen.slice(0, i + 1))).what);
     expect(asked).toEqual(['origin', 'extent', 'severity', 'card']);
   });
 
   it('is assumed unclear in activity and nothing else is assumed', () => {
-    expect(leave(after(start(), ...newGreen), { how: 'next' }).findings).toEqual([
+    expect(leave(touched(start(), ...newGreen), { how: 'next' }).findings).toEqual([
       {
         sculpture: 'sculpture/s',
         round: 'round/2026',
@@ -227,22 +227,22 @@ describe('a finding', () => {
         activity: 'unclear',
       },
     ]);
-    const half = after(start(), ...newGreen.slice(0, 3));
+    const half = touched(start(), ...newGreen.slice(0, 3));
     expect(refusal(half, { how: 'next' })).toMatchObject({ params: { kind: 'green-spots', question: 'severity' } });
   });
 
   it('that can only sit in the metal is not asked where it sits', () => {
-    const draft = after(start(), { do: 'kind', kind: 'pits-new', measure: 'count', origin: 'metal' });
+    const draft = touched(start(), { do: 'kind', kind: 'pits-new', measure: 'count', origin: 'metal' });
     expect(asking(draft)).toMatchObject({ what: 'extent', finding: { key: 'pits-new/metal' } });
   });
 
   it('recorded twice with one origin stays one finding', () => {
-    const draft = after(start(), ...newGreen, ...newGreen.slice(0, 2));
+    const draft = touched(start(), ...newGreen, ...newGreen.slice(0, 2));
     expect(draft.findings).toHaveLength(1);
   });
 
   it('of a length or presence kind is not asked how much', () => {
-    const draft = after(
+    const draft = touched(
       start(),
       { do: 'kind', kind: 'open-joint', measure: 'length' },
       { do: 'origin', origin: 'metal' },
@@ -252,8 +252,8 @@ describe('a finding', () => {
 
   it('said to cover none was a slip when new, and is gone when it was there before', () => {
     const none = { do: 'cover' as const, coverage: step(0, 0, 0) };
-    expect(after(start(), ...newGreen.slice(0, 2), none).findings).toEqual([]);
-    const draft = after(
+    expect(touched(start(), ...newGreen.slice(0, 2), none).findings).toEqual([]);
+    const draft = touched(
       start({ earlier: [earlier('even-green-film')] }),
       { do: 'open', key: 'even-green-film/metal' },
       none,
@@ -262,13 +262,13 @@ describe('a finding', () => {
   });
 
   it('left half named is dropped when the pad is closed', () => {
-    expect(after(start(), newGreen[0] as ZoneTouch, { do: 'close' }).findings).toEqual([]);
+    expect(touched(start(), newGreen[0] as ZoneTouch, { do: 'close' }).findings).toEqual([]);
   });
 
   it('keeps the photos that come to it, and forgets that one was expected', () => {
-    const expecting = after(start(), ...newGreen, { do: 'photo expected', of: 'green-spots/metal' });
+    const expecting = touched(start(), ...newGreen, { do: 'photo expected', of: 'green-spots/metal' });
     expect(expecting.photoExpected).toBe('green-spots/metal');
-    const draft = after(expecting, { do: 'photo', of: 'green-spots/metal', photo: 'photo/1' });
+    const draft = touched(expecting, { do: 'photo', of: 'green-spots/metal', photo: 'photo/1' });
     expect(draft.photoExpected).toBeUndefined();
     expect(leave(draft, { how: 'next' }).findings[0]?.photos).toEqual(['photo/1']);
   });
@@ -323,7 +323,7 @@ describe('the log of touches', () => {
     const draft = start();
     const later = { do: 'something new' } as unknown as ZoneTouch;
     expect(
-      after(draft, later, { do: 'severity', severity: 'severe' }, { do: 'open', key: 'nowhere/metal' }).findings,
+      touched(draft, later, { do: 'severity', severity: 'severe' }, { do: 'open', key: 'nowhere/metal' }).findings,
     ).toEqual([]);
   });
 });

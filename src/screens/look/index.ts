@@ -1,0 +1,2 @@
+/** The look between rounds. */
+export { LookScreen } from './Look';

@@ -1,0 +1,39 @@
+import { type AskedAgain, rateAgain, skipAskingAgain } from '../../actions';
+import { kindOf } from '../../engine/trade';
+import { w } from '../../words';
+import { Button, Notice } from '../parts';
+import { CoverageLadder } from '../parts/CoverageLadder';
+import { useDeed, useDesk } from '../shell';
+
+const words = w.round.end;
+
+/** One coverage judged once more, without its first value: how steady is this eye? */
+export function AskAgain({ round, asked }: { readonly round: string; readonly asked: AskedAgain }) {
+  const desk = useDesk();
+  const { run, refused } = useDeed();
+  const { letter, name } = asked.zone.body;
+  const origin = asked.origin === 'metal' ? '' : `, ${w.round.said.origin[asked.origin]}`;
+  const label = `${w.round.ask.extentArea(asked.kind, letter)}${origin}`;
+  return (
+    <section className="again" aria-label={words.againTitle(letter, name)}>
+      <h2>{words.againTitle(letter, name)}</h2>
+      <p className="soft">{words.againWhat}</p>
+      <p className="pad-group-label">
+        {label} <span className="soft">({words.againProgress(asked.done + 1, asked.all)})</span>
+      </p>
+      {kindOf(asked.kind)?.looksLike && <p className="soft">{kindOf(asked.kind)?.looksLike}</p>}
+      <CoverageLadder
+        label={label}
+        onStep={({ value, low, high }) =>
+          void run(() => rateAgain(desk, round, { value, low, high, method: 'ladder' }))
+        }
+      />
+      <div className="row by-hand">
+        <Button size="round" onClick={() => void run(() => skipAskingAgain(desk, round))}>
+          {words.againSkip}
+        </Button>
+      </div>
+      {refused && <Notice kind="problem" title={refused} />}
+    </section>
+  );
+}

@@ -1,0 +1,181 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import {
+  type RoundStart,
+  roundsUnderWay,
+  sculptureRecordOf,
+  setSurveyor,
+  settings,
+  startRound,
+  surveyors,
+} from '../../actions';
+import type { SculptureRecord } from '../../engine/record';
+import { cautionsAt, roundTypes } from '../../engine/trade';
+import { date, w } from '../../words';
+import { Button, Choice, EmptyState, Field, LinkButton, Notice, Page, Reading, Section, Tick } from '../parts';
+import { pathTo, useDeed, useDesk, useQuestion } from '../shell';
+import { typeName } from './Round';
+import { RoundMissing } from './RoundMissing';
+import './round.css';
+
+const words = w.round.start;
+
+/** Before the walk: what round it is, its day, the state of the surface, and who looks. */
+export function StartRoundScreen({ sculpture }: { readonly sculpture: string }) {
+  const desk = useDesk();
+  const record = useQuestion(sculptureRecordOf(desk, sculpture));
+  if (record === undefined) return <Reading />;
+  if (record === null) return <RoundMissing />;
+  return <StartForm record={record} />;
+}
+
+type Wet = RoundStart['wet'];
+type Washed = RoundStart['washed'];
+type Type = RoundStart['type'];
+
+function StartForm({ record }: { readonly record: SculptureRecord }) {
+  const desk = useDesk();
+  const [, go] = useLocation();
+  const { run, refused, busy } = useDeed();
+  const usual = useQuestion(settings);
+  const [type, setType] = useState<Type>('annual');
+  const [day, setDay] = useState(desk.today());
+  const [wet, setWet] = useState<Wet>();
+  const [washed, setWashed] = useState<Washed>();
+  const [ownEye, setOwnEye] = useState(usual.ownEye);
+  const [asked, setAsked] = useState(false);
+  const { sculpture, zones, rounds } = record;
+  const back = { to: pathTo.sculpture(sculpture.thing), label: words.back };
+
+  if (zones.length === 0) {
+    return (
+      <Page title={words.title} over={sculpture.body.title} back={back}>
+        <EmptyState
+          title={words.noZones}
+          actions={
+            <LinkButton to={pathTo.zones(sculpture.thing)} kind="main">
+              {words.toZones}
+            </LinkButton>
+          }
+        >
+          <p>{words.noZonesWhat}</p>
+        </EmptyState>
+      </Page>
+    );
+  }
+
+  const last = rounds.at(-1);
+  const start = () => {
+    setAsked(true);
+    if (!wet || !washed || !day) return;
+    void run(
+      () => startRound(desk, sculpture.thing, { type, date: day, wet, washed, ownEye }),
+      ({ round }) => {
+        const first = zones[0];
+        go(first ? pathTo.zoneInRound(round, first.thing) : pathTo.round(round));
+      },
+    );
+  };
+  return (
+    <Page
+      title={words.title}
+      over={sculpture.body.title}
+      lead={words.lead}
+      back={back}
+      narrow
+      actions={
+        <Button kind="main" size="big" onClick={start} disabled={busy}>
+          {day ? words.do(date(day)) : words.doPlain}
+        </Button>
+      }
+    >
+      <UnderWay sculpture={sculpture.thing} />
+      <Choice
+        label={words.type}
+        size="round"
+        value={type}
+        onChange={setType}
+        options={roundTypes.map(({ id, name, means }) => ({ value: id, label: name, detail: means }))}
+      />
+      <Field
+        kind="date"
+        label={words.date}
+        hint={words.dateHint}
+        value={day}
+        onChange={setDay}
+        error={asked && !day ? words.dateMissing : undefined}
+        short
+      />
+      {day > desk.today() && <Notice kind="caution" title={words.dateFuture} />}
+      {last && day !== '' && day < last.body.date && (
+        <Notice kind="caution" title={words.dateBefore(date(last.body.date))} />
+      )}
+      <Choice
+        label={words.wet}
+        size="round"
+        tiles="narrow"
+        value={wet}
+        onChange={setWet}
+        error={asked && !wet ? words.wetMissing : undefined}
+        options={(['dry', 'damp', 'wet'] as const).map((value) => ({ value, label: words.wetName[value] }))}
+      />
+      <Choice
+        label={words.washed}
+        size="round"
+        value={washed}
+        onChange={setWashed}
+        error={asked && !washed ? words.washedMissing : undefined}
+        options={(['before wash', 'after wash'] as const).map((value) => ({ value, label: words.washedName[value] }))}
+      />
+      <Tick label={words.ownEye} detail={words.ownEyeWhat} checked={ownEye} onChange={setOwnEye} size="round" />
+      <WhoLooks />
+      <Section title={words.cautions}>
+        <ul className="cautions">
+          {cautionsAt('round').map(({ id, text }) => (
+            <li key={id}>{text}</li>
+          ))}
+        </ul>
+      </Section>
+      {refused && <Notice kind="problem" title={refused} />}
+    </Page>
+  );
+}
+
+function UnderWay({ sculpture }: { readonly sculpture: string }) {
+  const desk = useDesk();
+  const underWay = useQuestion(roundsUnderWay(desk))?.find(({ round }) => round.body.sculpture === sculpture);
+  if (!underWay) return null;
+  const { round } = underWay;
+  return (
+    <Notice
+      kind="caution"
+      title={words.underWay}
+      actions={
+        <LinkButton to={pathTo.round(round.thing)} size="round" kind="main">
+          {words.goOn}
+        </LinkButton>
+      }
+    >
+      <p>{words.underWayWhat(typeName(round.body.type), date(round.body.date))}</p>
+    </Notice>
+  );
+}
+
+function WhoLooks() {
+  const desk = useDesk();
+  const people = useQuestion(surveyors(desk));
+  const { surveyor } = useQuestion(settings);
+  if (!people) return null;
+  if (people.length === 0) {
+    return <Notice title={words.nobody} actions={<LinkButton to={pathTo.settings()}>{words.toSettings}</LinkButton>} />;
+  }
+  return (
+    <Choice
+      label={words.surveyor}
+      size="round"
+      value={people.some((p) => p.thing === surveyor) ? surveyor : undefined}
+      onChange={setSurveyor}
+      options={people.map(({ thing, role, name }) => ({ value: thing, label: role, detail: name }))}
+    />
+  );
+}

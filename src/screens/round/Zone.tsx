@@ -1,0 +1,131 @@
+import { type MouseEvent, useEffect, useRef, useState } from 'react';
+import { useLocation } from 'wouter';
+import { leaveZone, noteZone, photoForZone, touchZone, type ZoneView, zoneView } from '../../actions';
+import type { Leaving, Reason, ZoneTouch } from '../../engine/record';
+import { sayReason, w } from '../../words';
+import { LinkButton, Notice, Reading } from '../parts';
+import { pathTo, say, useDesk, useQuestion } from '../shell';
+import { AnswerBar } from './AnswerBar';
+import { Elevation } from './Elevation';
+import { PadContext } from './PadContext';
+import { ReadBack } from './ReadBack';
+import { RoundMissing } from './RoundMissing';
+import { UndoButton } from './UndoButton';
+import { ZoneNotices } from './ZoneNotices';
+import { ZonePad } from './ZonePad';
+import './round.css';
+import './zone.css';
+
+interface ZoneScreenProps {
+  readonly round: string;
+  readonly zone: string;
+}
+
+/** One zone of a round. */
+export function ZoneScreen({ round, zone }: ZoneScreenProps) {
+  const desk = useDesk();
+  const view = useQuestion(zoneView(desk, round, zone));
+  if (view === undefined) return <Reading />;
+  if (view === null) return <RoundMissing />;
+  return <OpenZone view={view} />;
+}
+
+/** A second tap this soon after a zone came up belongs to the one before: it must not answer for this one. Milliseconds. */
+const strayTap = 400;
+
+function OpenZone({ view }: { readonly view: ZoneView }) {
+  const desk = useDesk();
+  const [, go] = useLocation();
+  const [refused, setRefused] = useState<Reason>();
+  const [keepingPhoto, setKeepingPhoto] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const cameUp = useRef(0);
+  const round = view.round.thing;
+  const zone = view.zone.thing;
+  const { letter, name } = view.zone.body;
+
+  useEffect(() => {
+    cameUp.current = performance.now();
+    window.scrollTo(0, 0);
+    heading.current?.focus({ preventScroll: true });
+    void noteZone(desk, round, zone);
+  }, [desk, round, zone]);
+  useEffect(() => {
+    document.title = `${w.round.zone.title(letter, name)} · ${w.product}`;
+  }, [letter, name]);
+
+  const touch = async (said: ZoneTouch): Promise<boolean> => {
+    const outcome = await touchZone(desk, round, zone, said);
+    setRefused(outcome.ok ? undefined : outcome.reason);
+    return outcome.ok;
+  };
+  const leave = async (leaving: Leaving) => {
+    const outcome = await leaveZone(desk, round, zone, leaving);
+    if (!outcome.ok) return setRefused(outcome.reason);
+    say(w.round.zone.kept(letter, w.round.walk.standing[outcome.state]));
+    go(outcome.next ? pathTo.zoneInRound(round, outcome.next) : pathTo.endRound(round));
+  };
+  const keepPhoto = async (of: string, file: File) => {
+    setKeepingPhoto(true);
+    const outcome = await photoForZone(desk, round, zone, of, file);
+    setKeepingPhoto(false);
+    setRefused(outcome.ok ? undefined : outcome.reason);
+    if (outcome.ok) say(w.round.photo.kept);
+  };
+  const stray = (e: MouseEvent) => {
+    if (e.detail > 1 && performance.now() - cameUp.current < strayTap) {
+      e.stopPropagation();
+      e.preventDefault();
+    }
+  };
+
+  const pad = {
+    view,
+    touch: (said: ZoneTouch) => void touch(said),
+    leave: (leaving: Leaving) => void leave(leaving),
+    expectPhoto: (of: string) => touch({ do: 'photo expected', of }),
+    keepPhoto: (of: string, file: File) => void keepPhoto(of, file),
+    keepingPhoto,
+  };
+  const left = w.round.walk.left(view.zones - view.answered);
+  return (
+    <PadContext value={pad}>
+      <div className="zone-screen" onClickCapture={stray}>
+        <header className="zone-head by-hand">
+          <p className="zone-letter" aria-hidden="true">
+            {letter}
+          </p>
+          <div className="zone-title">
+            <h1 ref={heading} tabIndex={-1} aria-label={w.round.zone.title(letter, name)}>
+              {name}
+            </h1>
+            <p className="soft">
+              {w.round.zone.of(view.position, view.zones)}. {left}.
+            </p>
+          </div>
+          <LinkButton to={pathTo.round(round)} size="round" label={w.round.zone.listOf(left)}>
+            {w.round.zone.list}
+          </LinkButton>
+          <UndoButton round={round} undo={view.undo} zone={zone} />
+        </header>
+        <div className="zone-over">
+          <Elevation elevations={view.elevations} />
+          <ReadBack view={view} />
+        </div>
+        <div className="zone-pad">
+          {view.draft.already && view.draft.touches === 0 && (
+            <p className="strong">{w.round.zone.already[view.draft.already]}</p>
+          )}
+          <ZoneNotices />
+          <ZonePad />
+        </div>
+        <div className="zone-foot">
+          {refused && <Notice kind="problem" title={sayReason(refused)} />}
+          <AnswerBar
+            onPass={() => go(view.next ? pathTo.zoneInRound(round, view.next.thing) : pathTo.endRound(round))}
+          />
+        </div>
+      </div>
+    </PadContext>
+  );
+}
