@@ -16,7 +16,13 @@ type State =
   | { readonly at: 'problems'; readonly file: string; readonly found: NotOpened }
   | { readonly at: 'preview'; readonly preview: CarryPreview; readonly fault?: string }
   | { readonly at: 'storing'; readonly done?: number; readonly all?: number }
-  | { readonly at: 'stored'; readonly deed: string; readonly added: number; readonly copiedTablet: boolean; readonly fault?: string }
+  | {
+      readonly at: 'stored';
+      readonly deed: string;
+      readonly added: number;
+      readonly copiedTablet: boolean;
+      readonly fault?: string;
+    }
   | { readonly at: 'taken back' };
 
 /** Open a file, see what would change, take it in whole or not at all, and take it back again. */
@@ -33,9 +39,7 @@ export function CarryIn() {
     setState({ at: 'reading' });
     const opened = await openSurveyFile(desk, file);
     setState(
-      opened.ok
-        ? { at: 'preview', preview: opened.preview }
-        : { at: 'problems', file: file.name, found: opened },
+      opened.ok ? { at: 'preview', preview: opened.preview } : { at: 'problems', file: file.name, found: opened },
     );
   };
   const accept = async (preview: CarryPreview, otherCollection: boolean) => {
@@ -85,9 +89,7 @@ export function CarryIn() {
         </div>
       )}
       {state.at === 'reading' && <Progress label={words.readingFile} />}
-      {state.at === 'problems' && (
-        <ImportProblems file={state.file} found={state.found} />
-      )}
+      {state.at === 'problems' && <ImportProblems file={state.file} found={state.found} />}
       {state.at === 'preview' && (
         <ImportShown
           preview={state.preview}

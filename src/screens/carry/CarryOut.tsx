@@ -105,7 +105,15 @@ export function CarryOut() {
 }
 
 /** Long work, with how far it is where that is known. */
-export function Progress({ label, done, all }: { readonly label: string; readonly done?: number; readonly all?: number }) {
+export function Progress({
+  label,
+  done,
+  all,
+}: {
+  readonly label: string;
+  readonly done?: number;
+  readonly all?: number;
+}) {
   const known = done !== undefined && all !== undefined && all > 0;
   return (
     <div className="progress" role="status">

@@ -61,7 +61,11 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
                   )}
                 </th>
                 {counted.map((key) => (
-                  <td key={key} data-head={words.columns[key]} className={row[key] > 0 ? 'of-number strong' : 'of-number soft'}>
+                  <td
+                    key={key}
+                    data-head={words.columns[key]}
+                    className={row[key] > 0 ? 'of-number strong' : 'of-number soft'}
+                  >
                     {whole(row[key])}
                   </td>
                 ))}

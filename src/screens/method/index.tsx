@@ -1,9 +1,1 @@
-import { Page, Reading } from '../parts';
-
-export function MethodScreen() {
-  return (
-    <Page title="Method">
-      <Reading />
-    </Page>
-  );
-}
+export { MethodScreen } from './MethodScreen';

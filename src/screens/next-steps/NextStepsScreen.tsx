@@ -59,12 +59,7 @@ export function NextStepsScreen() {
         />
       ) : (
         <>
-          <ZonesInOrder
-            ranks={shown(order.zones)}
-            notRanked={shown(order.notRanked)}
-            needs={needs}
-            names={names}
-          />
+          <ZonesInOrder ranks={shown(order.zones)} notRanked={shown(order.notRanked)} needs={needs} names={names} />
           {only === all && order.sculptures.length > 1 && (
             <SculpturesInOrder ranks={order.sculptures} needs={needs} names={names} />
           )}

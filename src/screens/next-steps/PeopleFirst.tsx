@@ -47,9 +47,7 @@ export function PeopleFirst({ people, names }: PeopleFirstProps) {
             <StopIcon />
             <div className="stack tight grow">
               <h3>{words.keepAway}</h3>
-              <p>
-                {danger.check ? danger.check.body.what : danger.finding && sayReason(danger.finding.reason, names)}
-              </p>
+              <p>{danger.check ? danger.check.body.what : danger.finding && sayReason(danger.finding.reason, names)}</p>
               <p className="soft small">
                 {[danger.zone && names(danger.zone), names(danger.sculpture)].filter(Boolean).join(', ')}
                 {danger.check && <> · {words.openedOn(date(danger.check.body.opened))}</>}

@@ -50,7 +50,11 @@ export function SculpturesInOrder({ ranks, needs, names }: SculpturesInOrderProp
                   <ClassBadges classes={classes.sculpture} />
                 </td>
                 <td data-head={words.sculptureIndex}>
-                  <FigureText figure={score.value === null ? null : { value: score.value, low: score.low ?? 0, high: score.high ?? 100 }} />
+                  <FigureText
+                    figure={
+                      score.value === null ? null : { value: score.value, low: score.low ?? 0, high: score.high ?? 100 }
+                    }
+                  />
                 </td>
                 <td data-head={words.activeGreen} className="figures">
                   {area(score.active.green.value)}

@@ -5,7 +5,7 @@ import { enClasses } from '../../engine/trade';
 import { sayReason, w } from '../../words';
 import { Button, Choice, Field, Notice, Sheet } from '../parts';
 import { say, useDesk } from '../shell';
-import { families, type Family, levelWritten } from './ClassesShown';
+import { type Family, families, levelWritten } from './ClassesShown';
 
 const words = w.nextSteps;
 const asProposed = 'as proposed';

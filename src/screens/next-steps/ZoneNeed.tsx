@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { NeedOf, Rank } from '../../engine/condition';
 import { kindOf } from '../../engine/trade';
-import { list, type NameOfThing, number, whole, w } from '../../words';
+import { list, type NameOfThing, number, w, whole } from '../../words';
 import { Button, IndexDial, LinkButton, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';

@@ -19,7 +19,9 @@ export function ZonesInOrder({ ranks, notRanked, needs, names }: ZonesInOrderPro
   const needOf = (sculpture: string) => needs.find(({ record }) => record.sculpture.thing === sculpture);
   const row = (rank: Rank) => {
     const need = needOf(rank.sculpture);
-    return need && rank.zone ? <ZoneNeed key={rank.zone} rank={rank} zone={rank.zone} need={need} names={names} /> : null;
+    return need && rank.zone ? (
+      <ZoneNeed key={rank.zone} rank={rank} zone={rank.zone} need={need} names={names} />
+    ) : null;
   };
   const pressing = ranks.filter(({ urgency }) => urgency > 0);
   const quiet = ranks.filter(({ urgency }) => urgency === 0);

@@ -80,7 +80,9 @@ export function SettleOne({ unsettled, left, onDone, onBack }: SettleOneProps) {
             <h2>{words.versionOf(placeOf(entry))}</h2>
             <p>{words.writtenBy(nameOf(entry.by) ?? words.unknownPerson, whenWritten(entry))}</p>
             <p className="soft small">
-              {[entry.gone ? words.takenAway : away && words.stillThere, i === 0 && words.leads].filter(Boolean).join(' · ')}
+              {[entry.gone ? words.takenAway : away && words.stillThere, i === 0 && words.leads]
+                .filter(Boolean)
+                .join(' · ')}
             </p>
             {!entry.gone && living.length > 1 && (
               <Button kind="quiet" onClick={() => takeWhole(living.indexOf(entry))}>

@@ -47,7 +47,9 @@ export type Choices = Readonly<Record<string, number>>;
 
 /** What is chosen beforehand: the side that changed a field alone. What several changed is left to the person. */
 export const chosenBeforehand = (rows: readonly FieldRow[]): Choices =>
-  Object.fromEntries(rows.flatMap(({ field, changedBy }) => (typeof changedBy === 'number' ? [[field, changedBy]] : [])));
+  Object.fromEntries(
+    rows.flatMap(({ field, changedBy }) => (typeof changedBy === 'number' ? [[field, changedBy]] : [])),
+  );
 
 /** The body that settles it, or undefined while a field that differs is not chosen. */
 export const settledBody = (rows: readonly FieldRow[], choices: Choices): Record<string, unknown> | undefined => {

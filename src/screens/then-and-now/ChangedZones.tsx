@@ -14,7 +14,8 @@ interface ChangedZonesProps {
 }
 
 /** A change that is called, or something that came, went or changed its class: what a person wants to see first. */
-const stands = ({ verdict, named }: FindingChange): boolean => verdict === 'worse' || verdict === 'better' || named.length > 0;
+const stands = ({ verdict, named }: FindingChange): boolean =>
+  verdict === 'worse' || verdict === 'better' || named.length > 0;
 const moved = ({ verdict }: ZoneChange): boolean => verdict === 'worse' || verdict === 'better';
 
 /** What changed, zone by zone in walking order; what did not surely change is put away, and counted. */

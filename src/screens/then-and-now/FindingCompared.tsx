@@ -32,7 +32,13 @@ const smallestWritten = ({ smallest }: FindingChange): string | undefined => {
 };
 
 /** One finding over the two rounds: what stood there, what stands there, the verdict and what it rests on. */
-export function FindingCompared({ finding, nameOf }: { readonly finding: FindingChange; readonly nameOf: NameOfThing }) {
+export function FindingCompared({
+  finding,
+  nameOf,
+}: {
+  readonly finding: FindingChange;
+  readonly nameOf: NameOfThing;
+}) {
   const { kind, origin, earlier, later, verdict, clearly, aloneCouldBeChance, named } = finding;
   const smallest = smallestWritten(finding);
   // Said beside the verdict already, as a mark.
@@ -43,7 +49,7 @@ export function FindingCompared({ finding, nameOf }: { readonly finding: Finding
         {kindOf(kind)?.name ?? kind}
         {origin !== 'metal' && <span className="soft small origin">{words.origins[origin]}</span>}
       </th>
-      <td data-head={words.then} className="figures">
+      <td data-head={words.thenHead} className="figures">
         {seenWritten(earlier)}
       </td>
       <td data-head={words.now} className="figures">

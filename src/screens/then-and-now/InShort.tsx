@@ -31,7 +31,7 @@ export function InShort({ answer, nameOf }: { readonly answer: ThenAndNow; reado
           <thead>
             <tr>
               <th scope="col">{words.sort}</th>
-              <th scope="col">{words.then}</th>
+              <th scope="col">{words.thenHead}</th>
               <th scope="col">{words.now}</th>
               <th scope="col">{words.verdictHead}</th>
             </tr>
@@ -40,7 +40,7 @@ export function InShort({ answer, nameOf }: { readonly answer: ThenAndNow; reado
             {activeKinds.map((kind) => (
               <tr key={kind}>
                 <th scope="row">{words.active[kind]}</th>
-                <td data-head={words.then}>
+                <td data-head={words.thenHead}>
                   <FigureText figure={active[kind].earlier} as="m2" />
                 </td>
                 <td data-head={words.now}>
@@ -65,8 +65,8 @@ function IndexThenNow({ index, nameOf }: { readonly index: IndexChange; readonly
       <figcaption className="strong">{words.index}</figcaption>
       <div className="row">
         <div className="dial-with-word">
-          <IndexDial figure={index.earlier} of={words.then} size="small" />
-          <span>{words.then}</span>
+          <IndexDial figure={index.earlier} of={words.thenHead} size="small" />
+          <span>{words.thenHead}</span>
         </div>
         <div className="dial-with-word">
           <IndexDial figure={index.later} of={words.now} size="small" />

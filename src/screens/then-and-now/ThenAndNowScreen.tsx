@@ -42,7 +42,11 @@ export function ThenAndNowScreen({ sculpture, earlier, later }: ThenAndNowScreen
   );
 }
 
-function Chosen({ record, earlier, later }: { readonly record: SculptureRecord } & Omit<ThenAndNowScreenProps, 'sculpture'>) {
+function Chosen({
+  record,
+  earlier,
+  later,
+}: { readonly record: SculptureRecord } & Omit<ThenAndNowScreenProps, 'sculpture'>) {
   const [, go] = useLocation();
   const { rounds, sculpture } = record;
   const last = rounds.at(-1);
@@ -66,7 +70,11 @@ function Chosen({ record, earlier, later }: { readonly record: SculptureRecord }
         onThen={(round) => choose(round, now)}
         onNow={(round) => choose(then, round)}
       />
-      {then === now ? <Notice kind="caution" title={words.sameRound} /> : <Compared record={record} then={then} now={now} />}
+      {then === now ? (
+        <Notice kind="caution" title={words.sameRound} />
+      ) : (
+        <Compared record={record} then={then} now={now} />
+      )}
     </>
   );
 }
@@ -78,7 +86,15 @@ const thenFor = (record: SculptureRecord, now: string): string => {
   return other?.thing ?? now;
 };
 
-function Compared({ record, then, now }: { readonly record: SculptureRecord; readonly then: string; readonly now: string }) {
+function Compared({
+  record,
+  then,
+  now,
+}: {
+  readonly record: SculptureRecord;
+  readonly then: string;
+  readonly now: string;
+}) {
   const desk = useDesk();
   const answer = useQuestion(thenAndNowOf(desk, then, now));
   const people = useQuestion(surveyors(desk));

@@ -1,7 +1,7 @@
 import type { ThenAndNow } from '../../engine/change';
 import type { SculptureRecord } from '../../engine/record';
-import { date, type NameOfThing, number, sayReason, w } from '../../words';
 import { treatmentOf } from '../../engine/trade';
+import { date, type NameOfThing, number, sayReason, w } from '../../words';
 import { Notice, Section } from '../parts';
 import { ChangedZones } from './ChangedZones';
 import { Growth } from './Growth';

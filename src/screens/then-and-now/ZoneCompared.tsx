@@ -1,10 +1,10 @@
 import { useId } from 'react';
 import type { FindingChange, ZoneChange } from '../../engine/change';
 import type { Thing } from '../../engine/record';
-import { figure as written, type NameOfThing, w } from '../../words';
+import { type NameOfThing, w, figure as written } from '../../words';
+import { Reasons } from '../parts/Reasons';
 import { VerdictMark } from '../parts/VerdictMark';
 import { FindingCompared } from './FindingCompared';
-import { Reasons } from '../parts/Reasons';
 
 const words = w.thenAndNow;
 
@@ -52,7 +52,7 @@ export function ZoneCompared({ zone, change, findings, nameOf, quiet = false }: 
           <thead>
             <tr>
               <th scope="col">{words.finding}</th>
-              <th scope="col">{words.then}</th>
+              <th scope="col">{words.thenHead}</th>
               <th scope="col">{words.now}</th>
               <th scope="col">{words.verdictHead}</th>
             </tr>

@@ -55,7 +55,8 @@ export const carry = {
         : `${n} photos stay behind on this device: photos do not travel in this file.`,
   keptAtHome: (n: number) =>
     n === 1 ? '1 reference reads “kept at home” in the file.' : `${n} references read “kept at home” in the file.`,
-  freeText: 'Notes in free words are not searched. Read them before the file leaves if they may name a person or a place.',
+  freeText:
+    'Notes in free words are not searched. Read them before the file leaves if they may name a person or a place.',
   save: 'Save as a file',
   share: 'Share it',
   download: 'Download it',

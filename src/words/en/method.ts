@@ -4,7 +4,20 @@ export const method = {
   lead: 'No published standard gives an index for outdoor bronze. The scale here is this project’s own, built on published parts. Every row below is the row the sums use.',
   version: (version: string) => `Scale ${version}`,
   ownScale: 'Our thresholds, not a standard’s. A score names the version of the scale that made it.',
-  contents: 'On this page',
+  ownVersion: (version: number, n: number) =>
+    `This collection has its own numbers: version ${version}, ${n === 1 ? '1 hazard' : `${n} hazards`} set by hand.`,
+  noOwnVersion: 'This collection uses the project’s own numbers.',
+  result: 'The steps, worked out',
+  exampleZone: 'The example zone',
+  percent: (label: string) => `${label} %`,
+  withRange: (value: string, range: string) => `${value} (${range})`,
+  rangeIs: (value: string, range: string) =>
+    `Zone index ${value}, between ${range}: the range comes from the coverage only.`,
+  oneStep: (severity: string, value: string) => `One step worse, ${severity}, and it would be ${value}.`,
+  coverageWhy: 'The bin of the step and the error of the eye, at 90 %.',
+  stainWhy: 'A stain from above takes the hazard of a stain, whatever its kind.',
+  product: (parts: readonly string[], extent: string) => `${[...parts, extent].join(' × ')}`,
+  indexProduct: (loss: string) => `100 × (1 − ${loss})`,
   print: 'Print this page',
 
   example: 'Try it: one finding, step by step',
@@ -12,14 +25,9 @@ export const method = {
   kind: 'Kind of finding',
   coverage: 'Coverage',
   count: 'How many',
-  counts: { one: 'One', 'two to five': 'Two to five', more: 'More' },
   origin: 'Where it sits',
-  origins: { dirt: 'Dirt', stain: 'Stain from above', metal: 'In the metal' },
   severity: 'Severity',
-  severities: { slight: 'Slight', moderate: 'Moderate', severe: 'Severe' },
   activity: 'Activity',
-  activities: { active: 'Active', unclear: 'Unclear', stable: 'Stable' },
-  area: 'Zone area in m²',
   step: 'Step',
   figure: 'Figure',
   stepWhy: 'Where it comes from',
@@ -31,7 +39,6 @@ export const method = {
     activity: 'Activity',
     loss: 'Loss: hazard × severity × activity × extent, held under 0.98',
     index: 'Zone index: 100 × (1 − loss), multiplied over all findings',
-    class: 'Condition class proposed',
   },
   extentWhy: {
     area: 'The square root of the coverage: the first percent says that the protection has gone.',
@@ -62,14 +69,15 @@ export const method = {
   measure: { area: 'by area', count: 'by count', length: 'by length', presence: 'by presence' } as Readonly<
     Record<string, string>
   >,
-  columns: { kind: 'Kind', group: 'Group', measure: 'Measured', hazard: 'Hazard', why: 'Why', source: 'Source' },
+  columns: { kind: 'Kind', measure: 'Measured', hazard: 'Hazard', why: 'Why' },
   own: (project: string) => `project: ${project}`,
   stop: 'stop word',
   stopFirst: 'stop word the first time',
   person: 'person check',
 
   change: 'Change hazards for this collection',
-  changeWhat: 'Your numbers hold for this collection only. Each change raises the version; earlier papers keep the version they name.',
+  changeWhat:
+    'Your numbers hold for this collection only. Each change raises the version; earlier papers keep the version they name.',
   stopChange: 'Leave without changing',
   hazardOf: (kind: string) => `Hazard of ${kind}`,
   lower: (kind: string) => `Lower the hazard of ${kind}`,
@@ -82,16 +90,23 @@ export const method = {
   resetDone: (version: number) => `The project’s own numbers hold again, as version ${version}.`,
   unchangedYet: 'Nothing is changed yet.',
   changedCount: (n: number) => (n === 1 ? '1 number changed' : `${n} numbers changed`),
-  outOfRange: 'Write a number from 0.05 to 1.',
   levelOutOfRange: 'Write a number from 0 to 100.',
   readingOnly: 'This tab only reads. Change the numbers in the tab that writes.',
 
   ladder: 'Coverage ladder',
-  ladderWhat: 'Each step stands for a bin, and the bins meet. The step is what you touch; the sums carry the bin as doubt.',
+  ladderWhat:
+    'Each step stands for a bin, and the bins meet. The step is what you touch; the sums carry the bin as doubt.',
   ladderColumns: { step: 'Step', from: 'From', to: 'To', value: 'Counts as' },
   errors: 'Error of the eye',
   errorsWhat: 'How far a judgement by eye may be off, on the logit scale. Chosen inside the published observer error.',
   errorColumns: { what: 'What', value: 'Value', source: 'Source' },
+  weights: 'Severity, activity, count, origin',
+  takes: 'Takes',
+  takesHazard: (hazard: 'none' | 'stain' | 'kind', stain: string) =>
+    ({ none: 'no hazard', stain: `the hazard of a stain, ${stain}`, kind: 'the hazard of its kind' })[hazard],
+  judgedHow: 'How a coverage was judged, and its own error',
+  asReported: 'as reported',
+  constants: 'Other numbers the sums rest on',
   severityTable: 'Severity',
   activityTable: 'Activity',
   factor: 'Factor',
@@ -113,9 +128,44 @@ export const method = {
   ],
 
   classes: 'Classes, proposed by rule',
-  classesWhat: 'The words follow EN 16096; the rules are this project’s own. A named person sets a class and may overrule any of them.',
+  classesWhat:
+    'The words follow EN 16096; the rules are this project’s own. A named person sets a class and may overrule any of them.',
   classColumns: { class: 'Class', means: 'Means', rule: 'Proposed when' },
   classNames: { condition: 'Condition class', urgency: 'Urgency class', recommendation: 'Recommendation class' },
+  classRules: (n: {
+    readonly cc1: string;
+    readonly cc2: string;
+    readonly stake: string;
+    readonly active: string;
+    readonly level: string;
+    readonly share: string;
+  }): Readonly<Record<'condition' | 'urgency' | 'recommendation', readonly string[]>> => ({
+    condition: [
+      'Looked, and nothing found.',
+      `Zone index ${n.cc1} or over.`,
+      `Zone index from ${n.cc2} to under ${n.cc1}; or a stop word. A whole work is at most one class better than its weakest zone.`,
+      `Zone index under ${n.cc2}; or a severe, active finding in the metal with a hazard of ${n.stake} or more.`,
+    ],
+    urgency: [
+      'Nothing presses.',
+      `Another active finding in the metal over ${n.active} % of the zone; water that sheets or wets; a stop word; a kind whose row says so.`,
+      `Zone index under the action level of ${n.level}; green in the metal clearly worse than at the last comparable round; a kind whose row says so.`,
+      'Somebody could be hurt: a person check is open, or should be; a kind whose row says so.',
+    ],
+    recommendation: [
+      'Nothing asks for more than looking.',
+      'A kind that asks for washing and waxing; dirt to be washed and looked at again; water that sheets or wets.',
+      'A kind that asks for a test or a repair; a severe, active finding in the metal.',
+      `Never proposed by rule. Where signs are strong, or over ${n.share} % of the area seen, the app says: ask a conservator whether major treatment is due.`,
+    ],
+  }),
+  beading: 'Water on the surface',
+  beadingProposes: (level: number) => (level > 0 ? `UC${level} and RC${level} at least` : 'nothing'),
+  areas: 'Areas of zones',
+  cautions: 'Cautions',
+  scaleItself: 'The scale as a whole',
+  source: 'Source',
+  howSure: 'How sure',
   order: 'Order of need',
   orderText: [
     'People first: an open person check stands above every list, apart from metal.',
@@ -125,7 +175,8 @@ export const method = {
   ],
 
   treatments: 'What was done, and what it breaks',
-  treatmentsWhat: 'After some treatments the surface is another one. A comparison or a series does not run across them.',
+  treatmentsWhat:
+    'After some treatments the surface is another one. A comparison or a series does not run across them.',
   treatmentColumns: { treatment: 'Treatment', coats: 'Lays a coating', breaks: 'Breaks the series' },
   yes: 'yes',
   no: 'no',

@@ -6,7 +6,8 @@ type Sentence = (s: Params) => string;
 export const reasonsOfActions = {
   'nothing to undo': () => 'There is nothing to undo.',
   'nothing changed': () => 'Nothing was changed, so nothing was stored.',
-  'not here': (s) => `${s.thing('thing')} is not on this device. It may have been removed; go back and open the list again.`,
+  'not here': (s) =>
+    `${s.thing('thing')} is not on this device. It may have been removed; go back and open the list again.`,
   'title missing': () => 'The sculpture has no title. Write one.',
   'number missing': () => 'The sculpture has no number. Write one.',
   'name missing': () => 'The name is missing. Write one.',
@@ -14,8 +15,7 @@ export const reasonsOfActions = {
   'statement missing': () => 'The thought has no text. Write what you think.',
   'role missing': () => 'The role is missing. Write what this person does, such as Steward.',
   'side missing': () => 'It is not said which side the picture shows. Choose or write one.',
-  'day not valid': (s) =>
-    `“${s.text('day')}” is not a day between the years 1000 and 2200. Choose the day again.`,
+  'day not valid': (s) => `“${s.text('day')}” is not a day between the years 1000 and 2200. Choose the day again.`,
   'area not valid': () => 'The area cannot be right. Write square metres over 0, and a range that holds the value.',
   'letter taken': (s) => `Letter ${s.text('letter')} is taken by another zone. Choose another letter.`,
   'zone has visits': (s) =>
@@ -45,7 +45,8 @@ export const reasonsOfActions = {
     `The file cannot be carried in: ${s.times('count', 'problem was', 'problems were')} found. Ask for the file again from the device it comes from.`,
   'other collection': (s) =>
     `The file belongs to “${s.text('theirs')}” and here is “${s.text('here')}”. They are put together only when you say so.`,
-  'invented into real': () => 'The invented collection cannot be carried into a real one. Open it from the first screen instead.',
+  'invented into real': () =>
+    'The invented collection cannot be carried into a real one. Open it from the first screen instead.',
   'import done already': () => 'This file was carried in already.',
   'demo not here': (s) => `The invented collection could not be loaded (${s.text('said')}). Try again with a network.`,
   'copied tablet': () =>

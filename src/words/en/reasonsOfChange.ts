@@ -42,13 +42,13 @@ export const reasonsOfChange = {
   'change: zone split or joined': (s) =>
     `${s.thing('zone')} was split or joined between; both sides are told over the whole of it.`,
   'change: new, small: may have been missed before': () => 'New, small: may have been missed before.',
-  'change: new, small: photos of both rounds': () => 'New, small, and there are photos of both rounds: look at them side by side.',
+  'change: new, small: photos of both rounds': () =>
+    'New, small, and there are photos of both rounds: look at them side by side.',
   'change: counted, error not known': () => 'It is counted, and how far a count may be off is not known.',
   'change: told by presence, error not known': () =>
     'It is told by being there or not, and how far that may be off is not known.',
   'change: rests on a step': () => 'It rests on one step of severity, activity or count, whose error is not known.',
-  'change: judged in different ways': (s) =>
-    `It was judged ${s.method('earlier')} then and ${s.method('later')} now.`,
+  'change: judged in different ways': (s) => `It was judged ${s.method('earlier')} then and ${s.method('later')} now.`,
   'change: said to be the same': () => 'The person who looked, shown the earlier value, said it is the same.',
   'change: alone, could be chance': (s) =>
     `Alone, could be chance: of ${s.number('comparisons')} comparisons about ${s.number('expected', 1)} would look changed though nothing did.`,

@@ -26,7 +26,8 @@ export const reasonsOfCondition = {
   'score: partly carried': (s) =>
     `${s.times('carried', 'finding is', 'findings are')} carried over and ${s.times('judged', 'is', 'are')} judged afresh, so the zone has no index of its own.`,
   'score: no zone looked at': () => 'No zone was looked at in this round, so there is no index.',
-  'score: share seen': (s) => `${s.number('seen')} of ${s.number('zones')} zones looked at, ${s.number('percent')} % of the area.`,
+  'score: share seen': (s) =>
+    `${s.number('seen')} of ${s.number('zones')} zones looked at, ${s.number('percent')} % of the area.`,
   'score: weakest zone': (s) => `The weakest zone is ${s.thing('zone')}, at ${s.number('index', 0)}.`,
   'score: day effect counted once': (s) =>
     `Light and damp of the day shift all zones together: ${s.number('points', 1)} points of the range.`,

@@ -2,22 +2,26 @@ import type { Params } from './sentence';
 
 /** What the tablet and its browser say: what is wrong, and what to do. */
 export const reasonsOfDevice = {
-  'another tab writes': () => 'Another tab has this collection open and writes. This one only reads. Close the other, or take over here.',
+  'another tab writes': () =>
+    'Another tab has this collection open and writes. This one only reads. Close the other, or take over here.',
   'another tab took over': () => 'Another tab has taken over. This one only reads now.',
   'newer database': (s) =>
     `The data on this device was written by a newer version of the app (${s.text('found')}, this one is ${s.text('here')}). Load the page again with a network.`,
-  'update blocked': () => 'Another tab keeps an old version open. Close all other tabs of this app, then load this page again.',
+  'update blocked': () =>
+    'Another tab keeps an old version open. Close all other tabs of this app, then load this page again.',
   'reload needed': () => 'A newer version of the app is at work. Load this page again.',
   'device full': () =>
     'The device is full, so this was not stored. Free some space (photos or videos of other apps), then do it again. What was stored before is safe.',
-  'connection lost': () => 'The browser lost hold of the data, so this was not stored. Load the page again and do it once more.',
+  'connection lost': () =>
+    'The browser lost hold of the data, so this was not stored. Load the page again and do it once more.',
   'data removed': (s) =>
     `The browser has cleared the data of this app: ${s.times('count', 'entry was', 'entries were')} here. Carry in your last survey file.`,
   'entries missing': (s) =>
     `${s.number('expected')} entries were stored and ${s.number('count')} are found. Carry the survey out now, and carry in your last file.`,
   'counts differ': (s) =>
     `The stored entries do not match their count (${s.number('count')} found, ${s.number('expected')} expected). Carry the survey out now and keep the file.`,
-  'store failed': (s) => `The browser refused to store this (${s.text('said')}). Load the page again and do it once more.`,
+  'store failed': (s) =>
+    `The browser refused to store this (${s.text('said')}). Load the page again and do it once more.`,
   'no database': (s) =>
     `This browser does not let the app store anything (${s.text('said')}). Leave private browsing, or use another browser.`,
   'built upon': (s) =>
@@ -29,7 +33,8 @@ export const reasonsOfDevice = {
   'address not secure': () =>
     'This page was opened without https, so photos cannot be kept and the app cannot work offline. Open it by its https address.',
   'photo empty': () => 'The picture file is empty. Take or choose it again.',
-  'not a picture': (s) => `“${s.text('name')}” is not a picture this app knows. Choose a JPEG, PNG, WebP or HEIC picture.`,
+  'not a picture': (s) =>
+    `“${s.text('name')}” is not a picture this app knows. Choose a JPEG, PNG, WebP or HEIC picture.`,
   'photo too large': (s) =>
     `The picture is ${s.number('megabytes', 0)} MB; up to ${s.number('limit', 0)} MB can be kept. Take it at a smaller size.`,
   'picture not shown': (s) => `This browser cannot show this sort of picture (${s.text('mime')}). It is kept as it is.`,

@@ -2,7 +2,9 @@ import type { Params } from './sentence';
 
 /** "in entry 12 (finding), at entries[11].body.coverage". */
 const place = (s: Params): string =>
-  Number(s.text('entry')) > 0 ? `in entry ${s.text('entry')} (${s.text('kind')}), at ${s.text('where')}` : `at ${s.text('where')}`;
+  Number(s.text('entry')) > 0
+    ? `in entry ${s.text('entry')} (${s.text('kind')}), at ${s.text('where')}`
+    : `at ${s.text('where')}`;
 
 /** What is wrong in a survey file and where. What to do stands beside it: see adviceOn in engine/exchange. */
 const problems = {
@@ -16,9 +18,11 @@ const problems = {
   'version not readable': (s) => `The file does not say which version of the format it is in (“${s.text('found')}”).`,
   'newer format': (s) =>
     `The file was written by a newer version (format ${s.text('found')}); this one reads up to ${s.text('known')}.`,
-  'check does not match': () => 'The check at the end of the file does not match its content: it was damaged or changed.',
+  'check does not match': () =>
+    'The check at the end of the file does not match its content: it was damaged or changed.',
   'too many entries': (s) => `The file holds ${s.number('count')} entries; up to ${s.number('most')} can be read.`,
-  'nested too deep': (s) => `Something in the file is nested deeper than ${s.number('most')} levels, at ${s.text('where')}.`,
+  'nested too deep': (s) =>
+    `Something in the file is nested deeper than ${s.number('most')} levels, at ${s.text('where')}.`,
   'name not allowed': (s) => `The name “${s.text('found')}” may not be used, at ${s.text('where')}.`,
   'same name twice': (s) => `The name “${s.text('found')}” stands twice, at ${s.text('where')}.`,
   'text too long': (s) => `A text is longer than ${s.number('most')} characters, at ${s.text('where')}.`,
@@ -54,7 +58,8 @@ const problems = {
 /** What the person holding the file can do. */
 const advice = {
   'get the file again': () => 'Carry it out again on the device it comes from, and open that file.',
-  'update this app': () => 'Open this app once with a network, so that it brings itself up to date, then open the file again.',
+  'update this app': () =>
+    'Open this app once with a network, so that it brings itself up to date, then open the file again.',
   'choose another file': () => 'Choose the file whose name ends in .survey.json.',
   'carry fewer sculptures': () => 'Carry it out again with fewer sculptures in each file.',
   'ask who made the file': () => 'Ask the person who made the file how it was written or changed.',

@@ -1,13 +1,6 @@
 import type { Reason } from '../../engine/record';
-import {
-  beadings,
-  coverageMethods,
-  kindOf,
-  reasonsNotLooked,
-  substrates,
-  treatmentOf,
-} from '../../engine/trade';
-import { area as inSquareMetres, date, list, number, share } from '../format';
+import { beadings, coverageMethods, kindOf, reasonsNotLooked, substrates, treatmentOf } from '../../engine/trade';
+import { date, area as inSquareMetres, list, number, share } from '../format';
 
 /** The parameters of a reason, as a sentence asks for them. Each key a sentence asks for is one its code has; a test checks that. */
 export interface Params {

@@ -35,8 +35,7 @@ export const settle = {
   rounds: 'Is this one round?',
   roundsWhat: (sculpture: string, day: string) =>
     `Two rounds of ${sculpture} were begun apart around ${day}. If both belong to one survey walk, they should count as one.`,
-  roundOf: (who: string, day: string, zones: number) =>
-    `${who}, ${day}, ${zones === 1 ? '1 zone' : `${zones} zones`}`,
+  roundOf: (who: string, day: string, zones: number) => `${who}, ${day}, ${zones === 1 ? '1 zone' : `${zones} zones`}`,
   one: 'They are one round',
   two: 'They are two rounds',
   saidOne: 'They now count as one round.',

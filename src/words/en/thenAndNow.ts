@@ -2,7 +2,7 @@
 export const thenAndNow = {
   title: 'Then & now',
   lead: 'This round against an earlier one: what changed, what did not, and how sure you can be.',
-  then: 'Then',
+  thenHead: 'Then',
   now: 'Now',
   chooseThen: 'Then: the earlier round',
   chooseNow: 'Now: the later round',
@@ -73,7 +73,8 @@ export const thenAndNow = {
     `The smallest difference we would call real here: from ${from} % down to ${down} or up to ${up}.`,
   smallestDown: (from: string, down: string) =>
     `The smallest difference we would call real here: from ${from} % down to ${down}.`,
-  smallestUp: (from: string, up: string) => `The smallest difference we would call real here: from ${from} % up to ${up}.`,
+  smallestUp: (from: string, up: string) =>
+    `The smallest difference we would call real here: from ${from} % up to ${up}.`,
 
   changed: 'What changed, zone by zone',
   changedNone: 'No finding changed for sure between these two rounds.',
