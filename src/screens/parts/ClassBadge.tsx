@@ -1,8 +1,10 @@
-import { w } from '../../words';
+import { enClasses } from '../../engine/trade';
 import './classBadge.css';
 
 export type ClassFamily = 'CC' | 'UC' | 'RC';
 export type ClassLevel = 0 | 1 | 2 | 3;
+
+const rowsOf = { CC: enClasses.condition, UC: enClasses.urgency, RC: enClasses.recommendation } as const;
 
 interface ClassBadgeProps {
   readonly family: ClassFamily;
@@ -34,7 +36,7 @@ export function ClassBadge({ family, level, set, worded }: ClassBadgeProps) {
         {family}
         {held}
       </span>
-      <span className={worded ? 'class-words' : 'unseen'}>{w.parts.classes[family][held]}</span>
+      <span className={worded ? 'class-words' : 'unseen'}>{rowsOf[family][held]?.name}</span>
     </span>
   );
 }

@@ -4,6 +4,7 @@ export { ClassBadge, type ClassFamily, type ClassLevel } from './ClassBadge';
 export { EmptyState } from './EmptyState';
 export { Field, type FieldProps } from './Field';
 export { FigureText } from './FigureText';
+export { FileButton } from './FileButton';
 export { IndexDial, type IndexDialProps } from './IndexDial';
 export * from './icons';
 export { type IndexLevel, levelOf } from './indexLevel';

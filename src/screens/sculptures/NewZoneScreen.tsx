@@ -1,9 +1,62 @@
-import { Page, Reading } from '../parts';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { addZone, sculptureRecordOf } from '../../actions';
+import { endOf, type SculptureRecord } from '../../engine/record';
+import { w } from '../../words';
+import { Button, Page, Reading } from '../parts';
+import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { NotHere } from './NotHere';
+import { ZoneForm } from './ZoneForm';
+import { fieldsFrom, newZoneText } from './zoneText';
 
-export function NewZoneScreen(_: { readonly sculpture: string }) {
+const words = w.sculptures.zone;
+
+export function NewZoneScreen({ sculpture }: { readonly sculpture: string }) {
+  const record = useQuestion(sculptureRecordOf(useDesk(), sculpture));
+  if (record === undefined) return <Reading />;
+  if (record === null) return <NotHere />;
+  return <NewZone record={record} />;
+}
+
+function NewZone({ record }: { readonly record: SculptureRecord }) {
+  const desk = useDesk();
+  const [, go] = useLocation();
+  const { thing: sculpture, body } = record.sculpture;
+  const last = record.zones.filter((zone) => endOf(zone) === undefined).at(-1);
+  const [text, setText] = useState(() => newZoneText(last?.body, desk.today()));
+  const [tried, setTried] = useState(false);
+  const { run, refused, busy } = useDeed();
+  const add = (more: boolean) => {
+    setTried(true);
+    const fields = fieldsFrom(text);
+    if (!fields) return;
+    return run(
+      () => addZone(desk, sculpture, fields),
+      ({ letter }) => {
+        say(words.added(letter, fields.name));
+        if (!more) return go(pathTo.zones(sculpture));
+        setTried(false);
+        setText({ ...text, name: '', letter: '', note: '', area: newZoneText(undefined, desk.today()).area });
+        scrollTo(0, 0);
+      },
+    );
+  };
   return (
-    <Page title="New zone">
-      <Reading />
+    <Page
+      title={words.newTitle}
+      over={`${body.number} ${body.title}`.trim()}
+      back={{ to: pathTo.zones(sculpture), label: words.title }}
+    >
+      <ZoneForm text={text} onChange={setText} tried={tried} refused={refused} onSubmit={() => add(false)}>
+        <div className="row by-hand">
+          <Button type="submit" kind="main" size="big" disabled={busy}>
+            {words.addDo}
+          </Button>
+          <Button size="big" disabled={busy} onClick={() => add(true)}>
+            {words.addMore}
+          </Button>
+        </div>
+      </ZoneForm>
     </Page>
   );
 }

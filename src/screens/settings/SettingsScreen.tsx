@@ -1,9 +1,27 @@
-import { Page, Reading } from '../parts';
+import { w } from '../../words';
+import { LinkButton, Page, Section } from '../parts';
+import { pathTo } from '../shell';
+import { Demo } from './Demo';
+import { HoldAndSee } from './HoldAndSee';
+import { NameOfCollection } from './NameOfCollection';
+import { Safety } from './Safety';
+import { WhoIsAtWork } from './WhoIsAtWork';
 
+/** What this device is set to, and how safely the record lies on it. */
 export function SettingsScreen() {
   return (
-    <Page title="Settings">
-      <Reading />
+    <Page title={w.settings.title} lead={w.settings.lead} narrow>
+      <WhoIsAtWork />
+      <HoldAndSee />
+      <Safety />
+      <NameOfCollection />
+      <Demo />
+      <Section title={w.settings.about}>
+        <p>{w.settings.aboutWhat}</p>
+        <div className="row">
+          <LinkButton to={pathTo.method()}>{w.settings.method}</LinkButton>
+        </div>
+      </Section>
     </Page>
   );
 }

@@ -1,41 +1,62 @@
-import { useEffect, useState } from 'react';
-import { type Opening, openDesk } from '../../actions';
+import { useEffect, useMemo, useState } from 'react';
+import { type Desk, leaveDemo, type Opening } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Button, Notice, Reading } from '../parts';
-import { OpeningContext } from './DeskContext';
+import { type Collections, CollectionsContext } from './DeskContext';
 import { Shell } from './Shell';
 import { useDeviceSettings } from './useDeviceSettings';
 import './tokens.css';
 import './base.css';
 
-/** Opens the collection on this device and shows it, or says why it could not be opened. */
-export function App() {
+/** Shows the collection on this device once it is open, or says why it could not be opened. */
+export function App({ opening }: { readonly opening: Promise<Opening> }) {
   useDeviceSettings();
-  const [opening, setOpening] = useState<Opening>();
+  const [own, setOwn] = useState<Opening>();
+  const [demo, setDemo] = useState<Desk>();
   useEffect(() => {
     let left = false;
-    openDesk().then((opened) => {
-      if (!left) setOpening(opened);
+    opening.then((opened) => {
+      if (!left) setOwn(opened);
     });
     return () => {
       left = true;
     };
-  }, []);
+  }, [opening]);
+  const collections = useMemo<Collections>(
+    () => ({
+      showDemo: (desk) => {
+        setDemo(desk);
+        goHome();
+      },
+      showOwn: () => {
+        if (demo) leaveDemo(demo);
+        setDemo(undefined);
+        goHome();
+      },
+    }),
+    [demo],
+  );
+  const desk = demo ?? (own?.state === 'open' ? own.desk : undefined);
   return (
-    <OpeningContext value={setOpening}>
-      {opening?.state === 'open' ? (
-        <Shell key={opening.desk.collection} desk={opening.desk} />
-      ) : (
-        <NotOpen opening={opening} show={setOpening} />
-      )}
-    </OpeningContext>
+    <CollectionsContext value={collections}>
+      {desk && <Shell key={demo ? 'invented' : 'own'} desk={desk} />}
+      {!own && <Reading>{w.shell.opening}</Reading>}
+      {!desk && own && own.state !== 'open' && <NotOpen opening={own} show={setOwn} />}
+    </CollectionsContext>
   );
 }
 
-type NotOpened = Exclude<Opening, { readonly state: 'open' }>;
+/** What stands in one collection is not in the other. */
+const goHome = () => {
+  location.hash = '#/';
+};
 
-function NotOpen({ opening, show }: { readonly opening: NotOpened | undefined; readonly show: (o: Opening) => void }) {
-  if (!opening) return <Reading>{w.shell.opening}</Reading>;
+interface NotOpenProps {
+  readonly opening: Exclude<Opening, { readonly state: 'open' }>;
+  readonly show: (opening: Opening) => void;
+}
+
+function NotOpen({ opening, show }: NotOpenProps) {
   return (
     <main className="page narrow">
       <h1>{w.shell.cannotOpen}</h1>

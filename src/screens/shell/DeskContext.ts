@@ -1,5 +1,5 @@
 import { createContext, useContext } from 'react';
-import type { Desk, Opening } from '../../actions';
+import type { Desk } from '../../actions';
 
 export const DeskContext = createContext<Desk | null>(null);
 
@@ -10,7 +10,12 @@ export function useDesk(): Desk {
   return desk;
 }
 
-export const OpeningContext = createContext<(opening: Opening) => void>(() => undefined);
+/** Goes between one's own collection, which stays open, and the invented one. */
+export interface Collections {
+  showDemo(desk: Desk): void;
+  showOwn(): void;
+}
 
-/** Shows another collection in place of this one: the demo, or one's own again. */
-export const useShowOpening = (): ((opening: Opening) => void) => useContext(OpeningContext);
+export const CollectionsContext = createContext<Collections>({ showDemo: () => undefined, showOwn: () => undefined });
+
+export const useCollections = (): Collections => useContext(CollectionsContext);

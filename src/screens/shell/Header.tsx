@@ -38,7 +38,8 @@ function Undo() {
   const desk = useDesk();
   const last = useQuestion(lastDeed(desk));
   const { mode } = useQuestion(tabs(desk));
-  if (!last || mode !== 'writing') return null;
+  // The garden itself came in by a deed; that one is taken back by removing the demo.
+  if (!last || mode !== 'writing' || (desk.invented && last.isImport)) return null;
   const undo = async () => {
     const outcome = await undoLast(desk);
     say(outcome.ok ? w.shell.undone(deedNamed(outcome.name)) : sayReason(outcome.reason));

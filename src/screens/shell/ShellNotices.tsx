@@ -1,7 +1,7 @@
-import { leaveDemo, tabs, takeOver } from '../../actions';
+import { tabs, takeOver } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Button, Notice } from '../parts';
-import { useDesk } from './DeskContext';
+import { useCollections, useDesk } from './DeskContext';
 import { say } from './say';
 import { updateReady } from './updateReady';
 import { useQuestion } from './useQuestion';
@@ -20,8 +20,9 @@ export function ShellNotices({ field }: { readonly field: boolean }) {
 
 /** On every screen and on paper. */
 function Invented({ field }: { readonly field: boolean }) {
-  const desk = useDesk();
-  if (!desk.invented) return null;
+  const { invented } = useDesk();
+  const { showOwn } = useCollections();
+  if (!invented) return null;
   return (
     <div className="banner">
       <p>
@@ -29,7 +30,7 @@ function Invented({ field }: { readonly field: boolean }) {
       </p>
       {!field && (
         <span className="not-printed">
-          <Button kind="quiet" onClick={() => leaveDemo(desk)}>
+          <Button kind="quiet" onClick={showOwn}>
             {w.shell.leaveDemo}
           </Button>
         </span>

@@ -1,4 +1,6 @@
-export { useDesk, useShowOpening } from './DeskContext';
+export { useCollections, useDesk } from './DeskContext';
+export { noAnswer } from './noAnswer';
 export { pathTo } from './paths';
 export { say } from './say';
+export { useDeed } from './useDeed';
 export { useQuestion } from './useQuestion';

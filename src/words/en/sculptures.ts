@@ -201,10 +201,11 @@ export const sculptures = {
     down: (letter: string, name: string) => `Move zone ${letter}, ${name}, down`,
     moved: (letter: string, place: string) => `Zone ${letter} is now number ${place}.`,
     edit: (letter: string, name: string) => `Zone ${letter}, ${name}`,
-    tooMany: (n: string, most: string) => `${n} zones: a round will be long`,
+    tooMany: (n: string) => `${n} zones: a round will be long`,
     tooManyWhat: (most: string) => `Over ${most}, rounds tend to be cut short. Join what is looked at as one.`,
     tooLarge: (letter: string, share: string) => `Zone ${letter} is ${share} of the work`,
-    tooLargeWhat: (most: string) => `Over ${most}, one zone speaks for nearly all. Split it where the exposure changes.`,
+    tooLargeWhat: (most: string) =>
+      `Over ${most}, one zone speaks for nearly all. Split it where the exposure changes.`,
     join: 'Join zones',
     ended: 'Zones that ended',
     endedSplit: (letter: string, name: string, day: string) => `${letter}, ${name}: split on ${day}`,
@@ -266,7 +267,8 @@ export const sculptures = {
     removed: 'The zone is removed. Undo brings it back.',
 
     split: 'Split this zone',
-    splitWhat: 'The zone ends on a day and lives on in its parts. Earlier rounds are told again over the parts together.',
+    splitWhat:
+      'The zone ends on a day and lives on in its parts. Earlier rounds are told again over the parts together.',
     splitPart: (n: string) => `Part ${n}`,
     splitName: 'Name',
     splitShare: 'Share of the area',

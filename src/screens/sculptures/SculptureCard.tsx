@@ -1,0 +1,60 @@
+import { Link } from 'wouter';
+import type { SculptureRow } from '../../actions';
+import { roundTypes } from '../../engine/trade';
+import { date, share, w } from '../../words';
+import { CautionIcon, ClassBadge, IndexDial, OnIcon } from '../parts';
+import { pathTo } from '../shell';
+
+export const roundTypeName = (type: string): string => roundTypes.find(({ id }) => id === type)?.name ?? type;
+
+/** One work in the list. The whole card is the touch target. */
+export function SculptureCard({ row: { thing, body, summary } }: { readonly row: SculptureRow }) {
+  const title = body.title || w.sculptures.untitled;
+  return (
+    <Link href={pathTo.sculpture(thing)} className="work-card card by-hand">
+      <IndexDial
+        figure={summary?.index ?? null}
+        of={title}
+        note={summary?.round ? undefined : w.sculptures.notSurveyed}
+      />
+      <span className="work-words">
+        {body.number && <span className="work-number">{body.number}</span>}
+        <span className="work-title">{title}</span>
+        {summary ? <Standing summary={summary} /> : <span className="soft">{w.sculptures.workingOut}</span>}
+      </span>
+      <OnIcon />
+    </Link>
+  );
+}
+
+function Standing({ summary }: { readonly summary: NonNullable<SculptureRow['summary']> }) {
+  const { round, condition, urgency, dangers, unsettled, zones } = summary;
+  return (
+    <>
+      {dangers > 0 && (
+        <span className="work-danger">
+          <CautionIcon />
+          {w.sculptures.dangers(dangers)}
+        </span>
+      )}
+      {round && (
+        <span className="row work-classes">
+          {urgency !== null && <ClassBadge family="UC" level={urgency} />}
+          {condition !== null && <ClassBadge family="CC" level={condition} />}
+        </span>
+      )}
+      <span className="work-facts soft">
+        {round && (
+          <span>
+            {round.ended
+              ? w.sculptures.lastRound(roundTypeName(round.type), date(round.date))
+              : w.sculptures.runningRound(date(round.date))}
+          </span>
+        )}
+        {round && <span>{w.sculptures.seen(share(summary.seenShare))}</span>}
+        <span>{zones > 0 ? w.sculptures.zones(zones) : w.sculptures.noZones}</span>
+        {unsettled > 0 && <span>{w.sculptures.unsettled(unsettled)}</span>}
+      </span>
+    </>
+  );
+}

@@ -1,0 +1,102 @@
+import { type ReactNode, useState } from 'react';
+import type { BodyOf } from '../../engine/record';
+import { w } from '../../words';
+import { Button, Field, Notice } from '../parts';
+
+const words = w.sculptures.form;
+
+/** What the form holds, all as text; '' where not said. */
+export interface SculptureText {
+  readonly number: string;
+  readonly title: string;
+  readonly maker: string;
+  readonly date: string;
+  readonly materials: string;
+  readonly dimensions: string;
+  readonly place: string;
+  readonly access: string;
+  readonly note: string;
+}
+
+export const emptyText: SculptureText = {
+  number: '',
+  title: '',
+  maker: '',
+  date: '',
+  materials: '',
+  dimensions: '',
+  place: '',
+  access: '',
+  note: '',
+};
+
+/** The body of the sculpture itself; fields left empty are left out. */
+export const bodyFrom = (text: SculptureText): BodyOf<'sculpture'> => {
+  const said = (key: 'maker' | 'date' | 'materials' | 'dimensions' | 'note') => text[key].trim() || undefined;
+  const optional = {
+    maker: said('maker'),
+    date: said('date'),
+    materials: said('materials'),
+    dimensions: said('dimensions'),
+  };
+  return { number: text.number.trim(), title: text.title.trim(), ...optional, note: said('note') };
+};
+
+interface SculptureFormProps {
+  readonly start: SculptureText;
+  readonly doIt: string;
+  readonly refused: string | undefined;
+  readonly busy: boolean;
+  readonly onDone: (text: SculptureText) => void;
+  readonly more?: ReactNode;
+}
+
+/** Number, title and all that is known of a work. Only the title is asked for. */
+export function SculptureForm({ start, doIt, refused, busy, onDone, more }: SculptureFormProps) {
+  const [text, setText] = useState(start);
+  const [tried, setTried] = useState(false);
+  const field = (key: keyof SculptureText) => ({
+    label: words[key],
+    value: text[key],
+    onChange: (value: string) => setText({ ...text, [key]: value }),
+  });
+  const done = () => {
+    setTried(true);
+    if (text.title.trim()) onDone(text);
+  };
+  return (
+    <form
+      className="stack roomy"
+      noValidate
+      onSubmit={(e) => {
+        e.preventDefault();
+        done();
+      }}
+    >
+      {refused && <Notice kind="problem" title={refused} />}
+      <div className="stack">
+        <div className="fields">
+          <Field
+            {...field('title')}
+            maxLength={300}
+            error={tried && !text.title.trim() ? words.titleMissing : undefined}
+          />
+          <Field {...field('number')} hint={words.numberHint} maxLength={60} optional />
+          <Field {...field('maker')} maxLength={300} optional />
+          <Field {...field('date')} hint={words.dateHint} maxLength={60} optional />
+          <Field {...field('materials')} maxLength={500} optional />
+          <Field {...field('dimensions')} maxLength={300} optional />
+        </div>
+        <Field {...field('place')} hint={words.placeHint} maxLength={1000} optional />
+        <Field {...field('access')} hint={words.accessHint} kind="long" maxLength={2000} optional />
+        <Field {...field('note')} kind="long" maxLength={4000} optional />
+      </div>
+      <div className="row by-hand">
+        <Button type="submit" kind="main" size="big" disabled={busy}>
+          {doIt}
+        </Button>
+        {more}
+      </div>
+    </form>
+  );
+}
