@@ -11,6 +11,9 @@ interface Standing {
 /** The last twelve digits of a UUIDv7 are chance, the first twelve a clock: clocks decide nothing, so chance comes first. */
 const chance = (id: string): string => id.slice(24);
 
+/** An entry that brings back a state stands for the entry that first made it, or undoing would throw the dice again. */
+const stateOf = (entry: Entry): string => entry.restores ?? entry.id;
+
 /**
  * Which of two versions leads until a person settles it: the living one, then the one on the longer line of replacement,
  * then the worse finding, then the id. Below 0 where `a` leads.
@@ -19,6 +22,8 @@ export const leading = (a: Standing, b: Standing): number =>
   (a.entry.gone ? 1 : 0) - (b.entry.gone ? 1 : 0) ||
   b.line - a.line ||
   worse(b.entry, a.entry) ||
+  inOrder(chance(stateOf(a.entry)), chance(stateOf(b.entry))) ||
+  inOrder(stateOf(a.entry), stateOf(b.entry)) ||
   inOrder(chance(a.entry.id), chance(b.entry.id)) ||
   inOrder(a.entry.id, b.entry.id);
 

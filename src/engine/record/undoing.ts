@@ -1,4 +1,5 @@
 import type { Entry } from './entry';
+import { headsOf } from './heads';
 
 /** An entry before the device that keeps it has given it its own name and counter. */
 export type EntryToBe = Omit<Entry, 'device' | 'n'>;
@@ -14,9 +15,19 @@ export interface Undoing {
 }
 
 /**
+ * Heads of a thing that show what the deed made: its own last entries, or those that have brought them back since (a later deed
+ * that was itself undone). Where somebody has gone on from them, the deed's last entries: then there are two versions.
+ */
+const shownBy = (deedEntries: readonly Entry[], all: readonly Entry[]): readonly Entry[] => {
+  const made = new Set(deedEntries.map((e) => e.id));
+  const shown = headsOf(all).filter((e) => made.has(e.id) || (e.restores !== undefined && made.has(e.restores)));
+  return shown.length > 0 ? shown : headsOf(deedEntries);
+};
+
+/**
  * The entries that take back one deed: for what it changed, the state before, with its author and date; for what it created,
- * `gone`. A deed that settled two versions comes back as two. `entriesOf` gives all entries of a thing, or at least those the deed
- * replaced.
+ * `gone`. A deed that settled two versions comes back as two. `entriesOf` gives all entries of a thing, the deed's own among them.
+ * Deeds are taken back one after the other, the latest first.
  */
 export const undoingEntries = (
   deedEntries: readonly Entry[],
@@ -30,17 +41,17 @@ export const undoingEntries = (
     else things.set(entry.thing, [entry]);
   }
   return [...things].flatMap(([thing, own]): EntryToBe[] => {
+    const all = entriesOf(thing);
     const inDeed = new Set(own.map((e) => e.id));
     const replaced = new Set(own.flatMap((e) => e.replaces));
-    const replaces = own.filter((e) => !replaced.has(e.id)).map((e) => e.id);
-    const before = entriesOf(thing).filter((e) => replaced.has(e.id) && !inDeed.has(e.id));
-    const last = own.find((e) => e.id === replaces.at(-1)) ?? (own.at(-1) as Entry);
-    const same = { thing, within: last.within, deed: undo.deed, replaces };
+    const before = all.filter((e) => replaced.has(e.id) && !inDeed.has(e.id));
+    const shown = shownBy(own, all);
+    const same = { thing, deed: undo.deed, replaces: shown.map((e) => e.id) };
     if (before.length === 0) {
-      const { kind, v, body } = last;
-      return [{ ...same, id: undo.newId(), kind, v, at: undo.at, by: undo.by, gone: true, body }];
+      const { kind, within, v, body } = shown[0] as Entry;
+      return [{ ...same, id: undo.newId(), kind, within, v, at: undo.at, by: undo.by, gone: true, body }];
     }
-    return before.map(({ id, kind, within, v, at, by, gone, body }) => ({
+    return before.map(({ id, restores, kind, within, v, at, by, gone, body }) => ({
       ...same,
       id: undo.newId(),
       kind,
@@ -48,7 +59,8 @@ export const undoingEntries = (
       v,
       at,
       by,
-      restores: id,
+      // Named is the entry that first made the state, so that undoing over and over stays one step deep.
+      restores: restores ?? id,
       ...(gone ? { gone } : {}),
       body,
     }));

@@ -56,6 +56,40 @@ describe('Undo', () => {
     expect(after.line).toBe(stood.line);
   });
 
+  it('of settling two versions that are alike lets chance decide as it did before', () => {
+    for (let n = 0; n < 20; n++) {
+      const before = [
+        one(30 + n, { body: bodies.finding({ note: 'a' }) }),
+        one(49 - n, { body: bodies.finding({ note: 'b' }) }),
+      ];
+      const stood = currentOf(before);
+      const { after } = undone(before, [one(80, { deed, replaces: [...stood.heads].reverse() })]);
+      expect(after.lead.body.note).toBe(stood.lead.body.note);
+      expect(after.lead.restores).toBe(stood.lead.id);
+    }
+  });
+
+  it('of an undone undo names the entry whose state it is, not the one in between', () => {
+    const before = [one(10), one(11, { replaces: [uuid(10)] }), one(12, { replaces: [uuid(11)], restores: uuid(10) })];
+    const { made } = undone(before, [one(13, { deed, replaces: [uuid(12)] })]);
+    expect(made[0]).toMatchObject({ restores: uuid(10), replaces: [uuid(13)] });
+  });
+
+  it('of one deed after another ends where it began: taken away, and in one version', () => {
+    const made = one(10, { deed: uuid(501) });
+    const edited = one(11, { deed, replaces: [uuid(10)] });
+    const broughtBack = one(12, { replaces: [uuid(11)], restores: uuid(10) });
+    const { made: last, after } = undone([edited, broughtBack], [made]);
+    expect(last[0]).toMatchObject({ gone: true, replaces: [uuid(12)] });
+    expect(after).toMatchObject({ gone: true, heads: [last[0]?.id] });
+  });
+
+  it('of what somebody else has gone on from leaves both to be settled', () => {
+    const edited = one(11, { deed, replaces: [uuid(10)] });
+    const { after } = undone([one(10), one(12, { replaces: [uuid(11)], device: 'tablet-2' })], [edited]);
+    expect(after.heads).toHaveLength(2);
+  });
+
   it('goes back behind the whole deed where it wrote a thing twice', () => {
     const { made, after } = undone(
       [one(10)],
