@@ -4,7 +4,7 @@ import { reasonsOfChange } from './reasonsOfChange';
 import { reasonsOfCondition } from './reasonsOfCondition';
 import { reasonsOfDevice } from './reasonsOfDevice';
 import { reasonsOfExchange } from './reasonsOfExchange';
-import { reasonsOfRound } from './reasonsOfRound';
+import { deedsOfRound, reasonsOfRound } from './reasonsOfRound';
 import { type NameOfThing, type Params, paramsOf, type Sentences } from './sentence';
 
 export type { NameOfThing } from './sentence';
@@ -18,6 +18,7 @@ export const sentences: Sentences<string> = {
   ...reasonsOfActions,
   ...reasonsOfDevice,
   ...namesOfDeeds,
+  ...deedsOfRound,
   'deed: taken back': (s: Params) => deedNamed({ code: s.text('code'), params: {} }),
 };
 

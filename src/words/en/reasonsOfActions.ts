@@ -49,8 +49,6 @@ export const reasonsOfActions = {
     'The invented collection cannot be carried into a real one. Open it from the first screen instead.',
   'import done already': () => 'This file was carried in already.',
   'demo not here': (s) => `The invented collection could not be loaded (${s.text('said')}). Try again with a network.`,
-  'copied tablet': () =>
-    'This device is a copy of another one. It has been given a new device number, so that the two are not taken for one.',
 } satisfies Readonly<Record<string, Sentence>>;
 
 /** What the undo button names. */

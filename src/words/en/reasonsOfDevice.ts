@@ -20,6 +20,16 @@ export const reasonsOfDevice = {
     `${s.number('expected')} entries were stored and ${s.number('count')} are found. Carry the survey out now, and carry in your last file.`,
   'counts differ': (s) =>
     `The stored entries do not match their count (${s.number('count')} found, ${s.number('expected')} expected). Carry the survey out now and keep the file.`,
+  'present state differs': (s) =>
+    `${s.times('things', 'present state does', 'present states do')} not follow from the entries. They can be made anew; nothing is lost.`,
+  'copied tablet': () =>
+    'This device is a copy of another one. It has been given a device number of its own, so that the two are not taken for one.',
+  'not kept: browser cannot': () =>
+    'This browser cannot keep the app for use without a network. Open it in an up-to-date Safari, Chrome, Edge or Firefox.',
+  'not kept: private window': () =>
+    'In a private window the app cannot be kept for use without a network. Open it in an ordinary window.',
+  'not kept: refused': (s) =>
+    `The browser refused to keep the app for use without a network (${s.text('said')}). Load the page again with a network.`,
   'store failed': (s) =>
     `The browser refused to store this (${s.text('said')}). Load the page again and do it once more.`,
   'no database': (s) =>
