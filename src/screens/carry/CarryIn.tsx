@@ -3,9 +3,9 @@ import { acceptImport, type CarryPreview, openSurveyFile, type SurveyFileOpened,
 import { sayReason, w } from '../../words';
 import { Button, FileIcon, LinkButton, Notice, Section } from '../parts';
 import { pathTo, say, useDesk } from '../shell';
-import { Progress } from './CarryOut';
 import { ImportProblems } from './ImportProblems';
 import { ImportShown } from './ImportShown';
+import { Progress } from './Progress';
 
 const words = w.carry;
 

@@ -11,6 +11,7 @@ import { sayReason, w } from '../../words';
 import { Button, Choice, Choices, Notice, Reading, Section } from '../parts';
 import { useDesk, useQuestion } from '../shell';
 import { Leaving } from './Leaving';
+import { Progress } from './Progress';
 
 const words = w.carry;
 const withouts = Object.keys(words.without) as readonly Without[];
@@ -101,26 +102,5 @@ export function CarryOut() {
         </>
       )}
     </Section>
-  );
-}
-
-/** Long work, with how far it is where that is known. */
-export function Progress({
-  label,
-  done,
-  all,
-}: {
-  readonly label: string;
-  readonly done?: number;
-  readonly all?: number;
-}) {
-  const known = done !== undefined && all !== undefined && all > 0;
-  return (
-    <div className="progress" role="status">
-      <p>
-        {label} {known && <span className="figures">{words.step(done, all)}</span>}
-      </p>
-      <progress aria-label={label} {...(known ? { value: done, max: all } : {})} />
-    </div>
   );
 }

@@ -7,6 +7,7 @@ import { useDesk, useQuestion } from '../shell';
 import { EditWeights } from './EditWeights';
 import { Example } from './Example';
 import { KindsShown } from './KindsShown';
+import { Rules } from './Rules';
 import { RuleTables } from './RuleTables';
 import { Sources } from './Sources';
 import '../parts/plainTable.css';
@@ -62,16 +63,5 @@ export function MethodScreen() {
         <Button onClick={() => window.print()}>{words.print}</Button>
       </div>
     </Page>
-  );
-}
-
-/** Rules as sentences. */
-export function Rules({ rules }: { readonly rules: readonly string[] }) {
-  return (
-    <ul className="rules">
-      {rules.map((rule) => (
-        <li key={rule}>{rule}</li>
-      ))}
-    </ul>
   );
 }

@@ -14,8 +14,8 @@ import {
 } from '../../engine/trade';
 import { number, w } from '../../words';
 import { Section } from '../parts';
-import { Rules } from './MethodScreen';
 import { RowsTable } from './RowsTable';
+import { Rules } from './Rules';
 
 const words = w.method;
 const families = ['condition', 'urgency', 'recommendation'] as const;

@@ -1,7 +1,7 @@
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Select } from '../parts/Select';
-import { roundNameInFull } from './thingNames';
+import { roundNameInFull } from '../parts/thingNames';
 
 const words = w.thenAndNow;
 

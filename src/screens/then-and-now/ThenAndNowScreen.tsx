@@ -5,10 +5,10 @@ import { previousComparable } from '../../engine/change';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Button, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
+import { thingNames } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { RoundPair } from './RoundPair';
 import { ThenAndNowView } from './ThenAndNowView';
-import { thingNames } from './thingNames';
 
 const words = w.thenAndNow;
 
