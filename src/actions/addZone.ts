@@ -74,6 +74,7 @@ export const newZone = (
 /** Above zero, and inside its own range. */
 export const soundArea = (area: Area): Area => {
   const { low, m2, high } = area;
-  const sound = Number.isFinite(m2) && Number.isFinite(high) && m2 > 0 && low >= 0 && low <= m2 && m2 <= high && m2 <= 1e5;
+  const sound =
+    Number.isFinite(m2) && Number.isFinite(high) && m2 > 0 && low >= 0 && low <= m2 && m2 <= high && m2 <= 1e5;
   return sound ? area : refuse(refusal('area not valid', {}));
 };

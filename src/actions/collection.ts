@@ -33,6 +33,8 @@ export const renameCollection = (desk: Desk, to: string): Promise<Outcome> =>
   attempt(async () => {
     const name = to.trim() || refuse(refusal('name missing', {}));
     return must(
-      await commitChanges(desk, deedName('deed: collection renamed', { name }), [{ thing: desk.collection, patch: { name } }]),
+      await commitChanges(desk, deedName('deed: collection renamed', { name }), [
+        { thing: desk.collection, patch: { name } },
+      ]),
     );
   });

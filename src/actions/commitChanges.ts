@@ -1,6 +1,7 @@
 import type { Batch, NewEntry } from '../device/store';
 import type { BodyOf, Current, Entry, KindOfThing, Reason } from '../engine/record';
-import { asTyped, sameBody } from './asTyped';
+import { sameContent } from '../device/sameContent';
+import { asTyped } from './asTyped';
 import type { Desk, Outcome } from './desk';
 import { inTurn } from './inTurn';
 import { attempt, refuse } from './outcome';
@@ -60,10 +61,10 @@ const entryOf = (desk: Desk, deed: string, at: string, change: Change, before: C
   if ('patch' in change) {
     if (!before || before.gone) return refuse(refusal('not here', { thing: change.thing }));
     const body = asTyped({ ...before.lead.body, ...change.patch });
-    if (sameBody(body, before.lead.body)) return [];
+    if (sameContent(body, before.lead.body)) return [];
     return [{ ...frame, kind: before.kind, within: before.within, replaces: [before.lead.id], body }];
   }
   const body: Record<string, unknown> = asTyped(change.body);
-  if (before && !before.gone && before.within === change.within && sameBody(body, before.lead.body)) return [];
+  if (before && !before.gone && before.within === change.within && sameContent(body, before.lead.body)) return [];
   return [{ ...frame, kind: change.kind, within: change.within, replaces: before ? [before.lead.id] : [], body }];
 };

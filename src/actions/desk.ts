@@ -29,3 +29,8 @@ export interface Question<T> {
   subscribe(changed: () => void): () => void;
   get(): T | undefined;
 }
+
+/** A question whose answer is at hand from the start. */
+export interface Known<T> extends Question<T> {
+  get(): T;
+}

@@ -1,6 +1,6 @@
 import type { BodyOf } from '../engine/record';
 import { freeLetter, soundArea, type ZoneFields } from './addZone';
-import { sameBody } from './asTyped';
+import { sameContent } from '../device/sameContent';
 import { calendarDay } from './calendarDay';
 import { type Change, commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';
@@ -29,7 +29,7 @@ export const editZone = (
     const name = (patch.name ?? body.name).trim() || refuse(refusal('name missing', {}));
     const last = body.versions[body.versions.length - 1] as Version;
     const next = { ...last, substrate: substrate ?? last.substrate, area: soundArea(area ?? last.area) };
-    const redrawn = !sameBody(next, last);
+    const redrawn = !sameContent(next, last);
     const visited = redrawn ? await lastVisitDay(desk, body.sculpture, zone) : undefined;
     const versioned = redrawn && visited !== undefined;
     const day = calendarDay(since ?? (versioned ? desk.today() : last.since));

@@ -22,7 +22,12 @@ export const addElevation = (
     must(
       await commitChanges(desk, deedName('deed: elevation added', { side: named }), [
         ...kept.changes,
-        { thing: elevation, kind: 'elevation', within: sculpture, body: { sculpture, side: named, photo: kept.photo, order } },
+        {
+          thing: elevation,
+          kind: 'elevation',
+          within: sculpture,
+          body: { sculpture, side: named, photo: kept.photo, order },
+        },
       ]),
     );
     return { elevation, photo: kept.photo };
@@ -32,6 +37,8 @@ export const removeElevation = (desk: Desk, elevation: string): Promise<Outcome>
   attempt(async () => {
     const { body } = await theThing(desk, 'elevation', elevation);
     return must(
-      await commitChanges(desk, deedName('deed: elevation removed', { side: body.side }), [{ thing: elevation, gone: true }]),
+      await commitChanges(desk, deedName('deed: elevation removed', { side: body.side }), [
+        { thing: elevation, gone: true },
+      ]),
     );
   });

@@ -24,12 +24,13 @@ export {
   type TakenAway,
   type TouchChanges,
 } from './commitChanges';
-export type { Desk, Outcome, Question } from './desk';
+export type { Desk, Known, Outcome, Question } from './desk';
 export { editZone, orderZones, removeZone } from './editZone';
 export { addElevation, removeElevation } from './elevations';
 export { addInsert, editInsert, removeInsert, setInsertValue } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
-export { leaveDemo, type Opening, openDemo, openDesk, removeDemo } from './opening';
+export { leaveDemo, openDemo, removeDemo } from './demo';
+export { deskOn, type Opening, openDesk } from './opening';
 export { closePersonCheck, openPersonCheck } from './personChecks';
 export { keepPhoto, type PhotoRole } from './photos';
 export {
@@ -46,6 +47,7 @@ export {
   needList,
   openPersonChecks,
   type OpenPersonCheck,
+  ownScale,
   photoUrl,
   roundScore,
   roundsThatMayBeOne,
@@ -73,3 +75,5 @@ export { addSurveyor, editSurveyor, setSurveyor } from './surveyors';
 export { type TabState, tabs, takeOver } from './tabs';
 export { editTreatment, recordTreatment, removeTreatment, type TreatmentFields } from './treatments';
 export { undoLast } from './undoLast';
+export * from './look';
+export * from './round';

@@ -28,9 +28,11 @@ export const editInsert = (desk: Desk, insert: string, patch: Readonly<Partial<I
   attempt(async () => {
     const { body } = await theThing(desk, 'insert', insert);
     return must(
-      await commitChanges(desk, deedName('deed: insert edited', { material: String(patch.material ?? body.material) }), [
-        { thing: insert, patch },
-      ]),
+      await commitChanges(
+        desk,
+        deedName('deed: insert edited', { material: String(patch.material ?? body.material) }),
+        [{ thing: insert, patch }],
+      ),
     );
   });
 

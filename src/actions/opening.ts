@@ -1,5 +1,10 @@
-import type { Reason } from '../engine/record';
-import type { Desk, Outcome } from './desk';
+import { now, today } from '../device/clock';
+import { newId } from '../device/ids';
+import { type Store, openStore, type StoreOpening } from '../device/store';
+import { StoreProblem } from '../device/storeProblem';
+import { nameOf, type Reason } from '../engine/record';
+import type { Desk } from './desk';
+import { settings } from './settings';
 
 /** What opening the record on this device came to. */
 export type Opening =
@@ -8,7 +13,38 @@ export type Opening =
   | { readonly state: 'removed'; readonly reason: Reason; startAfresh(): Promise<Opening> }
   | { readonly state: 'problem'; readonly reason: Reason };
 
-export declare const openDesk: (which?: 'own' | 'demo') => Promise<Opening>;
-export declare const openDemo: (progress?: (done: number, all: number) => void) => Promise<Opening>;
-export declare const leaveDemo: (desk: Desk) => void;
-export declare const removeDemo: (desk?: Desk) => Promise<Outcome>;
+export const databaseNames = { own: 'patina-round', demo: 'patina-round-demo' } as const;
+
+/** Opens the person's own record. Nothing of it is read yet. */
+export const openDesk = (): Promise<Opening> => opened(databaseNames.own, false);
+
+export const opened = async (name: string, invented: boolean): Promise<Opening> => {
+  const asOpening = (opening: StoreOpening): Opening =>
+    opening.state === 'open'
+      ? { state: 'open', desk: deskOn(opening.store, { invented }) }
+      : { ...opening, startAfresh: () => safely(async () => asOpening(await opening.startAfresh())) };
+  return safely(async () => asOpening(await openStore(name, () => nameOf.collection(newId()))));
+};
+
+const safely = async (open: () => Promise<Opening>): Promise<Opening> => {
+  try {
+    return await open();
+  } catch (error) {
+    if (error instanceof StoreProblem) return { state: 'problem', reason: error.reason };
+    throw error;
+  }
+};
+
+/** A desk on an open store, with this device's clock and ids unless others are handed in. */
+export const deskOn = (store: Store, given: Partial<Omit<Desk, 'store' | 'collection'>> = {}): Desk => ({
+  invented: false,
+  now,
+  today,
+  newId,
+  surveyor: () => settings.get().surveyor,
+  ...given,
+  store,
+  get collection() {
+    return store.collection;
+  },
+});

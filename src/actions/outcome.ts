@@ -1,4 +1,4 @@
-import { StoreProblem } from '../device/store';
+import { StoreProblem } from '../device/storeProblem';
 import type { Reason } from '../engine/record';
 import type { Outcome } from './desk';
 

@@ -42,8 +42,6 @@ export const refusalCodes = {
   'invented into real': [],
   'import done already': [],
   'demo not here': ['said'],
-  /** Not a refusal: this tablet is a copy of another and got a new device id. */
-  'copied tablet': [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** What the undo button names: one code for every deed. */
@@ -92,7 +90,15 @@ export const deedCodes = {
 export type RefusalCode = keyof typeof refusalCodes;
 export type DeedCode = keyof typeof deedCodes;
 
-type Params<T, C extends keyof T> = { readonly [P in T[C] extends readonly (infer S extends string)[] ? S : never]: string | number };
+type Params<T, C extends keyof T> = {
+  readonly [P in T[C] extends readonly (infer S extends string)[] ? S : never]: string | number;
+};
 
-export const refusal = <C extends RefusalCode>(code: C, params: Params<typeof refusalCodes, C>): Reason => ({ code, params });
-export const deedName = <C extends DeedCode>(code: C, params: Params<typeof deedCodes, C>): Reason => ({ code, params });
+export const refusal = <C extends RefusalCode>(code: C, params: Params<typeof refusalCodes, C>): Reason => ({
+  code,
+  params,
+});
+export const deedName = <C extends DeedCode>(code: C, params: Params<typeof deedCodes, C>): Reason => ({
+  code,
+  params,
+});

@@ -41,7 +41,9 @@ export const removeSculpture = (desk: Desk, sculpture: string): Promise<Outcome>
   attempt(async () => {
     const { body } = await theThing(desk, 'sculpture', sculpture);
     return must(
-      await commitChanges(desk, deedName('deed: sculpture removed', { title: body.title }), [{ thing: sculpture, gone: true }]),
+      await commitChanges(desk, deedName('deed: sculpture removed', { title: body.title }), [
+        { thing: sculpture, gone: true },
+      ]),
     );
   });
 

@@ -19,9 +19,15 @@ export const setClass = (desk: Desk, round: string, about: string, set: ClassesS
   attempt(async () => {
     const setBy = set.setBy.trim() || refuse(refusal('name missing', {}));
     const levels = [set.condition, set.urgency, set.recommendation].filter((level) => level !== undefined);
-    if (levels.length === 0 || levels.some((level) => ![0, 1, 2, 3].includes(level))) refuse(refusal('class not valid', {}));
+    if (levels.length === 0 || levels.some((level) => ![0, 1, 2, 3].includes(level)))
+      refuse(refusal('class not valid', {}));
     const { sculpture } = (await theThing(desk, 'round', round)).body;
-    const body = { ...set, setBy, sculpture, round, about } as { setBy: string; sculpture: string; round: string; about: string };
+    const body = { ...set, setBy, sculpture, round, about } as {
+      setBy: string;
+      sculpture: string;
+      round: string;
+      about: string;
+    };
     return must(
       await commitChanges(desk, deedName('deed: class set', { by: setBy }), [
         { thing: nameOf.classSet(round, about), kind: 'classSet', within: sculpture, body },

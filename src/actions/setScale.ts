@@ -1,5 +1,5 @@
 import { nameOf } from '../engine/record';
-import { sameBody } from './asTyped';
+import { sameContent } from '../device/sameContent';
 import { commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';
 import { attempt, must, refuse } from './outcome';
@@ -23,7 +23,8 @@ export const setScale = (
     const was = before?.lead.body;
     const before_ = { hazards: was?.hazards, actionLevel: was?.actionLevel };
     const version = typeof was?.version === 'number' ? was.version : 0;
-    if (before && !before.gone && sameBody(before_, { hazards: own.hazards, actionLevel: own.actionLevel })) return { version };
+    if (before && !before.gone && sameContent(before_, { hazards: own.hazards, actionLevel: own.actionLevel }))
+      return { version };
     const body = { version: version + 1, hazards: { ...own.hazards }, actionLevel: own.actionLevel };
     must(
       await commitChanges(desk, deedName('deed: scale set', { version: body.version }), [

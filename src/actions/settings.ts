@@ -1,5 +1,5 @@
-import { readBox, writeBox } from '../device';
-import type { Question } from './desk';
+import { deviceBox } from '../device/box';
+import type { Known } from './desk';
 
 /** What this device is set to. Never in the record, never carried. */
 export interface Settings {
@@ -28,13 +28,13 @@ const listeners = new Set<() => void>();
 let present: Settings | undefined;
 
 const read = (): Settings => {
-  const kept = readBox(box);
-  if (typeof kept !== 'object' || kept === null) return usual;
-  const good = Object.entries(kept).filter(([key, value]) => Object.hasOwn(allowed, key) && allowed[key as keyof Settings](value));
-  return { ...usual, ...Object.fromEntries(good) };
+  const kept = deviceBox.read(box);
+  const found: Record<string, unknown> = typeof kept === 'object' && kept !== null ? { ...kept } : {};
+  const good = (Object.keys(allowed) as (keyof Settings)[]).filter((key) => allowed[key](found[key]));
+  return { ...usual, ...Object.fromEntries(good.map((key) => [key, found[key]])) } as Settings;
 };
 
-export const settings: Question<Settings> & { get(): Settings } = {
+export const settings: Known<Settings> = {
   subscribe: (changed) => {
     listeners.add(changed);
     return () => listeners.delete(changed);
@@ -46,7 +46,7 @@ export const settings: Question<Settings> & { get(): Settings } = {
 };
 
 export const setSetting = <K extends keyof Settings>(key: K, value: Settings[K]): void => {
-  present = { ...settings.get(), [key]: value };
-  writeBox(box, present);
+  present = { ...settings.get(), [key]: value } as Settings;
+  deviceBox.write(box, present);
   for (const changed of listeners) changed();
 };

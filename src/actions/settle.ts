@@ -27,7 +27,19 @@ export const settle = (desk: Desk, thing: string, choice: SettleChoice): Promise
       const at = desk.now();
       const name: Reason = deedName('deed: settled', { kind: current.kind });
       const { kind, within, v } = like;
-      const entry = { id: desk.newId(), thing, kind, within, v, at, by: desk.surveyor(), deed, replaces: [...current.heads], ...gone, body };
+      const entry = {
+        id: desk.newId(),
+        thing,
+        kind,
+        within,
+        v,
+        at,
+        by: desk.surveyor(),
+        deed,
+        replaces: [...current.heads],
+        ...gone,
+        body,
+      };
       await desk.store.commit({ entries: [entry], deed: { id: deed, name, at } });
       return { deed };
     }),

@@ -9,7 +9,8 @@ import { theThing, thingsWithin } from './theThing';
 import { lastVisitDay } from './visitsOfZone';
 
 type Zone = Thing<'zone'>;
-const lastVersion = (zone: Zone) => zone.body.versions[zone.body.versions.length - 1] as Zone['body']['versions'][number];
+const lastVersion = (zone: Zone) =>
+  zone.body.versions[zone.body.versions.length - 1] as Zone['body']['versions'][number];
 
 /** One part of a split; what is left out is taken from the zone that ends. */
 export type SplitPart = { readonly name: string; readonly share: number } & Partial<Omit<ZoneFields, 'area' | 'since'>>;
@@ -35,7 +36,13 @@ export const splitZone = (
     const version = lastVersion(parent);
     const siblings = (await thingsWithin(desk, 'zone', sculpture)).filter((z) => z.thing !== zone);
     const children = parts.map((part, i) => {
-      const fields = { ...parent.body, substrate: version.substrate, ...part, area: shareOf(version.area, part.share), since: day };
+      const fields = {
+        ...parent.body,
+        substrate: version.substrate,
+        ...part,
+        area: shareOf(version.area, part.share),
+        since: day,
+      };
       const wanted = part.letter ?? `${letter}${i + 1}`;
       const body = newZone(sculpture, fields, freeLetter(siblings, wanted), parent.body.order + i / (parts.length + 1));
       return { zone: nameOf.zone(desk.newId()), share: part.share, body };
@@ -85,7 +92,12 @@ export const joinZones = (
     return { zone };
   });
 
-const zoneSaid = (thing: string, body: BodyOf<'zone'>): Change => ({ thing, kind: 'zone', within: body.sculpture, body });
+const zoneSaid = (thing: string, body: BodyOf<'zone'>): Change => ({
+  thing,
+  kind: 'zone',
+  within: body.sculpture,
+  body,
+});
 
 const endingDay = async (desk: Desk, parents: readonly Zone[], on: string | undefined): Promise<string> => {
   const day = calendarDay(on ?? desk.today());

@@ -1,4 +1,5 @@
-import { askToPersist, isPersisted, isSecureAddress } from '../device';
+import { isSecureAddress } from '../device/address';
+import { askToPersist, isPersisted } from '../device/persistence';
 import type { Reason } from '../engine/record';
 import type { Desk, Outcome, Question } from './desk';
 import { attempt } from './outcome';
@@ -18,12 +19,17 @@ export interface StorageHealth {
 }
 
 export const storageHealth = (desk: Desk): Question<StorageHealth> =>
-  ask(desk, 'storageHealth', () => `${desk.store.changes()} ${asked}`, async () => {
-    const [persisted, held] = await Promise.all([isPersisted(), desk.store.held()]);
-    const secure = isSecureAddress();
-    const insecure = secure ? [] : [{ code: 'address not secure', params: {} }];
-    return { persisted, ...held, secure, notes: [...insecure, ...desk.store.notes] };
-  });
+  ask(
+    desk,
+    'storageHealth',
+    () => `${desk.store.changes()} ${asked}`,
+    async () => {
+      const [persisted, held] = await Promise.all([isPersisted(), desk.store.held()]);
+      const secure = isSecureAddress();
+      const insecure = secure ? [] : [{ code: 'address not secure', params: {} }];
+      return { persisted, ...held, secure, notes: [...insecure, ...desk.store.notes] };
+    },
+  );
 
 let asked = 0;
 

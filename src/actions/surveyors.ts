@@ -48,5 +48,7 @@ export const setSurveyor = (surveyor: string): void => setSetting('surveyor', su
 const personName = (desk: Desk, surveyor: string, name: string | undefined): Change[] => {
   const trimmed = name?.trim();
   if (!trimmed) return [];
-  return [{ thing: nameOf.personName(surveyor), kind: 'name', within: desk.collection, body: { surveyor, name: trimmed } }];
+  return [
+    { thing: nameOf.personName(surveyor), kind: 'name', within: desk.collection, body: { surveyor, name: trimmed } },
+  ];
 };

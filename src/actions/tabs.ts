@@ -1,5 +1,5 @@
 import type { Reason } from '../engine/record';
-import type { Desk, Outcome, Question } from './desk';
+import type { Desk, Known, Outcome } from './desk';
 import { attempt } from './outcome';
 
 /** Whether this tab writes or only reads, and why. */
@@ -15,12 +15,16 @@ const states = new WeakMap<Desk['store'], TabState>();
 const stateOf = ({ store }: Desk): TabState => {
   const known = states.get(store);
   if (known && known.mode === store.mode && known.why?.code === store.why?.code) return known;
-  const state: TabState = { mode: store.mode, ...(store.why ? { why: store.why } : {}), canTakeOver: store.canTakeOver };
+  const state: TabState = {
+    mode: store.mode,
+    ...(store.why ? { why: store.why } : {}),
+    canTakeOver: store.canTakeOver,
+  };
   states.set(store, state);
   return state;
 };
 
-export const tabs = (desk: Desk): Question<TabState> & { get(): TabState } => ({
+export const tabs = (desk: Desk): Known<TabState> => ({
   subscribe: (changed) => desk.store.watchMode(changed),
   get: () => stateOf(desk),
 });

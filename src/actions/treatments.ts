@@ -47,6 +47,8 @@ export const removeTreatment = (desk: Desk, treatment: string): Promise<Outcome>
   attempt(async () => {
     const { body } = await theThing(desk, 'treatment', treatment);
     return must(
-      await commitChanges(desk, deedName('deed: treatment removed', { type: body.type }), [{ thing: treatment, gone: true }]),
+      await commitChanges(desk, deedName('deed: treatment removed', { type: body.type }), [
+        { thing: treatment, gone: true },
+      ]),
     );
   });

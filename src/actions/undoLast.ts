@@ -1,5 +1,5 @@
-import { headsOf, undoingEntries } from '../engine/record';
-import type { Entry, Reason } from '../engine/record';
+import type { NewEntry } from '../device/store';
+import { type Entry, headsOf, type Reason, undoingEntries } from '../engine/record';
 import type { Desk, Outcome } from './desk';
 import { inTurn } from './inTurn';
 import { attempt, refuse } from './outcome';
@@ -33,7 +33,7 @@ export const undoLast = (desk: Desk): Promise<Outcome<{ readonly name: Reason }>
         newId: () => ids.shift() ?? desk.newId(),
       });
       await desk.store.commit({
-        entries,
+        entries: entries as NewEntry[],
         deed: { id: deed, name: deedName('deed: taken back', { code: last.name.code }), at, undoes: last.deed },
         reopensTouches: touches.map((touch) => touch.n),
       });

@@ -22,10 +22,14 @@ export const deviceReasonCodes = {
   'entries missing': ['count', 'expected'],
   /** The running count or checksum does not match what is stored. */
   'counts differ': ['count', 'expected'],
+  /** Present states that do not follow from the entries: they can be made anew. */
+  'present state differs': ['things'],
   /** Anything else the browser refused, in its own words. */
   'store failed': ['deed', 'said'],
   /** This browser has no IndexedDB, or refuses it. */
   'no database': ['said'],
+  /** Not a fault: this tablet is a copy of another one, and entries made here carry a new device name from now on. */
+  'copied tablet': [],
   /** The import cannot be taken back: `count` later entries rest on it. */
   'built upon': ['count'],
   /** The batch to take out is not known here. */

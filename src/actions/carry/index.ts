@@ -1,4 +1,4 @@
-export { acceptImport, undoImport } from './acceptImport';
-export { type CarryPreview, openSurveyFile, type SurveyFileOpened } from './openSurveyFile';
-export { findingsTable, type Prepared, prepareSurvey, type PrepareOptions, type Without } from './prepareSurvey';
+export { type Accepted, type AcceptOptions, acceptImport, undoImport } from './acceptImport';
+export { type CarryPreview, openSurveyFile, type ProblemFound, type SurveyFileOpened } from './openSurveyFile';
+export { findingsTable, type Prepared, type PrepareOptions, prepareSurvey, type Without } from './prepareSurvey';
 export { saveFile, type Way, waysToSave } from './saveFile';

@@ -11,7 +11,10 @@ export const waysToSave = (prepared: Prepared): readonly Way[] => saveWays(asFil
 const asFile = ({ bytes, name, mime }: Prepared): File => new File([bytes], name, { type: mime });
 
 /** Hands the file over, from a tap. 'text' gives the text to show and copy. Closing the sheet is refused with 'save cancelled'. */
-export const saveFile = (prepared: Prepared, way: Way): Promise<Outcome<{ readonly way: Way; readonly text?: string }>> =>
+export const saveFile = (
+  prepared: Prepared,
+  way: Way,
+): Promise<Outcome<{ readonly way: Way; readonly text?: string }>> =>
   attempt(async () => {
     if (way === 'text') return { way, text: new TextDecoder().decode(prepared.bytes) };
     await { picker: saveByPicker, share: saveByShare, download: saveByDownload }[way](asFile(prepared));

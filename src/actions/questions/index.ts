@@ -4,6 +4,7 @@ export { elevationsOf, interpretationsOf } from './elevationsOf';
 export { type LastDeed, lastDeed } from './lastDeed';
 export { type Need, needList } from './needList';
 export { openPersonChecks, type OpenPersonCheck } from './openPersonChecks';
+export { ownScale } from './ownScale';
 export { photoUrl } from './photoUrl';
 export { type AskedRound, roundScore, roundSetting } from './roundScore';
 export { type RoundsThatMayBeOne, roundsThatMayBeOne, type Unsettled, unsettled } from './unsettled';

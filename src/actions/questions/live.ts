@@ -4,7 +4,7 @@ import { ask } from './question';
 interface Answer<T> {
   readonly value: T;
   /** Work to do once the answer is shown; it calls `again` when there is more to show. */
-  readonly then?: () => Promise<void>;
+  readonly after?: () => Promise<void>;
 }
 
 /** A question answered with what is there at once, and again as work in the background brings more. */
@@ -20,8 +20,8 @@ export const live = <T>(desk: Desk, key: string, read: (again: () => void) => Pr
     key,
     () => `${desk.store.changes()} ${rounds.get(key) ?? 0}`,
     async () => {
-      const { value, then } = await read(again);
-      then?.().catch((error: unknown) => {
+      const { value, after } = await read(again);
+      after?.().catch((error: unknown) => {
         if (!desk.store.closed) throw error;
       });
       return value;

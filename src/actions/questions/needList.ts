@@ -23,5 +23,5 @@ export const needList = (desk: Desk): Question<Need> =>
     const stale = kept.filter(({ need }) => need === undefined).map(({ work }) => work);
     const noRound = kept.filter(({ need }) => need === null).map(({ work }) => work);
     const value = { order: orderOfNeed(needs), needs, workingOut: stale.length, noRound };
-    return { value, ...(stale.length > 0 ? { then: () => workOut(desk, stale, again) } : {}) };
+    return { value, ...(stale.length > 0 ? { after: () => workOut(desk, stale, again) } : {}) };
   });

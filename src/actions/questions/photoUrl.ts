@@ -30,7 +30,10 @@ const urlQuestion = (desk: Desk, sha256: string, size: PhotoSize, dropped: () =>
   let reading = false;
   const read = async () => {
     reading = true;
-    const kept = size === 'thumb' ? ((await desk.store.thumb(sha256)) ?? (await desk.store.photo(sha256))) : await desk.store.photo(sha256);
+    const kept =
+      size === 'thumb'
+        ? ((await desk.store.thumb(sha256)) ?? (await desk.store.photo(sha256)))
+        : await desk.store.photo(sha256);
     reading = false;
     url = kept ? URL.createObjectURL(new Blob([kept.bytes], { type: kept.mime })) : null;
     if (listeners.size === 0) drop();

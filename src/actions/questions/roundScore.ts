@@ -56,12 +56,7 @@ export const roundSetting = (
   desk: Desk,
   round: string,
 ): Question<{ readonly record: SculptureRecord; readonly round: string } | null> =>
-  ask(
-    desk,
-    `setting ${round}`,
-    () => desk.store.changes(),
-    settingOf(desk, round),
-  );
+  ask(desk, `setting ${round}`, () => desk.store.changes(), settingOf(desk, round));
 
 const settingOf = (desk: Desk, round: string) => {
   let last: { readonly record: SculptureRecord; readonly round: string } | null = null;

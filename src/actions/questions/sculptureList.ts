@@ -23,7 +23,7 @@ export const sculptureList = (desk: Desk): Question<readonly SculptureRow[]> =>
       works.map(async ({ thing, body }) => ({ thing, body, summary: await keptSummary(desk, thing) })),
     );
     const stale = rows.filter((row) => row.summary === undefined).map((row) => row.thing);
-    return { value: rows.sort(byNeed), ...(stale.length > 0 ? { then: () => workOut(desk, stale, again) } : {}) };
+    return { value: rows.sort(byNeed), ...(stale.length > 0 ? { after: () => workOut(desk, stale, again) } : {}) };
   });
 
 const last = -1;

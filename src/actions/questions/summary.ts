@@ -6,7 +6,12 @@ import { kindOf } from '../../engine/trade';
 /** What the list of sculptures shows of one. Small, kept beside the record under the counters it was worked out from. */
 export interface SculptureSummary {
   /** The round the figures come from: the last finished one; where none is finished, the running one. Null: none yet. */
-  readonly round: { readonly thing: string; readonly date: string; readonly type: string; readonly ended: boolean } | null;
+  readonly round: {
+    readonly thing: string;
+    readonly date: string;
+    readonly type: string;
+    readonly ended: boolean;
+  } | null;
   /** A round begun and not ended. */
   readonly openRound: string | null;
   /** 0 to 100; null where no zone was looked at. */
@@ -69,7 +74,15 @@ export const summarise = (record: SculptureRecord): { summary: SculptureSummary;
   };
   if (!latest) {
     const dangers = record.personChecks.filter((check) => !check.body.closed).length;
-    const none = { round: null, index: null, seenShare: 0, condition: null, urgency: null, recommendation: null, scale: '' };
+    const none = {
+      round: null,
+      index: null,
+      seenShare: 0,
+      condition: null,
+      urgency: null,
+      recommendation: null,
+      scale: '',
+    };
     return { summary: { ...common, ...none, dangers }, need: null };
   }
   const score = scoreRound(record, latest.thing);

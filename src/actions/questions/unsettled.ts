@@ -42,10 +42,11 @@ const commonBase = (versions: readonly Entry[], byId: ReadonlyMap<string, Entry>
 
 const underneath = (version: Entry, byId: ReadonlyMap<string, Entry>): Entry[] => {
   const found = new Set<Entry>([version]);
-  for (const entry of found) for (const id of entry.replaces) {
-    const below = byId.get(id);
-    if (below) found.add(below);
-  }
+  for (const entry of found)
+    for (const id of entry.replaces) {
+      const below = byId.get(id);
+      if (below) found.add(below);
+    }
   return [...found];
 };
 

@@ -1,7 +1,7 @@
 import type { Current, Entry, Reason } from '../../engine/record';
 
 /** An entry as a deed makes it; the store adds this device and its counter inside the transaction. */
-export type NewEntry = Omit<Entry, 'device' | 'n'>;
+export type NewEntry = { [Field in keyof Entry as Field extends 'device' | 'n' ? never : Field]: Entry[Field] };
 
 /** One touch inside an open zone of a round, logged durably before the screen shows it. */
 export interface TouchRow {
@@ -25,6 +25,8 @@ export interface DeedRow {
   readonly undone?: true;
   /** Deeds that take back another are not undone themselves. */
   readonly undoes?: string;
+  /** An import: taken back by taking its entries out again. */
+  readonly arrived?: true;
 }
 
 export interface PhotoBytes {
@@ -45,23 +47,50 @@ export interface Batch {
   readonly dropsTouches?: readonly number[];
 }
 
+export interface TakeInOptions {
+  /** Taken on as this store's own collection, if nothing was entered here yet. */
+  readonly collection?: string;
+  progress?(done: number, all: number): void;
+}
+
+export interface TakenIn {
+  readonly added: number;
+  readonly already: number;
+  /** Entries under this device's own name that it never made: the tablet is a copy, and from now on has a name of its own. */
+  readonly copiedTablet: boolean;
+}
+
+/** What lies in the store, by its own count. */
+export interface Held {
+  readonly entries: number;
+  readonly photos: number;
+  /** Photos and thumbnails counted, entries estimated. */
+  readonly bytes: number;
+}
+
 /**
  * One collection on this device. All writing resolves after the transaction's `complete`, with strict durability.
- * Errors reject with a StoreProblem carrying a Reason.
+ * Errors reject with a StoreProblem carrying a Reason; nothing of that call was then stored.
  */
 export interface Store {
   readonly name: string;
   readonly collection: string;
   readonly device: string;
-  /** 'reading' where another tab writes or the database is newer than this build. */
+  /** 'reading' where another tab writes, the database is newer than this build, or the data was removed. */
   readonly mode: 'writing' | 'reading';
-  readonly why?: Reason;
+  readonly why?: Reason | undefined;
+  /** Whether `takeOver` could make this tab the writing one. */
+  readonly canTakeOver: boolean;
+  /** What a person should be told about this store. */
+  readonly notes: readonly Reason[];
+  readonly closed: boolean;
 
   commit(batch: Batch): Promise<readonly Entry[]>;
   touch(row: Omit<TouchRow, 'n'>): Promise<TouchRow>;
   dropTouches(ns: readonly number[]): Promise<void>;
   /** Touches of a round, oldest first, settled ones too. */
   touchesOf(round: string): Promise<TouchRow[]>;
+  touchesOfDeed(deed: string): Promise<TouchRow[]>;
 
   current(thing: string): Promise<Current | undefined>;
   currents(things: readonly string[]): Promise<(Current | undefined)[]>;
@@ -70,6 +99,8 @@ export interface Store {
   ofKind(kind: string): Promise<Current[]>;
   /** Visits, findings, re-ratings and class sets of one round. */
   ofRound(round: string): Promise<Current[]>;
+  /** Things with two living versions. */
+  unsettled(): Promise<Current[]>;
 
   entriesOf(thing: string): Promise<Entry[]>;
   entriesOfDeed(deed: string): Promise<Entry[]>;
@@ -78,7 +109,7 @@ export interface Store {
   lastDeed(): Promise<DeedRow | undefined>;
 
   /** Adds entries that came from elsewhere, exactly as they are, in one strict transaction; those already here are left. */
-  takeIn(entries: readonly Entry[], deed: Batch['deed']): Promise<{ readonly added: number; readonly already: number }>;
+  takeIn(entries: readonly Entry[], deed: Batch['deed'], options?: TakeInOptions): Promise<TakenIn>;
   /** Physically removes exactly the batch a takeIn added; rejects once something here builds on it. */
   takeOut(deed: string): Promise<void>;
 
@@ -88,14 +119,32 @@ export interface Store {
   photosHere(): Promise<string[]>;
   thumb(sha256: string): Promise<PhotoBytes | undefined>;
   keepThumb(photo: PhotoBytes): Promise<void>;
+  held(): Promise<Held>;
 
   meta<T>(key: string): Promise<T | undefined>;
   setMeta(key: string, value: unknown): Promise<void>;
+  /** Meta rows whose key starts so, by the rest of the key. */
+  metas<T>(start: string): Promise<[rest: string, value: T][]>;
+  /** Worked-out values that can be lost: not written where this tab only reads, and a full tablet is no fault. */
+  keepWorkedOut(rows: readonly (readonly [key: string, value: unknown])[]): Promise<void>;
 
-  /** Called after each commit with the withins it touched. */
+  /** Counts entries and their checksum and holds `current` against them; gives the number, or rejects with what differs. */
+  checkCounts(): Promise<number>;
+  /** Makes the present state of everything anew from the entries. */
+  rebuildCurrent(): Promise<void>;
+
+  /** Called after each commit with the withins it touched, here or in the tab that writes. */
   watch(told: (withins: ReadonlySet<string>) => void): () => void;
+  /** Calls the watchers, with nothing changed: more was worked out. */
+  tell(): void;
   /** Rises whenever something within it changed. */
   counterOf(within: string): number;
+  /** Rises with every change. */
+  changes(): number;
+
+  /** Makes this the writing tab; the other one is told. */
+  takeOver(): Promise<void>;
+  watchMode(told: () => void): () => void;
 
   close(): void;
   /** Deletes the whole database (the demo, left for good). */

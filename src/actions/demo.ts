@@ -1,0 +1,70 @@
+import type { PhotoBytes } from '../device/store';
+import type { Desk, Outcome } from './desk';
+import { databaseNames, type Opening, opened } from './opening';
+import { attempt, refuse } from './outcome';
+import { deedName, refusal } from './reasonCodes';
+
+/** One photo file of the demo, beside its list. `thumb` where a small one was made. */
+interface DemoPhoto {
+  readonly sha256: string;
+  readonly mime: string;
+  readonly file: string;
+  readonly thumb?: string;
+}
+
+/**
+ * Opens the invented collection in a database of its own, filling it from the files made at build time when it is empty.
+ * The person's own record is not touched.
+ */
+export const openDemo = async (progress?: (done: number, all: number) => void): Promise<Opening> => {
+  const opening = await opened(databaseNames.demo, true);
+  if (opening.state === 'removed') return opening.startAfresh().then(() => openDemo(progress));
+  if (opening.state !== 'open') return opening;
+  const { desk } = opening;
+  if (desk.store.mode === 'reading' || (await desk.store.held()).entries > 0) return opening;
+  const filled = await fill(desk, progress);
+  if (filled.ok) return opening;
+  await desk.store.destroy();
+  return { state: 'problem', reason: filled.reason };
+};
+
+const fill = (desk: Desk, progress?: (done: number, all: number) => void): Promise<Outcome> =>
+  attempt(async () => {
+    const { readSurvey } = await import('../engine/exchange');
+    const survey = readSurvey(new Uint8Array(await asset('demo.survey.json')));
+    if (!survey.ok) return refuse(refusal('demo not here', { said: survey.problems[0]?.code ?? '' }));
+    const photos = JSON.parse(new TextDecoder().decode(await asset('photos.json'))) as readonly DemoPhoto[];
+    for (const photo of photos) {
+      const { sha256, mime } = photo;
+      const kept = (bytes: ArrayBuffer): PhotoBytes => ({ sha256, mime, bytes });
+      await desk.store.keepPhoto(kept(await asset(photo.file)));
+      if (photo.thumb) await desk.store.keepThumb(kept(await asset(photo.thumb)));
+    }
+    const deed = {
+      id: desk.newId(),
+      name: deedName('deed: survey carried in', { entries: survey.entries.length }),
+      at: desk.now(),
+    };
+    await desk.store.takeIn(survey.entries, deed, { collection: survey.collection, ...(progress ? { progress } : {}) });
+    return {};
+  });
+
+const asset = async (file: string): Promise<ArrayBuffer> => {
+  const missing = (said: string) => refuse(refusal('demo not here', { said }));
+  const answer = await fetch(`${import.meta.env.BASE_URL}demo/${file}`).catch((error: unknown) =>
+    missing(String(error)),
+  );
+  return answer.ok ? answer.arrayBuffer() : missing(`${answer.status} ${file}`);
+};
+
+/** Closes the demo; what was done in it stays until it is removed. */
+export const leaveDemo = (desk: Desk): void => desk.store.close();
+
+/** Deletes the demo and everything done in it. */
+export const removeDemo = (desk?: Desk): Promise<Outcome> =>
+  attempt(async () => {
+    if (desk && !desk.invented) return {};
+    const opening = desk ? ({ state: 'open', desk } as const) : await opened(databaseNames.demo, true);
+    if (opening.state === 'open') await opening.desk.store.destroy();
+    return {};
+  });

@@ -1,0 +1,137 @@
+import { assemble, type Entry } from '../../engine/record';
+import { deviceReason } from '../reasonCodes';
+import { StoreProblem } from '../storeProblem';
+import { sameContent } from '../sameContent';
+import { currentRow, type Tables } from './database';
+import { historiesOf } from './histories';
+import { putSelf, raiseCounters, type Self, selfIn } from './self';
+import type { Batch, TakeInOptions, TakenIn } from './store';
+import { withEntries, withoutEntries } from './tally';
+import { restsOn } from './restsOn';
+import { refreshCurrent, type Written } from './writing';
+
+const arrivedKey = (deed: string): string => `arrived ${deed}`;
+
+/** Rows handed to the database at once: between two such bites the person sees how far it got. */
+const bite = 2000;
+
+/** Inside a transaction: entries from elsewhere, as they are. One id with another content ends the whole of it. */
+export const takeEntriesIn = async (
+  t: Tables,
+  coming: readonly Entry[],
+  deed: Batch['deed'],
+  options: TakeInOptions,
+  newId: () => string,
+): Promise<Written & TakenIn> => {
+  const before = (await selfIn(t)) as Self;
+  const empty = before.tally.entries === 0;
+  const fresh = empty ? distinct(coming) : await notHere(t, coming);
+  const steps = fresh.length * 2;
+  for (let at = 0; at < fresh.length; at += bite) {
+    await t.entries.bulkAdd(fresh.slice(at, at + bite));
+    options.progress?.(Math.min(at + bite, fresh.length), steps);
+  }
+  const whole = empty ? fresh : [...fresh, ...(await othersOf(t, fresh))];
+  const currents = [...assemble(whole).values()].map(currentRow);
+  for (let at = 0; at < currents.length; at += bite) {
+    await t.current.bulkPut(currents.slice(at, at + bite));
+    options.progress?.(
+      fresh.length + Math.round((fresh.length * Math.min(at + bite, currents.length)) / currents.length),
+      steps,
+    );
+  }
+  const ids = fresh.map((entry) => entry.id);
+  const copiedTablet = fresh.some((entry) => entry.device === before.device);
+  const self: Self = {
+    ...before,
+    ...(copiedTablet ? { device: newId(), n: 0 } : {}),
+    ...(empty && options.collection ? { collection: options.collection } : {}),
+    tally: withEntries(before.tally, ids),
+  };
+  const written = { self, added: fresh.length, already: coming.length - fresh.length, copiedTablet };
+  if (fresh.length === 0) return { ...written, counters: new Map() };
+  await putSelf(t, self);
+  await t.meta.put({ key: arrivedKey(deed.id), value: ids });
+  await t.deeds.add({ deed: deed.id, name: deed.name, at: deed.at, arrived: true } as never);
+  const counters = await raiseCounters(t, new Set(fresh.map((entry) => entry.within)));
+  return { ...written, counters };
+};
+
+const distinct = (coming: readonly Entry[]): Entry[] => {
+  const byId = new Map<string, Entry>();
+  for (const entry of coming) {
+    const other = byId.get(entry.id);
+    if (other && !sameEntry(other, entry)) throw new StoreProblem(deviceReason('id twice', { id: entry.id }));
+    byId.set(entry.id, entry);
+  }
+  return [...byId.values()];
+};
+
+const notHere = async (t: Tables, coming: readonly Entry[]): Promise<Entry[]> => {
+  const all = distinct(coming);
+  const fresh: Entry[] = [];
+  for (let at = 0; at < all.length; at += bite) {
+    const part = all.slice(at, at + bite);
+    const here = await t.entries.bulkGet(part.map((entry) => entry.id));
+    part.forEach((entry, i) => {
+      const same = here[i];
+      if (!same) fresh.push(entry);
+      else if (!sameEntry(same, entry)) throw new StoreProblem(deviceReason('id twice', { id: entry.id }));
+    });
+  }
+  return fresh;
+};
+
+const sameEntry = (a: Entry, b: Entry): boolean => sameContent(inOrder(a), inOrder(b));
+const inOrder = (entry: Entry): Entry => ({ ...entry, replaces: [...entry.replaces].sort() });
+
+/** Entries already here of the things the fresh ones speak of. */
+const othersOf = async (t: Tables, fresh: readonly Entry[]): Promise<Entry[]> => {
+  const things = [...new Set(fresh.map((entry) => entry.thing))];
+  const known = new Set((await t.current.bulkGet(things)).flatMap((row) => row?.thing ?? []));
+  const arrived = new Set(fresh.map((entry) => entry.id));
+  const histories = known.size === 0 ? [] : [...(await historiesOf(t, known)).values()].flat();
+  return histories.filter((entry) => !arrived.has(entry.id));
+};
+
+/** Inside a transaction: removes exactly what that import added, unless something made or carried in later rests on it. */
+export const takeEntriesOut = async (t: Tables, deed: string): Promise<Written> => {
+  const row = await t.deeds.where('deed').equals(deed).first();
+  const ids = (await t.meta.get(arrivedKey(deed)))?.value as readonly string[] | undefined;
+  if (!row?.arrived || !ids) throw new StoreProblem(deviceReason('no such import', {}));
+  const batch = (await t.entries.bulkGet([...ids])).flatMap((entry) => entry ?? []);
+  const things = new Set(batch.map((entry) => entry.thing));
+  const arrived = new Set(ids);
+  const left = new Set(
+    [...(await historiesOf(t, things))]
+      .filter(([, all]) => all.some(({ id }) => !arrived.has(id)))
+      .map(([thing]) => thing),
+  );
+  const vanishing = new Set([...things].filter((thing) => !left.has(thing)));
+  const resting = (await laterEntries(t, row.n)).filter(restsOn(arrived, vanishing));
+  const touching = await t.touches.filter(({ round, zone }) => vanishing.has(round) || vanishing.has(zone)).count();
+  const count = resting.length + touching;
+  if (count > 0) throw new StoreProblem(deviceReason('built upon', { count }));
+
+  await t.entries.bulkDelete([...ids]);
+  await t.current.bulkDelete([...vanishing]);
+  await refreshCurrent(t, left);
+  await t.deeds.delete(row.n);
+  await t.meta.delete(arrivedKey(deed));
+  const before = (await selfIn(t)) as Self;
+  const self = { ...before, tally: withoutEntries(before.tally, ids) };
+  await putSelf(t, self);
+  return { self, counters: await raiseCounters(t, new Set(batch.map((entry) => entry.within))) };
+};
+
+/** Everything that came into the store after a deed, by this device's deeds and by later imports. */
+const laterEntries = async (t: Tables, n: number): Promise<Entry[]> => {
+  const later = await t.deeds.where('n').above(n).toArray();
+  const own = await Promise.all(
+    later.filter((row) => !row.arrived).map((row) => t.entries.where('deed').equals(row.deed).toArray()),
+  );
+  const imports = await t.meta.bulkGet(later.filter((row) => row.arrived).map((row) => arrivedKey(row.deed)));
+  const ids = imports.flatMap((arrived) => (arrived?.value ?? []) as readonly string[]);
+  const carried = (await t.entries.bulkGet(ids)).flatMap((entry) => entry ?? []);
+  return [...own.flat(), ...carried];
+};

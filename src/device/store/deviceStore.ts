@@ -1,0 +1,234 @@
+import type { Reason } from '../../engine/record';
+import { deviceReason } from '../reasonCodes';
+import { StoreProblem } from '../storeProblem';
+import { takeEntriesIn, takeEntriesOut } from './arrivals';
+import { checkAll, rebuildAll } from './checks';
+import type { Connection, TableName } from './connection';
+import { database, type Tables } from './database';
+import { forgetMarker, writeMarker } from './marker';
+import { dropBytes, heldIn, putBytes, sameBytes } from './photosKept';
+import { reading } from './reading';
+import { countersIn, type Self, selfIn } from './self';
+import type { Batch, Store } from './store';
+import type { Surroundings } from './surroundings';
+import { type Written, writeBatch } from './writing';
+import type { WritingLock } from './writingLock';
+
+export interface Parts {
+  readonly name: string;
+  readonly conn: Connection;
+  readonly lock: WritingLock;
+  readonly around: Surroundings;
+  readonly self: Self;
+  readonly counters: Map<string, number>;
+  readonly notes: readonly Reason[];
+  /** Why it is only read, where the database is newer than this build. */
+  readonly newer?: Reason;
+}
+
+export interface MadeStore {
+  readonly store: Store;
+  lockMoved(held: boolean): void;
+  wanted(): void;
+}
+
+/** What one tab tells the others. */
+interface Told {
+  readonly withins: readonly string[];
+}
+
+const writingTables: readonly TableName[] = ['entries', 'current', 'touches', 'deeds', 'meta'];
+
+export const deviceStore = ({
+  name,
+  conn,
+  lock,
+  around,
+  self: first,
+  counters: firstCounters,
+  notes,
+  newer,
+}: Parts): MadeStore => {
+  let self = first;
+  const counters = firstCounters;
+  const told: Reason[] = [...notes];
+  const watchers = new Set<(withins: ReadonlySet<string>) => void>();
+  const modeWatchers = new Set<() => void>();
+  const channel = around.channel(name);
+  let changes = 0;
+  let closed = false;
+  /** Stands for good: a newer database, or data that was removed while the page was open. */
+  let stopped = newer;
+  let mode: Store['mode'] = newer || !lock.held ? 'reading' : 'writing';
+  let why = newer ?? (lock.held ? undefined : deviceReason('another tab writes', {}));
+
+  const setMode = (to: Store['mode'], because: Reason | undefined) => {
+    mode = to;
+    why = because;
+    for (const watcher of modeWatchers) watcher();
+  };
+  const tell = (withins: ReadonlySet<string>) => {
+    changes++;
+    for (const watcher of [...watchers]) watcher(withins);
+  };
+  const stop = (reason: Reason) => {
+    stopped = reason;
+    setMode('reading', reason);
+  };
+  const remembered = (written: Written) => {
+    self = written.self;
+    for (const [within, counter] of written.counters) counters.set(within, counter);
+    writeMarker(around.box, name, self);
+    channel?.postMessage({ withins: [...written.counters.keys()] } satisfies Told);
+    tell(new Set(written.counters.keys()));
+  };
+  const caughtUp = async (withins: ReadonlySet<string>) => {
+    const [found, rows] = await conn.run(
+      'r',
+      ['meta'],
+      '',
+      async (t) => [await selfIn(t), await countersIn(t)] as const,
+    );
+    if (found) self = found;
+    for (const [within, counter] of rows) counters.set(within, counter);
+    tell(withins);
+  };
+  if (channel)
+    channel.onmessage = ({ data }) => {
+      // A tab that cannot read any more has said why already.
+      if (!closed) caughtUp(new Set((data as Told).withins)).catch(() => undefined);
+    };
+
+  const run = async <T>(
+    rw: 'r' | 'rw',
+    tables: readonly TableName[],
+    deed: string,
+    body: (t: Tables) => Promise<T>,
+  ): Promise<T> => {
+    if (rw === 'rw' && mode === 'reading') throw new StoreProblem(why ?? deviceReason('another tab writes', {}));
+    try {
+      return await conn.run(rw, tables, deed, body);
+    } catch (error) {
+      if (error instanceof StoreProblem && error.reason.code === 'data removed') stop(error.reason);
+      throw error;
+    }
+  };
+  const write = <T>(deed: string, body: (t: Tables) => Promise<T>) => run('rw', writingTables, deed, body);
+
+  const store: Store = {
+    name,
+    get collection() {
+      return self.collection;
+    },
+    get device() {
+      return self.device;
+    },
+    get mode() {
+      return mode;
+    },
+    get why() {
+      return why;
+    },
+    get canTakeOver() {
+      return mode === 'reading' && stopped === undefined;
+    },
+    get notes() {
+      return told;
+    },
+    get closed() {
+      return closed;
+    },
+    ...reading(run),
+
+    commit: async (batch) => {
+      const written = await write(batch.deed.name.code, (t) => writeBatch(t, batch));
+      remembered(written);
+      return written.entries;
+    },
+    touch: async (row) => {
+      const n = await run('rw', ['touches'], 'touch', async (t) => t.touches.add(row as never));
+      return { ...row, n };
+    },
+    dropTouches: (ns) => run('rw', ['touches'], 'touch', async (t) => t.touches.bulkDelete([...ns])),
+    takeIn: async (entries, deed: Batch['deed'], options = {}) => {
+      const written = await write(deed.name.code, (t) => takeEntriesIn(t, entries, deed, options, around.newId));
+      if (written.copiedTablet) told.push(deviceReason('copied tablet', {}));
+      if (written.added > 0) remembered(written);
+      const { added, already, copiedTablet } = written;
+      return { added, already, copiedTablet };
+    },
+    takeOut: async (deed) => {
+      // Were the page to end right after, a marker that still counts what was taken out would cry loss.
+      forgetMarker(around.box, name);
+      try {
+        remembered(await write('', (t) => takeEntriesOut(t, deed)));
+      } finally {
+        writeMarker(around.box, name, self);
+      }
+    },
+    keepPhoto: async (photo) => {
+      await run('rw', ['photoBytes', 'meta'], 'photo', (t) => putBytes(t, 'photoBytes', photo));
+      if (sameBytes(photo, await store.photo(photo.sha256))) return;
+      await run('rw', ['photoBytes', 'meta'], 'photo', (t) => dropBytes(t, photo));
+      throw new StoreProblem(deviceReason('photo not kept', {}));
+    },
+    keepThumb: (photo) => run('rw', ['thumbs', 'meta'], 'photo', (t) => putBytes(t, 'thumbs', photo)),
+    held: () => run('r', ['meta'], '', (t) => heldIn(t, self.tally.entries)),
+    setMeta: (key, value) => run('rw', ['meta'], '', async (t) => void (await t.meta.put({ key, value }))),
+    keepWorkedOut: async (rows) => {
+      if (mode === 'reading') return;
+      try {
+        await run('rw', ['meta'], '', (t) => t.meta.bulkPut(rows.map(([key, value]) => ({ key, value }))));
+      } catch (error) {
+        if (!(error instanceof StoreProblem && error.reason.code === 'device full')) throw error;
+      }
+    },
+    checkCounts: () => run('r', ['entries', 'current', 'meta'], '', checkAll),
+    rebuildCurrent: async () => remembered(await write('', rebuildAll)),
+
+    watch: (watcher) => {
+      watchers.add(watcher);
+      return () => watchers.delete(watcher);
+    },
+    tell: () => {
+      for (const watcher of [...watchers]) watcher(new Set());
+    },
+    counterOf: (within) => counters.get(within) ?? 0,
+    changes: () => changes,
+    takeOver: async () => {
+      if (stopped) throw new StoreProblem(stopped);
+      await lock.steal();
+    },
+    watchMode: (watcher) => {
+      modeWatchers.add(watcher);
+      return () => modeWatchers.delete(watcher);
+    },
+    close: () => {
+      if (closed) return;
+      closed = true;
+      channel?.close();
+      lock.release();
+      conn.close();
+      setMode('reading', deviceReason('reload needed', {}));
+    },
+    destroy: async () => {
+      store.close();
+      await database(name).delete();
+      forgetMarker(around.box, name);
+    },
+  };
+
+  return {
+    store,
+    lockMoved: (held) => {
+      if (closed || stopped) return;
+      if (!held) return setMode('reading', deviceReason('another tab took over', {}));
+      caughtUp(new Set())
+        .then(() => setMode('writing', undefined))
+        .catch((error: unknown) =>
+          stop(error instanceof StoreProblem ? error.reason : deviceReason('connection lost', { deed: '' })),
+        );
+    },
+    wanted: () => stop(deviceReason('reload needed', {})),
+  };
+};

@@ -1,0 +1,3 @@
+/** The only place that knows how the record lies in IndexedDB. */
+export { type OpenStore, openStore, type StoreOpening, type Surroundings } from './openStore';
+export type { Batch, DeedRow, NewEntry, PhotoBytes, Store, TouchRow } from './store';

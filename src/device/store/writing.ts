@@ -1,0 +1,70 @@
+import { currentOf, type Entry } from '../../engine/record';
+import { currentRow, type Tables } from './database';
+import { historiesOf } from './histories';
+import { putSelf, raiseCounters, type Self, selfIn } from './self';
+import type { Batch, NewEntry, TouchRow } from './store';
+import { withEntries } from './tally';
+
+/** What a transaction left behind for the memory of the page. */
+export interface Written {
+  readonly self: Self;
+  readonly counters: ReadonlyMap<string, number>;
+}
+
+/** Inside a transaction: the batch with this device's name and counter, present states, touches, deed, counts. */
+export const writeBatch = async (t: Tables, batch: Batch): Promise<Written & { readonly entries: Entry[] }> => {
+  const before = (await selfIn(t)) as Self;
+  const entries = batch.entries.map((entry, i) => named(entry, before.device, before.n + i + 1));
+  if (entries.length > 0) await t.entries.bulkAdd(entries);
+  const moved = await refreshCurrent(t, new Set(entries.map((entry) => entry.thing)));
+  await markTouches(t, batch);
+  await writeDeed(t, batch.deed);
+  const self = {
+    ...before,
+    n: before.n + entries.length,
+    tally: withEntries(
+      before.tally,
+      entries.map((entry) => entry.id),
+    ),
+  };
+  await putSelf(t, self);
+  const counters = await raiseCounters(t, new Set([...moved, ...entries.map((entry) => entry.within)]));
+  return { entries, self, counters };
+};
+
+/** `replaces` is a set: sorted here as a survey file writes it, so that what comes back is what went out. */
+const named = (entry: NewEntry, device: string, n: number): Entry =>
+  ({ ...entry, replaces: [...entry.replaces].sort(), device, n }) as Entry;
+
+/**
+ * Works the present state of these things out from all their entries; a thing without entries has none. Gives the withins
+ * they belonged to before.
+ */
+export const refreshCurrent = async (t: Tables, things: ReadonlySet<string>): Promise<Set<string>> => {
+  const names = [...things];
+  const before = await t.current.bulkGet(names);
+  const histories = await historiesOf(t, things);
+  if (histories.size > 0)
+    await t.current.bulkPut([...histories.values()].map((entries) => currentRow(currentOf(entries))));
+  const emptied = names.filter((thing) => !histories.has(thing));
+  if (emptied.length > 0) await t.current.bulkDelete(emptied);
+  return new Set(before.flatMap((row) => row?.within ?? []));
+};
+
+const markTouches = async (t: Tables, batch: Batch): Promise<void> => {
+  const put = async (ns: readonly number[] | undefined, change: (row: TouchRow) => TouchRow) => {
+    if (!ns || ns.length === 0) return;
+    const rows = await t.touches.bulkGet([...ns]);
+    await t.touches.bulkPut(rows.flatMap((row) => (row ? [change(row)] : [])));
+  };
+  await put(batch.settlesTouches, (row) => ({ ...row, deed: batch.deed.id }));
+  await put(batch.reopensTouches, ({ deed: _, ...row }) => row);
+  if (batch.dropsTouches && batch.dropsTouches.length > 0) await t.touches.bulkDelete([...batch.dropsTouches]);
+};
+
+const writeDeed = async (t: Tables, { id, name, at, undoes }: Batch['deed']): Promise<void> => {
+  await t.deeds.add({ deed: id, name, at, ...(undoes ? { undoes } : {}) } as never);
+  if (undoes === undefined) return;
+  const undone = await t.deeds.where('deed').equals(undoes).first();
+  if (undone) await t.deeds.put({ ...undone, undone: true });
+};

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import type { Batch, NewEntry } from '../../../src/device/store';
+import { open, openFresh } from './around';
+
+const entry = (id: string, thing: string, body: Record<string, unknown>, replaces: string[] = []): NewEntry => ({
+  id,
+  thing,
+  kind: thing.slice(0, thing.indexOf('/')),
+  within: 'sculpture/s',
+  v: 1,
+  at: '2026-05-12T10:00:00.000+01:00',
+  by: '',
+  deed: 'd',
+  replaces,
+  body,
+});
+
+const batch = (deed: string, entries: NewEntry[]): Batch => ({
+  entries: entries.map((e) => ({ ...e, deed })),
+  deed: { id: deed, name: { code: deed, params: {} }, at: '2026-05-12T10:00:00.000+01:00' },
+});
+
+test('what was committed is there after the store is opened again, with this device and a rising counter', async () => {
+  const { store, around, name } = await openFresh();
+  await store.commit(batch('one', [entry('a', 'zone/1', { letter: 'A' }), entry('b', 'zone/2', { letter: 'B' })]));
+  await store.commit(batch('two', [entry('c', 'zone/1', { letter: 'C' }, ['a'])]));
+  store.close();
+  const again = await open(name, around);
+  expect(await again.current('zone/1')).toMatchObject({ gone: false, heads: ['c'], lead: { body: { letter: 'C' } } });
+  expect((await again.allEntries()).map((e) => [e.id, e.device, e.n])).toEqual([
+    ['a', again.device, 1],
+    ['b', again.device, 2],
+    ['c', again.device, 3],
+  ]);
+  expect(await again.within('sculpture/s', ['zone'])).toHaveLength(2);
+  expect(await again.lastDeed()).toMatchObject({ deed: 'two' });
+  expect(await again.checkCounts()).toBe(3);
+  expect(again.counterOf('sculpture/s')).toBe(2);
+  again.close();
+});
