@@ -18,7 +18,11 @@ const all = '';
 /** People first, then the zones of all sculptures in order of need. */
 export function NextStepsScreen() {
   const desk = useDesk();
-  const need = useQuestion(needList(desk));
+  const latest = useQuestion(needList(desk));
+  // While a figure is worked out anew the last whole list stays: a card must not vanish under the hand that touched it.
+  const [whole, setWhole] = useState(latest);
+  if (latest && latest.workingOut === 0 && latest !== whole) setWhole(latest);
+  const need = latest && (whole?.workingOut === 0 ? whole : latest);
   const checks = useQuestion(openPersonChecks(desk));
   const works = useQuestion(sculptureList(desk));
   const [only, setOnly] = useState(all);
@@ -32,7 +36,8 @@ export function NextStepsScreen() {
   }
   const shown = <T extends { readonly sculpture: string }>(rows: readonly T[]) =>
     rows.filter(({ sculpture }) => only === all || sculpture === only);
-  const { order, needs, workingOut, noRound } = need;
+  const { order, needs, noRound } = need;
+  const workingOut = latest?.workingOut ?? 0;
   const people = shown(peopleIn(order.people, checks));
   const nothing = order.zones.length === 0 && order.notRanked.length === 0 && people.length === 0;
   const options = works

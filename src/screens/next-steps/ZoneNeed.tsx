@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { NeedOf, Rank } from '../../engine/condition';
 import { kindOf } from '../../engine/trade';
-import { list, type NameOfThing, number, w, whole } from '../../words';
+import { list, type NameOfThing, w, whole } from '../../words';
 import { Button, IndexDial, LinkButton, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
@@ -80,9 +80,7 @@ export function ZoneNeed({ rank, zone, need, names }: ZoneNeedProps) {
           </ul>
         )}
         <Reasons reasons={why} nameOf={names} label={words.whyHere(rank.rank)} />
-        <p className="soft small figures">
-          {words.burdenIs(number(rank.burden.value, 0), whole(rank.burden.low), whole(rank.burden.high))}
-        </p>
+        <p className="soft small figures">{words.burdenRange(whole(rank.burden.low), whole(rank.burden.high))}</p>
         <Fold show={words.why} hide={words.whyHide}>
           <ClassReasons classes={own} names={names} />
         </Fold>

@@ -39,8 +39,7 @@ export const nextSteps = {
   how: 'How is this worked out?',
   zoneHead: (letter: string, name: string) => `${letter} · ${name}`,
   whyHere: (rank: number) => `Why it stands at ${rank}`,
-  burdenIs: (value: string, low: string, high: string) =>
-    `Burden ${value} (${low} to ${high}): m² × weight × what is missing to 100.`,
+  burdenRange: (low: string, high: string) => `The burden lies between ${low} and ${high} (90 %).`,
   sculpture: 'Sculpture',
   sculptureIndex: 'Index',
   activeGreen: 'Active green',
