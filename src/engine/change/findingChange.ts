@@ -44,7 +44,7 @@ const byStep = (earlier: Observation, later: Observation, counted: boolean): Dra
   const reason = counted
     ? because('change: counted, error not known')
     : because('change: told by presence, error not known');
-  return { verdict, z: null, weighed: false, reasons: [reason] };
+  return { verdict, z: null, firm: null, reasons: [reason] };
 };
 
 /** A new finding no larger than the least step may simply have been overlooked; photos of both times can say. */
@@ -106,7 +106,7 @@ export const findingDraft = (
   const draft = draftOf(pair, rounds.otherPerson);
   const things = [...(earlier?.things ?? []), ...(later?.things ?? [])];
   const told = draft.verdict === 'carried' || draft.verdict === 'not comparable' ? [] : doneReasons(zone.between);
-  const start = pair.standing.state === 'judged' && draft.weighed ? earlier?.rating : null;
+  const start = pair.standing.state === 'judged' && draft.firm !== null ? earlier?.rating : null;
   return {
     draft: { ...draft, reasons: [...draft.reasons, ...told, ...unsettledReasons(record, things)] },
     rest: {

@@ -4,7 +4,7 @@ import { benjaminiHochberg } from './falseDiscovery';
 import { twoSidedTail } from './normalTail';
 import { because } from './reasonCodes';
 import { sharedVariance } from './sharedError';
-import type { Sum } from './sums';
+import type { Sum, Ways } from './sums';
 import { thresholds } from './thresholds';
 import type { Judgement, Verdict } from './verdict';
 
@@ -12,8 +12,8 @@ import type { Judgement, Verdict } from './verdict';
 export interface Draft {
   readonly verdict: Verdict;
   readonly z: number | null;
-  /** Its error is known, so that it counts among the page's comparisons. */
-  readonly weighed: boolean;
+  /** The part of |z| that rests on no step of unknown error: what the page weighs. Null where it is not among its comparisons. */
+  readonly firm: number | null;
   readonly reasons: readonly Reason[];
 }
 
@@ -26,37 +26,47 @@ export const byZ = (z: number): Verdict => (isOver(z) ? (z > 0 ? 'worse' : 'bett
 export const notJudged = (verdict: 'carried' | 'not comparable', reasons: readonly Reason[]): Draft => ({
   verdict,
   z: null,
-  weighed: false,
+  firm: null,
   reasons,
 });
 
 export const weighedByZ = (z: number, reasons: readonly Reason[] = []): Draft => ({
   verdict: byZ(z),
   z,
-  weighed: true,
+  firm: Math.abs(z),
   reasons,
 });
 
+/** Variance of the difference of a figure: own errors in quadrature, shared ones once. */
+export const varianceOf = (sum: Sum, otherPerson: boolean): number =>
+  sum.ownEarlier + sum.ownLater + sharedVariance(sum.slopeEarlier, sum.slopeLater, otherPerson);
+
+const zOf = (sum: Sum, otherPerson: boolean): number | null => {
+  const variance = varianceOf(sum, otherPerson);
+  return variance > 0 ? (sum.later - sum.earlier) / Math.sqrt(variance) : null;
+};
+
 /**
- * Judges a figure summed over findings or zones. Only coverage has a known error. Where the verdict would not stand with
- * severity, activity and count held as they were (or as they are), it rests on a step whose error nobody knows: it stands,
- * says so, is never called clear and is not weighed among the others.
+ * Judges a figure summed over findings or zones. What is firm of z is its least value over the three ways of telling it. Where
+ * that is not over the line, the verdict rests on a step of severity, activity or count, whose error nobody knows: it stands
+ * and says so, but is never called clear and never escalates.
  */
-export const judgeSum = (sum: Sum, otherPerson: boolean): Draft => {
-  const difference = sum.later - sum.earlier;
-  const sd = Math.sqrt(sum.ownEarlier + sum.ownLater + sharedVariance(sum.slopeEarlier, sum.slopeLater, otherPerson));
-  if (sd === 0) {
-    if (difference === 0) return { verdict: 'no sure change', z: null, weighed: false, reasons: [] };
-    const verdict = difference > 0 ? 'worse' : 'better';
-    return { verdict, z: null, weighed: false, reasons: [because('change: rests on a step')] };
+export const judgeSum = (ways: Ways, otherPerson: boolean): Draft => {
+  const z = zOf(ways.asTold, otherPerson);
+  if (z === null) {
+    const difference = ways.asTold.later - ways.asTold.earlier;
+    if (difference === 0) return { verdict: 'no sure change', z, firm: null, reasons: [] };
+    return {
+      verdict: difference > 0 ? 'worse' : 'better',
+      z,
+      firm: null,
+      reasons: [because('change: rests on a step')],
+    };
   }
-  const z = difference / sd;
-  const inSteps = [sum.laterInOldSteps - sum.earlier, sum.later - sum.earlierInNewSteps].map(
-    (d) => (d / sd) * Math.sign(z),
-  );
-  const rests = isOver(z) && inSteps.some((held) => held <= line);
-  if (rests) return { verdict: byZ(z), z, weighed: false, reasons: [because('change: rests on a step')] };
-  return weighedByZ(z);
+  const held = [ways.oldSteps, ways.newSteps].map((sum) => (zOf(sum, otherPerson) ?? 0) * Math.sign(z));
+  const firm = Math.max(0, Math.min(Math.abs(z), ...held));
+  const rests = isOver(z) && !isOver(firm);
+  return { verdict: byZ(z), z, firm, reasons: rests ? [because('change: rests on a step')] : [] };
 };
 
 export interface Page {
@@ -68,29 +78,29 @@ export interface Page {
 
 /** Weighs all comparisons of a page together, Benjamini-Hochberg; `escalates` false: nothing is called clearly worse. */
 export const weighPage = (drafts: readonly Draft[], escalates: boolean): Page => {
-  const weighed = drafts.filter((d) => d.weighed && d.z !== null);
+  const weighed = drafts.flatMap((draft) => (draft.firm === null ? [] : [{ draft, p: twoSidedTail(draft.firm) }]));
   const stands = benjaminiHochberg(
-    weighed.map((d) => twoSidedTail(d.z ?? 0)),
+    weighed.map(({ p }) => p),
     thresholds.falseDiscovery.value,
   );
-  const survives = new Map(weighed.map((d, i) => [d, stands[i] ?? false]));
+  const survivors = new Set(weighed.filter((_, i) => stands[i]).map(({ draft }) => draft));
   const comparisons = weighed.length;
   const expectedByChance = comparisons * twoSidedTail(line);
-  const judged = drafts.map((d) => {
-    const inPage = survives.has(d);
-    const changed = d.verdict === 'worse' || d.verdict === 'better';
-    const clearly = inPage && changed && Math.abs(d.z ?? 0) > thresholds.clearlyTimes.value * line;
-    const firm = clearly || (survives.get(d) ?? false);
-    const aloneCouldBeChance = inPage && changed && !firm;
+  const judged = drafts.map((draft): Judgement => {
+    const { verdict, z, firm, reasons } = draft;
+    const changed = firm !== null && isOver(firm);
+    const clearly = changed && firm > thresholds.clearlyTimes.value * line;
+    const stand = clearly || survivors.has(draft);
+    const alone = changed && !stand;
     return {
-      verdict: d.verdict,
-      z: d.z,
+      verdict,
+      z,
       clearly,
-      aloneCouldBeChance,
-      clearlyWorse: escalates && d.verdict === 'worse' && inPage && firm,
-      reasons: aloneCouldBeChance
-        ? [...d.reasons, because('change: alone, could be chance', { comparisons, expected: expectedByChance })]
-        : d.reasons,
+      aloneCouldBeChance: alone,
+      clearlyWorse: escalates && changed && stand && verdict === 'worse',
+      reasons: alone
+        ? [...reasons, because('change: alone, could be chance', { comparisons, expected: expectedByChance })]
+        : reasons,
     };
   });
   return { judged, comparisons, expectedByChance };

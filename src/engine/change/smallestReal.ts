@@ -4,8 +4,9 @@ import { plainZ } from './coverageDifference';
 import { type Coverage, movedBy, type Rating, ratingOf } from './rating';
 import type { SmallestReal } from './verdict';
 
+/** Steps on the logit: going out, and how finely the first real difference is told. */
 const coarse = 0.1;
-const fine = 0.002;
+const fine = 0.001;
 /** Nobody can enter less than the least step: below it stands only "gone". */
 const least = ladder.find((step) => step.value > 0)?.value ?? 0;
 const most = heldShare(1);
@@ -28,15 +29,19 @@ const firstReal = (
   };
   for (let d = coarse; inside(d); d += coarse) {
     if (!real(d)) continue;
-    let back = d;
-    while (back > fine && real(back - fine)) back -= fine;
-    return movedBy(start.p, way * back);
+    let [not, yes] = [d - coarse, d];
+    while (yes - not > fine) {
+      const middle = (not + yes) / 2;
+      if (real(middle)) yes = middle;
+      else not = middle;
+    }
+    return movedBy(start.p, way * yes);
   }
   return null;
 };
 
 /**
- * The smallest coverages below and above a start that would be called a change, fractions, to 0.002 on the logit.
+ * The smallest coverages below and above a start that would be called a change, fractions, to 0.001 on the logit.
  * `ratingAt` tells the error a later rating of that size would have. Null where even the end of the scale would not be called one:
  * from 1 % no smaller coverage is, only "gone" may be.
  */

@@ -2,7 +2,7 @@ import { constants } from '../condition';
 import type { Figure, Reason, SculptureRecord } from '../record';
 import type { ActiveArea } from '../trade';
 import { doneReasons } from './doneBetween';
-import { type Draft, judgeSum, notJudged } from './judge';
+import { type Draft, judgeSum, notJudged, varianceOf } from './judge';
 import { because } from './reasonCodes';
 import { sharedVariance } from './sharedError';
 import { addUp, type Sum, times } from './sums';
@@ -48,16 +48,20 @@ const sideOf = (sum: Sum, which: 'earlier' | 'later'): { readonly value: number;
     : { value: sum.later, variance: sum.ownLater + sharedVariance(0, sum.slopeLater, false) };
 
 const areaDraft = (zones: readonly Judged[], what: ActiveArea, rounds: Rounds, why: readonly Reason[]): AreaDraft => {
-  const sum = addUp(zones.map((z) => z.sums.active[what]));
-  const judged = zones.length > 0 ? judgeSum(sum, rounds.otherPerson) : notJudged('not comparable', []);
+  const ways = addUp(zones.map((z) => z.sums.active[what]));
+  const sum = ways.asTold;
+  const judged = zones.length > 0 ? judgeSum(ways, rounds.otherPerson) : notJudged('not comparable', []);
   const most = zones.reduce((m2, z) => m2 + z.sums.m2, 0);
   const side = (which: 'earlier' | 'later'): Figure => {
     const { value, variance } = sideOf(sum, which);
     return ranged(value, variance, 0, most);
   };
-  const error = sum.ownEarlier + sum.ownLater + sharedVariance(sum.slopeEarlier, sum.slopeLater, rounds.otherPerson);
+  const variance = varianceOf(sum, rounds.otherPerson);
   const contributions = zones
-    .map((z) => ({ zone: z.pair.zone.thing, m2: z.sums.active[what].later - z.sums.active[what].earlier }))
+    .map((z) => ({
+      zone: z.pair.zone.thing,
+      m2: z.sums.active[what].asTold.later - z.sums.active[what].asTold.earlier,
+    }))
     .filter(({ m2 }) => m2 !== 0)
     .sort((a, b) => b.m2 - a.m2 || (a.zone < b.zone ? -1 : 1));
   return {
@@ -65,7 +69,7 @@ const areaDraft = (zones: readonly Judged[], what: ActiveArea, rounds: Rounds, w
     rest: {
       earlier: side('earlier'),
       later: side('later'),
-      difference: ranged(sum.later - sum.earlier, error, -most, most),
+      difference: ranged(sum.later - sum.earlier, variance, -most, most),
       contributions,
     },
   };
@@ -109,7 +113,10 @@ export const workDraft = (
       zones.length > 0
         ? {
             draft: { ...judged, reasons: [...judged.reasons, ...why] },
-            rest: { earlier: indexOf(zones, lost, 'earlier', weight), later: indexOf(zones, lost, 'later', weight) },
+            rest: {
+              earlier: indexOf(zones, lost.asTold, 'earlier', weight),
+              later: indexOf(zones, lost.asTold, 'later', weight),
+            },
           }
         : { draft: notJudged('not comparable', none), rest: { earlier: null, later: null } },
     active: { green: area('green'), bare: area('bare'), scale: area('scale') },

@@ -4,8 +4,8 @@ import type { ActiveArea, Scale } from '../trade';
 import { doneReasons } from './doneBetween';
 import { type Draft, judgeSum, notJudged } from './judge';
 import { because } from './reasonCodes';
-import { activeSum, burdenSum } from './seriesSums';
-import { addUp, pointsLost, type Sum, times } from './sums';
+import { activeWays, burdenWays } from './seriesSums';
+import { addUp, eachWay, pointsLost, times, type Ways } from './sums';
 import type { ZoneChange } from './verdict';
 import { type Rounds, unsettledReasons, type ZonePair } from './zonePair';
 
@@ -16,9 +16,9 @@ export interface ZoneDraft {
   readonly rest: Omit<ZoneChange, keyof Draft | 'clearly' | 'aloneCouldBeChance' | 'clearlyWorse'>;
   readonly sums?: {
     /** Points lost, 100 - Z. */
-    readonly lost: Sum;
+    readonly lost: Ways;
     /** m2, with the areas of the later round. */
-    readonly active: Readonly<Record<ActiveArea, Sum>>;
+    readonly active: Readonly<Record<ActiveArea, Ways>>;
     readonly m2: number;
     /** Area times significance. */
     readonly weight: number;
@@ -44,13 +44,8 @@ const weigh = (pair: ZonePair, rounds: Rounds): { readonly m2: number; readonly 
   };
 };
 
-const heldToZone = (sum: Sum): Sum => ({
-  ...sum,
-  earlier: Math.min(1, sum.earlier),
-  later: Math.min(1, sum.later),
-  laterInOldSteps: Math.min(1, sum.laterInOldSteps),
-  earlierInNewSteps: Math.min(1, sum.earlierInNewSteps),
-});
+const heldToZone = (ways: Ways): Ways =>
+  eachWay(ways, (sum) => ({ ...sum, earlier: Math.min(1, sum.earlier), later: Math.min(1, sum.later) }));
 
 export const zoneDraft = (record: SculptureRecord, rounds: Rounds, pair: ZonePair, scale: Scale): ZoneDraft => {
   const rest = {
@@ -70,10 +65,10 @@ export const zoneDraft = (record: SculptureRecord, rounds: Rounds, pair: ZonePai
     const carried = leftOut.every((s) => s.standing.state === 'carried');
     return { pair, draft: notJudged(carried ? 'carried' : 'not comparable', partly), rest };
   }
-  const burdens = addUp(pair.series.map((s) => burdenSum(s, scale)));
+  const burdens = addUp(pair.series.map((s) => burdenWays(s, scale)));
   const judged = judgeSum(burdens, rounds.otherPerson);
   const { m2, weight } = weigh(pair, rounds);
-  const active = (what: ActiveArea): Sum => times(heldToZone(addUp(pair.series.map((s) => activeSum(s, what)))), m2);
+  const active = (what: ActiveArea): Ways => times(heldToZone(addUp(pair.series.map((s) => activeWays(s, what)))), m2);
   return {
     pair,
     draft: {

@@ -171,6 +171,13 @@ describe('severity, activity and count', () => {
     expect(codes(zone?.reasons ?? [])).not.toContain('change: rests on a step');
   });
 
+  test('growth that is sure by itself and clear only through a step is worse, and not called clear', () => {
+    const zone = compare(pairOf([{ cover: 0.2, severity: 'slight' }], [{ cover: 0.5, severity: 'severe' }])).zones[0];
+    expect(zone?.z).toBeGreaterThan(2 * 1.96);
+    expect(zone).toMatchObject({ verdict: 'worse', clearly: false });
+    expect(codes(zone?.reasons ?? [])).not.toContain('change: rests on a step');
+  });
+
   test('green said to be stable now leaves the active area by a step, not by shrinking', () => {
     const green = compare(pairOf([{ cover: 0.3 }], [{ cover: 0.3, activity: 'stable' }])).sculpture.active.green;
     expect(green.earlier.value).toBeCloseTo(0.3, 12);
