@@ -1,7 +1,7 @@
 import type { Desk } from '../desk';
 import { Refused } from '../outcome';
 import { readRecord, recordStamp } from './records';
-import { type LatestNeed, type SculptureSummary, summarise } from './summary';
+import type { LatestNeed, SculptureSummary } from './summary';
 
 /** Rises when the way summaries are worked out changes, so that none made the old way is shown. */
 const way = 1;
@@ -72,6 +72,8 @@ const workOutOne = async (desk: Desk, sculpture: string): Promise<void> => {
   const shelf = shelfOf(desk);
   const stamp = stampOf(desk, sculpture);
   try {
+    // Scoring is no part of the start: it comes when a figure no longer holds.
+    const { summarise } = await import('./summary');
     const { summary, need } = summarise(await readRecord(desk, sculpture));
     shelf.summaries.set(sculpture, { stamp, value: summary });
     shelf.needs.set(sculpture, { stamp, value: need });

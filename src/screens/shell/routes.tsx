@@ -4,14 +4,14 @@ import { nameOf } from '../../engine/record';
 /** A screen's own code comes when it is first gone to; the service worker keeps it, so it comes offline too. */
 const later = <P,>(load: () => Promise<ComponentType<P>>) => lazy(async () => ({ default: await load() }));
 
-const SculptureList = later(async () => (await import('../sculptures')).SculptureListScreen);
-const Welcome = later(async () => (await import('../sculptures')).WelcomeScreen);
-const NewSculpture = later(async () => (await import('../sculptures')).NewSculptureScreen);
-const Sculpture = later(async () => (await import('../sculptures')).SculptureScreen);
-const EditSculpture = later(async () => (await import('../sculptures')).EditSculptureScreen);
-const Zones = later(async () => (await import('../sculptures')).ZonesScreen);
-const EditZone = later(async () => (await import('../sculptures')).EditZoneScreen);
-const NewZone = later(async () => (await import('../sculptures')).NewZoneScreen);
+const SculptureList = later(async () => (await import('../sculptures/SculptureListScreen')).SculptureListScreen);
+const Welcome = later(async () => (await import('../sculptures/WelcomeScreen')).WelcomeScreen);
+const NewSculpture = later(async () => (await import('../sculptures/NewSculptureScreen')).NewSculptureScreen);
+const Sculpture = later(async () => (await import('../sculptures/SculptureScreen')).SculptureScreen);
+const EditSculpture = later(async () => (await import('../sculptures/EditSculptureScreen')).EditSculptureScreen);
+const Zones = later(async () => (await import('../sculptures/ZonesScreen')).ZonesScreen);
+const EditZone = later(async () => (await import('../sculptures/EditZoneScreen')).EditZoneScreen);
+const NewZone = later(async () => (await import('../sculptures/NewZoneScreen')).NewZoneScreen);
 const Logbook = later(async () => (await import('../logbook')).LogbookScreen);
 const ThenAndNow = later(async () => (await import('../then-and-now')).ThenAndNowScreen);
 const Look = later(async () => (await import('../look')).LookScreen);
