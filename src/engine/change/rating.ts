@@ -15,8 +15,9 @@ export interface Rating {
   readonly byEye: number;
 }
 
+/** What was seen never counts as less than what "nothing found" stands for: a new speck would come out as better. */
 export const ratingOf = (coverage: Coverage): Rating => ({
-  p: heldShare(coverage.value),
+  p: Math.max(thresholds.nothingCoverage.value, heldShare(coverage.value)),
   sd: coverageSd(coverage),
   byEye: coverageMethodOf(coverage.method).sharedByDay ? 1 : 0,
 });

@@ -107,6 +107,18 @@ describe('new and gone', () => {
     expect(codes(f.reasons)).toContain('change: new, small: may have been missed before');
   });
 
+  test('a new speck smaller than what "nothing found" stands for is not called better', () => {
+    const speck = only('nothing', [{ cover: 0.001, method: 'photo', range: [0.0009, 0.0011] }]);
+    expect(speck).toMatchObject({ verdict: 'no sure change', named: [{ what: 'new' }] });
+    expect(speck.z).toBeGreaterThanOrEqual(0);
+  });
+
+  test('a "<1" that was there before is not called new', () => {
+    const f = only([{ cover: 0.005 }], [{ cover: 0.005 }]);
+    expect(f.named).toEqual([]);
+    expect(f.reasons).toEqual([]);
+  });
+
   test('with photos of both rounds it is the photos that say', () => {
     const record = invented({
       zones: { A: {} },

@@ -45,6 +45,20 @@ describe('a zone split between the two rounds', () => {
     expect(t.sculpture.active.green.earlier.value).toBeCloseTo(1.2, 12);
   });
 
+  test('carries the errors of its parts by their share of the area', () => {
+    const slope = (p: number) => p * (1 - p);
+    const variance = (p: number, bin: number) => 0.09 + (0.005 / slope(p)) ** 2 + (bin / slope(p)) ** 2 / 12;
+    const p = 0.25;
+    const own = Math.hypot(
+      0.25 * slope(0.7) * Math.sqrt(variance(0.7, 0.2)),
+      0.75 * slope(0.1) * Math.sqrt(variance(0.1, 0.05)),
+    );
+    const eye = 0.25 * slope(0.7) + 0.75 * slope(0.1);
+    const logit = (x: number) => Math.log(x / (1 - x));
+    const error = Math.sqrt(variance(0.3, 0.1) + (own / slope(p)) ** 2 + 0.15 ** 2 * (1 + (eye / slope(p)) ** 2));
+    expect(compare(splitInTwo(0.7, 0.1)).findings[0]?.z).toBeCloseTo((logit(p) - logit(0.3)) / error, 9);
+  });
+
   test('splitting alone changes nothing', () => {
     const t = compare(splitInTwo(0.3, 0.3));
     expect(t.findings[0]?.z).toBeCloseTo(0, 12);
