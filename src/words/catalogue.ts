@@ -1,10 +1,11 @@
 /** Every word on screen, by screen. A namespace and not an object, so that a screen brings only its own words along. */
 export { carry } from './en/carry';
 export { logbook } from './en/logbook';
+export { look } from './en/look';
 export { method } from './en/method';
 export { nextSteps } from './en/nextSteps';
 export { parts } from './en/parts';
-export { look, round } from './en/round';
+export { round } from './en/round';
 export { sculptures } from './en/sculptures';
 export { settings } from './en/settings';
 export { settle } from './en/settle';

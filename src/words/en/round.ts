@@ -273,32 +273,3 @@ export const round = {
 
   underWay: (title: string, type: string, day: string) => `${type} round of ${title}, ${day}`,
 } as const;
-
-/** Words of the look between rounds. */
-export const look = {
-  title: 'Look',
-  lead: 'From the ground, in passing: is the green back?',
-  back: 'Back to the sculpture',
-  surface: 'The surface is',
-  surfaceWhat: 'Only a dry look tells for sure that a zone is clear.',
-  wetName: { dry: 'Dry', damp: 'Damp', wet: 'Wet' },
-  watched: 'Zones to watch',
-  watchedWhat: 'Zones where green was found before.',
-  all: 'All zones',
-  showAll: (n: number) => (n === 1 ? 'Show 1 more zone' : `Show ${n} more zones`),
-  clear: 'Clear',
-  green: 'Green is back',
-  unsure: 'Not sure',
-  answerFor: (answer: string, letter: string) => `Zone ${letter}: ${answer}`,
-  last: (day: string, result: string) => `Last look ${day}: ${result}`,
-  never: 'No look yet',
-  today: (result: string) => `Today: ${result}`,
-  kept: (letter: string, result: string) => `Zone ${letter}: ${result}. Kept.`,
-  photoWhat: 'Photograph it now: the photo says it better than words.',
-  photoCount: (n: number) => (n === 1 ? '1 photo' : `${n} photos`),
-  noZones: 'This work has no zones yet.',
-  none: 'No zone has had green so far. Look at any zone.',
-  planned: 'Planned look',
-  passing: 'Noticed in passing',
-  how: 'This look was',
-} as const;
