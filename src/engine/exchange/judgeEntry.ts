@@ -5,9 +5,6 @@ import { fittingName, fittingWithin, nameFits } from './fittingName';
 import { because, quoted } from './reasonCodes';
 import { referencesOf } from './references';
 
-// The page's policy forbids code made from text, which Zod would otherwise try for speed.
-z.config({ jitless: true });
-
 type Issue = z.core.$ZodIssue;
 
 const at = (value: unknown, path: readonly PropertyKey[]): unknown =>
