@@ -2,7 +2,7 @@ import { nameOf, type Thing } from '../../engine/record';
 import { commitChanges } from '../commitChanges';
 import type { Desk, Outcome } from '../desk';
 import { attempt, must } from '../outcome';
-import { keepPhoto } from '../photos';
+import { keptPhoto } from '../photos';
 import { roundDeed } from '../round';
 import { theThing } from '../theThing';
 
@@ -42,9 +42,10 @@ export const photoForLook = (desk: Desk, look: string, file: File): Promise<Outc
   attempt(async () => {
     const { body } = await theThing(desk, 'look', look);
     const zone = await theThing(desk, 'zone', body.zone);
-    const { photo } = must(await keepPhoto(desk, body.sculpture, file, 'look'));
+    const { photo, changes } = await keptPhoto(desk, body.sculpture, file, 'look');
     const name = roundDeed('deed: photo added to a look', { letter: zone.body.letter });
-    must(await commitChanges(desk, name, [{ thing: look, patch: { photos: [...(body.photos ?? []), photo] } }]));
+    const added = { thing: look, patch: { photos: [...(body.photos ?? []), photo] } };
+    must(await commitChanges(desk, name, [...changes, added]));
     await noLookPhoto(desk);
     return {};
   });

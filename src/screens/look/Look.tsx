@@ -2,17 +2,19 @@ import { useEffect, useState } from 'react';
 import {
   expectLookPhoto,
   type LookSaid,
+  lastDeed,
   lookPhotoExpected,
   noLookPhoto,
   photoForLook,
   recordLook,
   sculptureRecordOf,
+  undoLast,
   type ZoneToLook,
   zonesToLook,
 } from '../../actions';
 import type { SculptureRecord } from '../../engine/record';
-import { date, w } from '../../words';
-import { Button, Choice, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
+import { date, deedNamed, w } from '../../words';
+import { Button, Choice, EmptyState, LinkButton, Notice, Page, Reading, Section, UndoIcon } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import './look.css';
@@ -45,11 +47,14 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
   const zones = zonesToLook(record, desk.today());
   const watched = zones.filter((z) => z.watched);
   const rest = zones.filter((z) => !z.watched);
-  const answer = (zone: ZoneToLook, result: LookSaid['result']) =>
+  const answer = (zone: ZoneToLook, result: LookSaid['result']) => {
+    // Said already today: the same answer once more is no second look.
+    if (zone.last?.body.date === desk.today() && zone.last.body.result === result) return;
     void run(
       () => recordLook(desk, sculpture.thing, { zone: zone.zone.thing, result, planned: planned === 'planned', wet }),
       () => say(words.kept(zone.zone.body.letter, words[result].toLowerCase())),
     );
+  };
   const keep = (look: string, file: File) =>
     void run(
       () => photoForLook(desk, look, file),
@@ -63,13 +68,13 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
       lead={words.lead}
       back={{ to: pathTo.sculpture(sculpture.thing), label: words.back }}
       narrow
+      actions={<UndoLook />}
     >
       <div className="look-setting">
         <Choice
           label={words.surface}
           hint={words.surfaceWhat}
           size="round"
-          tiles="narrow"
           value={wet}
           onChange={setWet}
           options={(['dry', 'damp', 'wet'] as const).map((value) => ({ value, label: words.wetName[value] }))}
@@ -77,7 +82,6 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
         <Choice
           label={words.how}
           size="round"
-          tiles="usual"
           value={planned}
           onChange={setPlanned}
           options={[
@@ -105,6 +109,32 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
         )}
       </Section>
     </Page>
+  );
+}
+
+const deedsOfLook = ['deed: looked', 'deed: photo added to a look'];
+
+/** One touch takes back the last answer, or the photo added to it. */
+function UndoLook() {
+  const desk = useDesk();
+  const last = useQuestion(lastDeed(desk));
+  const { run } = useDeed();
+  if (!last || !deedsOfLook.includes(last.name.code)) return null;
+  const what = deedNamed(last.name);
+  return (
+    <Button
+      size="round"
+      icon={<UndoIcon />}
+      aria-label={w.shell.undoOf(what)}
+      onClick={() =>
+        void run(
+          () => undoLast(desk),
+          () => say(w.shell.undone(what)),
+        )
+      }
+    >
+      {w.shell.undo}
+    </Button>
   );
 }
 

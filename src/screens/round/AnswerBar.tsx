@@ -1,3 +1,4 @@
+import { isJudged } from '../../engine/record';
 import { w } from '../../words';
 import { usePad } from './PadContext';
 import { asLastYear } from './said';
@@ -13,6 +14,7 @@ export function AnswerBar({ onPass }: { readonly onPass: () => void }) {
   const held = draft.findings.some((f) => f.earlier);
   const onward = next ? words.zone.nextTo(next.body.letter) : words.zone.nextEnd;
   const untouched = draft.touches === 0 && draft.already !== undefined;
+  const said = draft.findings.some(isJudged);
   const nothing = () => (held && draft.panel !== 'gone' ? touch({ do: 'nothing' }) : leave({ how: 'nothing' }));
   return (
     <div className="answer-bar">
@@ -21,7 +23,12 @@ export function AnswerBar({ onPass }: { readonly onPass: () => void }) {
           <Tile
             label={asLastYear(before, round.body.date)}
             name={asLastYear(before, round.body.date)}
-            detail={words.zone.asLastYearWhat}
+            detail={
+              <>
+                {words.zone.carried}
+                <span className="roomy-only">{words.zone.notJudgedAgain}</span>
+              </>
+            }
             strong
             onTouch={() => leave({ how: 'as last year' })}
           />
@@ -29,20 +36,20 @@ export function AnswerBar({ onPass }: { readonly onPass: () => void }) {
         <Tile
           label={words.zone.nothing}
           name={words.zone.nothing}
-          detail={words.zone.nothingWhat}
+          detail={<span className="roomy-only">{words.zone.nothingWhat}</span>}
           strong
           onTouch={nothing}
         />
         <Tile
           label={words.zone.notReached}
           name={words.zone.notReached}
-          detail={words.zone.notReachedWhat}
+          detail={<span className="roomy-only">{words.zone.notReachedWhat}</span>}
           pressed={draft.panel === 'why'}
           strong
           onTouch={() => touch(draft.panel === 'why' ? { do: 'close' } : { do: 'could not reach' })}
         />
       </fieldset>
-      {(untouched || notNext?.code !== 'round: nothing said yet') && (
+      {(untouched || (said && notNext?.code !== 'round: earlier finding not answered')) && (
         <button type="button" className="next-zone" onClick={untouched ? onPass : () => leave({ how: 'next' })}>
           {onward}
         </button>

@@ -1,14 +1,21 @@
-import { type AskedAgain, rateAgain, skipAskingAgain } from '../../actions';
+import { type AskedAgain, rateAgain, skipAskingAgain, type Undoable } from '../../actions';
 import { kindOf } from '../../engine/trade';
 import { w } from '../../words';
 import { Button, Notice } from '../parts';
 import { CoverageLadder } from '../parts/CoverageLadder';
 import { useDeed, useDesk } from '../shell';
+import { UndoButton } from './UndoButton';
 
 const words = w.round.end;
 
+interface AskAgainProps {
+  readonly round: string;
+  readonly asked: AskedAgain;
+  readonly undo: Undoable | undefined;
+}
+
 /** One coverage judged once more, without its first value: how steady is this eye? */
-export function AskAgain({ round, asked }: { readonly round: string; readonly asked: AskedAgain }) {
+export function AskAgain({ round, asked, undo }: AskAgainProps) {
   const desk = useDesk();
   const { run, refused } = useDeed();
   const { letter, name } = asked.zone.body;
@@ -32,6 +39,7 @@ export function AskAgain({ round, asked }: { readonly round: string; readonly as
         <Button size="round" onClick={() => void run(() => skipAskingAgain(desk, round))}>
           {words.againSkip}
         </Button>
+        <UndoButton round={round} undo={undo} />
       </div>
       {refused && <Notice kind="problem" title={refused} />}
     </section>

@@ -24,9 +24,13 @@ export function EndRoundScreen({ round }: { readonly round: string }) {
       title={words.title}
       over={`${view.sculpture.body.title}. ${w.round.walk.over(typeName(body.type), date(body.date))}`}
       back={{ to: pathTo.round(round), label: w.round.walk.zones }}
-      actions={view.again ? <UndoButton round={round} undo={view.undo} /> : <EndActions round={round} view={view} />}
+      actions={view.again ? undefined : <EndActions round={round} view={view} />}
     >
-      {view.again ? <AskAgain round={round} asked={view.again} /> : <Summary round={round} view={view} />}
+      {view.again ? (
+        <AskAgain round={round} asked={view.again} undo={view.undo} />
+      ) : (
+        <Summary round={round} view={view} />
+      )}
     </Page>
   );
 }

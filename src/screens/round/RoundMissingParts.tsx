@@ -22,6 +22,11 @@ export function RoundMissingParts({ view }: { readonly view: RoundView }) {
       ({ body }) =>
         body.round === view.round.thing && !body.cleared && !body.carriedFrom && (body.photos ?? []).length === 0,
     ) ?? [];
+  const inPart = visits.filter(
+    ({ body }) =>
+      body.state === 'found' &&
+      record?.findings.some((f) => f.body.round === body.round && f.body.zone === body.zone && f.body.carriedFrom),
+  );
   const letter = (zone: string): string => letters.get(zone) ?? '';
   return (
     <div className="stack">
@@ -51,13 +56,18 @@ export function RoundMissingParts({ view }: { readonly view: RoundView }) {
       {carried.length > 0 && (
         <Listed title={words.carried(carried.length)} items={carried.map(({ body }) => letter(body.zone))} inline />
       )}
+      {inPart.length > 0 && (
+        <Listed title={words.inPart(inPart.length)} items={inPart.map(({ body }) => letter(body.zone))} inline />
+      )}
       {noPhoto.length > 0 && (
         <Listed
           title={words.withoutPhoto(noPhoto.length)}
           items={noPhoto.map(({ body }) => `${letter(body.zone)}: ${kindName(body.kind).toLowerCase()}`)}
         />
       )}
-      {open.length === 0 && notLooked.length === 0 && carried.length === 0 && <p>{words.nothingMissing}</p>}
+      {open.length === 0 && notLooked.length === 0 && carried.length === 0 && inPart.length === 0 && (
+        <p>{words.nothingMissing}</p>
+      )}
     </div>
   );
 }

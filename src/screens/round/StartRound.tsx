@@ -104,7 +104,6 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
         value={day}
         onChange={setDay}
         error={asked && !day ? words.dateMissing : undefined}
-        short
       />
       {day > desk.today() && <Notice kind="caution" title={words.dateFuture} />}
       {last && day !== '' && day < last.body.date && (
@@ -113,7 +112,6 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
       <Choice
         label={words.wet}
         size="round"
-        tiles="narrow"
         value={wet}
         onChange={setWet}
         error={asked && !wet ? words.wetMissing : undefined}

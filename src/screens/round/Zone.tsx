@@ -11,6 +11,7 @@ import { PadContext } from './PadContext';
 import { ReadBack } from './ReadBack';
 import { RoundMissing } from './RoundMissing';
 import { UndoButton } from './UndoButton';
+import { cautionsShown, ZoneCautions } from './ZoneCautions';
 import { ZoneNotices } from './ZoneNotices';
 import { ZonePad } from './ZonePad';
 import './round.css';
@@ -39,6 +40,7 @@ function OpenZone({ view }: { readonly view: ZoneView }) {
   const [refused, setRefused] = useState<Reason>();
   const [keepingPhoto, setKeepingPhoto] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
+  const padBegin = useRef<HTMLDivElement>(null);
   const cameUp = useRef(0);
   const round = view.round.thing;
   const zone = view.zone.thing;
@@ -53,6 +55,16 @@ function OpenZone({ view }: { readonly view: ZoneView }) {
   useEffect(() => {
     document.title = `${w.round.zone.title(letter, name)} · ${w.product}`;
   }, [letter, name]);
+
+  const careful = cautionsShown(view);
+  const { what } = view.asks;
+  const asking = what !== 'rows' && what !== 'card';
+  const finding = 'finding' in view.asks ? view.asks.finding.key : '';
+  useEffect(() => {
+    // A new question begins where the eye is; the pad may have been scrolled for the last one.
+    const pad = padBegin.current;
+    if (asking && finding !== undefined && pad && pad.getBoundingClientRect().top < 0) pad.scrollIntoView();
+  }, [asking, finding]);
 
   const touch = async (said: ZoneTouch): Promise<boolean> => {
     const outcome = await touchZone(desk, round, zone, said);
@@ -90,7 +102,7 @@ function OpenZone({ view }: { readonly view: ZoneView }) {
   const left = w.round.walk.left(view.zones - view.answered);
   return (
     <PadContext value={pad}>
-      <div className="zone-screen" onClickCapture={stray}>
+      <div className={`zone-screen ${asking ? 'asking' : ''} ${careful ? 'careful' : ''}`} onClickCapture={stray}>
         <header className="zone-head by-hand">
           <p className="zone-letter" aria-hidden="true">
             {letter}
@@ -110,9 +122,10 @@ function OpenZone({ view }: { readonly view: ZoneView }) {
         </header>
         <div className="zone-over">
           <Elevation elevations={view.elevations} />
+          {careful && <ZoneCautions view={view} />}
           <ReadBack view={view} />
         </div>
-        <div className="zone-pad">
+        <div className="zone-pad" ref={padBegin}>
           {view.draft.already && view.draft.touches === 0 && (
             <p className="strong">{w.round.zone.already[view.draft.already]}</p>
           )}

@@ -1,4 +1,3 @@
-import { reaches } from '../../engine/trade';
 import { sayReason, w } from '../../words';
 import { Button, Notice } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
@@ -7,10 +6,10 @@ import { kindName } from './said';
 
 const words = w.round;
 
-/** What must be known before the next touch: people first, then stop words, what cannot be, the photo that did not come, cautions. */
+/** What must be known before the next touch: people first, then stop words, what cannot be, the photo that did not come. */
 export function ZoneNotices() {
   const { view, touch, expectPhoto, keepPhoto, keepingPhoto } = usePad();
-  const { draft, personChecks, stops, conflicts, cautions } = view;
+  const { draft, personChecks, stops, conflicts } = view;
   const expected = draft.photoExpected;
   const what = expected === 'zone' ? words.photo.theZone : kindName((expected ?? '').split('/')[0] ?? '').toLowerCase();
   const quietStops = stops.filter((f) => !personChecks.includes(f));
@@ -48,20 +47,6 @@ export function ZoneNotices() {
           <p>{words.photo.expectedWhat}</p>
         </Notice>
       )}
-      {cautions.length > 0 && draft.touches === 0 && draft.already === undefined && (
-        <Notice kind="caution" title={reachName(view.zone.body.reach)}>
-          <ul className="cautions">
-            {cautions.map((caution) => (
-              <li key={caution.id}>{caution.text}</li>
-            ))}
-          </ul>
-        </Notice>
-      )}
     </>
   );
 }
-
-const reachName = (id: string): string => {
-  const name = reaches.find((reach) => reach.id === id)?.name ?? id;
-  return name.charAt(0).toUpperCase() + name.slice(1);
-};

@@ -36,11 +36,12 @@ export const kindName = (id: string): string => kindOf(id)?.name ?? id;
 /** The year is enough to know which round is meant; the whole day stands in the record. */
 export const yearOf = (day: string): string => day.slice(0, 4);
 
-/** "As last year", where the last answer is from the year before; else the day it is from. */
-export const asLastYear = (before: NonNullable<ZoneDraft['before']>, today: string): string =>
-  Number(yearOf(today)) - Number(yearOf(before.date)) === 1
-    ? words.zone.asLastYear
-    : words.zone.asIn(date(before.date));
+/** "As last year" where the last answer is from the year before; else the year, or within one year the day, it is from. */
+export const asLastYear = (before: NonNullable<ZoneDraft['before']>, today: string): string => {
+  const years = Number(yearOf(today)) - Number(yearOf(before.date));
+  if (years === 1) return words.zone.asLastYear;
+  return words.zone.asIn(years === 0 ? date(before.date) : yearOf(before.date));
+};
 
 /** One sentence to call back up the ladder. */
 export const readBack = ({ zone, draft }: Pick<ZoneView, 'zone' | 'draft'>): string => {

@@ -73,7 +73,8 @@ export const round = {
     undone: (what: string) => `Taken back: ${what}`,
     asLastYear: 'As last year',
     asIn: (day: string) => `As in ${day}`,
-    asLastYearWhat: 'carried, not judged again',
+    carried: 'carried',
+    notJudgedAgain: ', not judged again',
     nothing: 'Nothing found',
     nothingWhat: 'looked, none there',
     notReached: 'Could not reach',
@@ -209,6 +210,8 @@ export const round = {
     notLooked: (n: number) => (n === 1 ? '1 zone not looked at' : `${n} zones not looked at`),
     carried: (n: number) => (n === 1 ? '1 zone carried, not judged again' : `${n} zones carried, not judged again`),
     withoutPhoto: (n: number) => (n === 1 ? '1 finding without a photo' : `${n} findings without a photo`),
+    inPart: (n: number) =>
+      n === 1 ? '1 zone judged in part, the rest carried' : `${n} zones judged in part, the rest carried`,
     nothingMissing: 'Every zone was looked at.',
     missing: 'What is missing',
     seen: 'Seen',
