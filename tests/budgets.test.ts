@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
-import { budgetsOf } from '../scripts/budgets.mjs';
+import { budgetsOf } from '../src/build/budgets.mjs';
 
 let dist: string;
 

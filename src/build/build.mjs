@@ -6,7 +6,7 @@ import { budgetsOf } from './budgets.mjs';
 import { bundleForNode } from './bundle.mjs';
 
 if (existsSync('src/demo/make.ts')) {
-  const made = spawnSync(process.execPath, ['scripts/run.mjs', 'src/demo/make.ts'], { stdio: 'inherit' });
+  const made = spawnSync(process.execPath, ['src/build/run.mjs', 'src/demo/make.ts'], { stdio: 'inherit' });
   if (made.status !== 0) process.exit(made.status ?? 1);
 }
 // Vite has told what is wrong by then; its stack says nothing more.

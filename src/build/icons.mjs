@@ -1,4 +1,4 @@
-// node scripts/icons.mjs: draws the app's icons into public/. A bronze ring, open at the upper right, where a pale arc
+// node src/build/icons.mjs: draws the app's icons into public/. A bronze ring, open at the upper right, where a pale arc
 // of fresh metal stands in the gap: one round of the year not yet walked. Run again only when the drawing changes.
 import { writeFileSync } from 'node:fs';
 import { crc32, deflateSync } from 'node:zlib';

@@ -1,11 +1,11 @@
-// node scripts/run.mjs ENTRY.ts [arguments]: runs a TypeScript entry in Node, bundled anew when its bundle is missing
+// node src/build/run.mjs ENTRY.ts [arguments]: runs a TypeScript entry in Node, bundled anew when its bundle is missing
 // or older than the sources. Arguments, standard input and output and the exit code are the entry's own.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const house = dirname(dirname(fileURLToPath(import.meta.url)));
+const house = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 process.chdir(house);
 const [entry, ...rest] = process.argv.slice(2);
 const isCommand = entry === 'src/command/main.ts';
