@@ -6,6 +6,9 @@ import { Tile } from './Tiles';
 
 const words = w.round;
 
+/** What the pad itself is asking about: going on comes with the answer. Any other reason is said when going on is tried. */
+const askedOnPad = new Set(['round: earlier finding not answered', 'round: finding not finished']);
+
 /** The three answers of one touch, always there, and the way on once something is said. */
 export function AnswerBar({ onPass }: { readonly onPass: () => void }) {
   const { view, touch, leave } = usePad();
@@ -49,7 +52,7 @@ export function AnswerBar({ onPass }: { readonly onPass: () => void }) {
           onTouch={() => touch(draft.panel === 'why' ? { do: 'close' } : { do: 'could not reach' })}
         />
       </fieldset>
-      {(untouched || (said && notNext?.code !== 'round: earlier finding not answered')) && (
+      {(untouched || (said && !(notNext && askedOnPad.has(notNext.code)))) && (
         <button type="button" className="next-zone" onClick={untouched ? onPass : () => leave({ how: 'next' })}>
           {onward}
         </button>

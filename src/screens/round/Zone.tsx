@@ -48,7 +48,7 @@ function OpenZone({ view }: { readonly view: ZoneView }) {
 
   useEffect(() => {
     cameUp.current = performance.now();
-    window.scrollTo(0, 0);
+    document.documentElement.scrollTop = 0;
     heading.current?.focus({ preventScroll: true });
     void noteZone(desk, round, zone);
   }, [desk, round, zone]);

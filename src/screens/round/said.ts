@@ -29,7 +29,11 @@ export const saidFinding = (f: DraftFinding): string => {
 };
 
 export const saidEarlier = ({ body }: EarlierFinding): string =>
-  [saidExtent(body), words.said.severity[body.severity]].join(', ');
+  [
+    saidExtent(body),
+    words.said.severity[body.severity],
+    ...(body.activity === 'unclear' ? [] : [words.said.activity[body.activity]]),
+  ].join(', ');
 
 export const kindName = (id: string): string => kindOf(id)?.name ?? id;
 
