@@ -1,6 +1,6 @@
+import { sameContent } from '../device/sameContent';
 import type { Batch, NewEntry } from '../device/store';
 import type { BodyOf, Current, Entry, KindOfThing, Reason } from '../engine/record';
-import { sameContent } from '../device/sameContent';
 import { asTyped } from './asTyped';
 import type { Desk, Outcome } from './desk';
 import { inTurn } from './inTurn';

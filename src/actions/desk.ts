@@ -1,5 +1,5 @@
-import type { Reason } from '../engine/record';
 import type { Store } from '../device/store';
+import type { Reason } from '../engine/record';
 
 /** One open collection, and what every deed needs from the device: time, ids, the person at work. */
 export interface Desk {

@@ -1,6 +1,6 @@
+import { sameContent } from '../device/sameContent';
 import type { BodyOf } from '../engine/record';
 import { freeLetter, soundArea, type ZoneFields } from './addZone';
-import { sameContent } from '../device/sameContent';
 import { calendarDay } from './calendarDay';
 import { type Change, commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';

@@ -1,19 +1,19 @@
 /** What the curator can do, and what a screen can ask. Screens import nothing of the device but through here. */
-export { addZone, type Area, type ZoneFields } from './addZone';
+export { type Area, addZone, type ZoneFields } from './addZone';
 export {
   acceptImport,
   type CarryPreview,
   findingsTable,
   openSurveyFile,
   type Prepared,
-  prepareSurvey,
   type PrepareOptions,
-  saveFile,
+  prepareSurvey,
   type SurveyFileOpened,
+  saveFile,
   undoImport,
   type Way,
-  waysToSave,
   type Without,
+  waysToSave,
 } from './carry';
 export { renameCollection, setUpCollection } from './collection';
 export {
@@ -24,19 +24,20 @@ export {
   type TakenAway,
   type TouchChanges,
 } from './commitChanges';
+export { leaveDemo, openDemo, removeDemo } from './demo';
 export type { Desk, Known, Outcome, Question } from './desk';
 export { editZone, orderZones, removeZone } from './editZone';
 export { addElevation, removeElevation } from './elevations';
 export { addInsert, editInsert, removeInsert, setInsertValue } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
-export { leaveDemo, openDemo, removeDemo } from './demo';
+export * from './look';
 export { deskOn, type Opening, openDesk } from './opening';
 export { closePersonCheck, openPersonCheck } from './personChecks';
 export { keepPhoto, type PhotoRole } from './photos';
 export {
+  type AroundTheWork,
   type AskedRound,
   aroundTheWork,
-  type AroundTheWork,
   type CollectionState,
   collectionState,
   elevationsOf,
@@ -45,35 +46,34 @@ export {
   lastDeed,
   type Need,
   needList,
-  openPersonChecks,
   type OpenPersonCheck,
+  openPersonChecks,
   ownScale,
   photoUrl,
-  roundScore,
-  roundsThatMayBeOne,
   type RoundsThatMayBeOne,
+  roundScore,
   roundSetting,
+  roundsThatMayBeOne,
   type SculptureRow,
+  type SculptureSummary,
+  type SurveyorRow,
   sculptureList,
   sculptureRecordOf,
-  type SculptureSummary,
   surveyors,
-  type SurveyorRow,
   thenAndNowOf,
   type Unsettled,
   unsettled,
 } from './questions';
 export { type DeedCode, deedCodes, type RefusalCode, refusalCodes } from './reasonCodes';
+export * from './round';
 export { addSculpture, editSculpture, removeSculpture, setAccess, setPlace } from './sculptures';
-export { clearClass, type ClassesSet, setClass } from './setClass';
+export { type ClassesSet, clearClass, setClass } from './setClass';
 export { setScale } from './setScale';
-export { sayApart, sayOne, type SettleChoice, settle } from './settle';
 export { type Settings, setSetting, settings } from './settings';
+export { type SettleChoice, sayApart, sayOne, settle } from './settle';
 export { joinZones, type SplitPart, splitZone } from './splitZone';
 export { askPersistence, checkStore, type StorageHealth, storageHealth } from './storageHealth';
 export { addSurveyor, editSurveyor, setSurveyor } from './surveyors';
 export { type TabState, tabs, takeOver } from './tabs';
 export { editTreatment, recordTreatment, removeTreatment, type TreatmentFields } from './treatments';
 export { undoLast } from './undoLast';
-export * from './look';
-export * from './round';

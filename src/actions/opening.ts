@@ -1,6 +1,6 @@
 import { now, today } from '../device/clock';
 import { newId } from '../device/ids';
-import { type Store, openStore, type StoreOpening } from '../device/store';
+import { openStore, type Store, type StoreOpening } from '../device/store';
 import { StoreProblem } from '../device/storeProblem';
 import { nameOf, type Reason } from '../engine/record';
 import type { Desk } from './desk';

@@ -1,5 +1,5 @@
-import { nameOf } from '../engine/record';
 import { sameContent } from '../device/sameContent';
+import { nameOf } from '../engine/record';
 import { commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';
 import { attempt, must, refuse } from './outcome';

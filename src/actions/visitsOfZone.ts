@@ -6,5 +6,8 @@ export const lastVisitDay = async (desk: Desk, sculpture: string, zone: string):
   const visits = (await thingsWithin(desk, 'visit', sculpture)).filter((v) => v.body.zone === zone);
   if (visits.length === 0) return undefined;
   const days = new Map((await thingsWithin(desk, 'round', sculpture)).map((r) => [r.thing, r.body.date]));
-  return visits.map((v) => days.get(v.body.round) ?? '').reduce((a, b) => (a > b ? a : b));
+  return visits
+    .map((v) => days.get(v.body.round) ?? '')
+    .sort()
+    .at(-1);
 };

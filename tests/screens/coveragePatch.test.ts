@@ -35,11 +35,14 @@ const counted = (path: string): number => {
 };
 
 describe('the drawn patches beside the ladder', () => {
-  it.each(ladder.map((step) => [step.name, step.value] as const))('%s covers what it says, within 0.2 points', (_, value) => {
-    const { path, share } = coveragePatch(value);
-    expect(Math.abs(share - value)).toBeLessThan(0.002);
-    expect(Math.abs(counted(path) - value)).toBeLessThan(0.002);
-  });
+  it.each(ladder.map((step) => [step.name, step.value] as const))(
+    '%s covers what it says, within 0.2 points',
+    (_, value) => {
+      const { path, share } = coveragePatch(value);
+      expect(Math.abs(share - value)).toBeLessThan(0.002);
+      expect(Math.abs(counted(path) - value)).toBeLessThan(0.002);
+    },
+  );
 
   it('stay within the frame', () => {
     for (const { value } of ladder) {

@@ -87,13 +87,18 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     atHand = record && round ? { record, round, elevations, lastDeed } : null;
   };
 
-  const read = async () => {
+  /** Rises with all that is patched in here, so that a reading begun before is not taken for what stands now. */
+  let patches = 0;
+
+  const read = async (): Promise<void> => {
+    const begun = patches;
     const within = (await desk.store.current(name))?.within;
     const [rows, log, lastDeed] = await Promise.all([
       within ? desk.store.within(within) : [],
       desk.store.touchesOf(name),
       desk.store.lastDeed(),
     ]);
+    if (begun !== patches) return read();
     currents = new Map(rows.map((current) => [current.thing, current]));
     touches = log.filter((row) => row.deed === undefined);
     drafts.clear();
@@ -156,12 +161,14 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     openTouches,
     allOpenTouches: () => touches,
     addTouch: (row) => {
+      patches += 1;
       touches = [...touches, row];
       const draft = drafts.get(row.zone);
       if (draft) drafts.set(row.zone, applyTouch(draft, row.touch as ZoneTouch));
       tell();
     },
     dropTouches: (ns) => {
+      patches += 1;
       for (const row of touches) if (ns.includes(row.n)) drafts.delete(row.zone);
       touches = touches.filter((row) => !ns.includes(row.n));
       tell();
@@ -176,6 +183,7 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
           const row = rows[i];
           if (row) currents.set(thing, row);
         });
+        patches += 1;
         touches = touches.filter((row) => !settled.includes(row.n));
         drafts.clear();
         look(lastDeed);

@@ -1,13 +1,13 @@
 import { assemble, type Entry } from '../../engine/record';
 import { deviceReason } from '../reasonCodes';
-import { StoreProblem } from '../storeProblem';
 import { sameContent } from '../sameContent';
+import { StoreProblem } from '../storeProblem';
 import { currentRow, type Tables } from './database';
 import { historiesOf } from './histories';
+import { restsOn } from './restsOn';
 import { putSelf, raiseCounters, type Self, selfIn } from './self';
 import type { Batch, TakeInOptions, TakenIn } from './store';
 import { withEntries, withoutEntries } from './tally';
-import { restsOn } from './restsOn';
 import { refreshCurrent, type Written } from './writing';
 
 const arrivedKey = (deed: string): string => `arrived ${deed}`;

@@ -36,11 +36,9 @@ export const isStop = ({ finding }: FindingScore, firstTime: boolean): boolean =
   return stop === 'always' || (stop === 'first time' && firstTime);
 };
 
+/** Dirt has no hazard and a stain its own, so only what is in the metal gets here. */
 const atStake = (score: FindingScore): boolean =>
-  inTheMetal(score) &&
-  isActive(score) &&
-  score.finding.severity === 'severe' &&
-  score.parts.hazard >= constants.metalAtStake.value;
+  isActive(score) && score.finding.severity === 'severe' && score.parts.hazard >= constants.metalAtStake.value;
 
 /** CC3 by the index, or by one severe active finding where metal is at stake. */
 export const isStrong = (zone: ZoneScore): boolean =>

@@ -1,6 +1,6 @@
 import type { BodyOf, Reason } from '../record';
 import { beadings, kindOf, type Level, originOf } from '../trade';
-import { highest, inTheMetal, isActive, isStrong, type Proposal, present } from './conditionClass';
+import { highest, isActive, isStrong, type Proposal, present } from './conditionClass';
 import { constants } from './constants';
 import type { FindingScore } from './findingLoss';
 import { because } from './reasonCodes';
@@ -23,7 +23,7 @@ const byFinding = (score: FindingScore): readonly Candidate[] => {
   // A stop word is not washed to see whether it is dirt.
   if (row.stop !== 'always' && originOf(origin).hazard !== 'kind')
     return [{ level: 1, reason: because('class: wash and look again', { kind }) }];
-  const severe = score.finding.severity === 'severe' && isActive(score) && inTheMetal(score);
+  const severe = score.finding.severity === 'severe' && isActive(score);
   return [
     {
       level: row.recommends,

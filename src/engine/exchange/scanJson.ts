@@ -40,13 +40,11 @@ const endOfText = (text: string, start: number): number => {
 
 const numberAt = /-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
 
-const numberProblem = (found: string, where: string): Reason | undefined => {
+const numberProblem = (found: string, stack: readonly Open[]): Reason | undefined => {
   const value = Number(found);
-  if (!Number.isFinite(value)) return because('number too large', { where, found: quoted(found) });
-  if (Number.isInteger(value) && !Number.isSafeInteger(value)) {
-    return because('number not exact', { where, found: quoted(found) });
-  }
-  return undefined;
+  const place = () => ({ where: pathOf(stack), found: quoted(found) });
+  if (!Number.isFinite(value)) return because('number too large', place());
+  return Number.isInteger(value) && !Number.isSafeInteger(value) ? because('number not exact', place()) : undefined;
 };
 
 /** The text between quotation marks as it is meant; undefined where it is no JSON text (the parser says so later). */
@@ -90,7 +88,7 @@ export const scanJson = (text: string): Reason | undefined => {
       numberAt.lastIndex = i;
       const found = numberAt.exec(text)?.[0];
       if (found) {
-        const problem = numberProblem(found, pathOf(stack));
+        const problem = numberProblem(found, stack);
         if (problem) return problem;
         i += found.length;
         continue;

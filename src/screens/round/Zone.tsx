@@ -1,4 +1,4 @@
-import { type MouseEvent, useEffect, useRef, useState } from 'react';
+import { type MouseEvent, memo, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { leaveZone, noteZone, photoForZone, touchZone, type ZoneView, zoneView } from '../../actions';
 import type { Leaving, Reason, ZoneTouch } from '../../engine/record';
@@ -26,15 +26,24 @@ interface ZoneScreenProps {
 export function ZoneScreen({ round, zone }: ZoneScreenProps) {
   const desk = useDesk();
   const view = useQuestion(zoneView(desk, round, zone));
-  if (view === undefined) return <Reading />;
-  if (view === null) return <RoundMissing />;
-  return <OpenZone view={view} />;
+  const leaving = useRef(false);
+  const shown = useRef(view);
+  // A zone that is being left is not drawn once more before the next one comes up: a slow tablet would show it late.
+  if (!leaving.current) shown.current = view;
+  if (shown.current === undefined) return <Reading />;
+  if (shown.current === null) return <RoundMissing />;
+  return <OpenZone view={shown.current} leaving={leaving} />;
 }
 
 /** A second tap this soon after a zone came up belongs to the one before: it must not answer for this one. Milliseconds. */
 const strayTap = 400;
 
-function OpenZone({ view }: { readonly view: ZoneView }) {
+interface OpenZoneProps {
+  readonly view: ZoneView;
+  readonly leaving: { current: boolean };
+}
+
+const OpenZone = memo(function OpenZone({ view, leaving: isLeaving }: OpenZoneProps) {
   const desk = useDesk();
   const [, go] = useLocation();
   const [refused, setRefused] = useState<Reason>();
@@ -72,7 +81,9 @@ function OpenZone({ view }: { readonly view: ZoneView }) {
     return outcome.ok;
   };
   const leave = async (leaving: Leaving) => {
+    isLeaving.current = true;
     const outcome = await leaveZone(desk, round, zone, leaving);
+    isLeaving.current = outcome.ok;
     if (!outcome.ok) return setRefused(outcome.reason);
     say(w.round.zone.kept(letter, w.round.walk.standing[outcome.state]));
     go(outcome.next ? pathTo.zoneInRound(round, outcome.next) : pathTo.endRound(round));
@@ -141,4 +152,4 @@ function OpenZone({ view }: { readonly view: ZoneView }) {
       </div>
     </PadContext>
   );
-}
+});

@@ -70,6 +70,10 @@ describe('condition class of a zone', () => {
     expect(zoneA([{ ...pit, activity: 'stable' }]).condition.level).toBe(2);
   });
 
+  it('is not CC3 by one finding that is less than severe', () => {
+    expect(zoneA([findingBody('core-salts', { count: 'one', severity: 'moderate' })]).condition.level).toBe(2);
+  });
+
   it('hears a known crack as a stop word the first time only', () => {
     const crack = findingBody('crack-known', { activity: 'stable' });
     expect(zoneA([crack]).stopWords).toEqual(['crack-known']);
@@ -79,6 +83,15 @@ describe('condition class of a zone', () => {
     ]);
     expect(again.zones[0]?.stopWords).toEqual([]);
     expect(again.zones[0]?.condition.level).toBe(1);
+  });
+
+  it('hears it again where last year said it was gone', () => {
+    const crack = findingBody('crack-known', { activity: 'stable' });
+    const back = classed([
+      { zone: 'A', year: 2025, findings: [{ ...crack, cleared: true }] },
+      { zone: 'A', findings: [crack] },
+    ]);
+    expect(back.zones[0]?.stopWords).toEqual(['crack-known']);
   });
 
   it('is none for a zone nobody judged', () => {
@@ -170,6 +183,27 @@ describe('urgency class of a zone', () => {
     expect(zoneA([loose], {}, { personChecks: [judged] }).urgency.level).toBe(1);
   });
 
+  it('does not ask for a check where the part was looked for and is no longer loose', () => {
+    expect(zoneA([findingBody('part-loose', { count: 'one', cleared: true })]).urgency.level).toBe(0);
+  });
+
+  it('asks again where the same part is loose this year, though last year’s check was closed', () => {
+    const lastYear = checkThing('1', {
+      zone: zoneName('A'),
+      opened: '2025-05-12',
+      closed: { on: '2025-06-01', by: 'Steward' },
+    });
+    const { urgency } = zoneA([findingBody('part-loose', { count: 'one' })], {}, { personChecks: [lastYear] });
+    expect(urgency.level).toBe(3);
+  });
+
+  it('of an older round is not raised by a check opened later', () => {
+    const later = checkThing('1', { zone: zoneName('A'), opened: '2027-05-12' });
+    expect(zoneA([], {}, { personChecks: [later], rounds: [roundThing(2026), roundThing(2027)] }).urgency.level).toBe(
+      0,
+    );
+  });
+
   it('of an older round keeps the check that was open on its day', () => {
     const check = checkThing('1', { zone: zoneName('A'), closed: { on: '2026-06-01', by: 'Steward' } });
     const more = { personChecks: [check], rounds: [roundThing(2026), roundThing(2027)] };
@@ -237,6 +271,18 @@ describe('classes of the whole sculpture', () => {
     const classes = classed([{ zone: 'A' }], { personChecks: [checkThing('1')] });
     expect(classes.sculpture.urgency.level).toBe(3);
     expect(classes.zones[0]?.urgency.level).toBe(0);
+  });
+
+  it('hear a stop word in one small zone, though the whole is in good order', () => {
+    const mound = findingBody('pale-powdery-mounds', { count: 'one', activity: 'stable' });
+    const classes = classed([{ zone: 'A', findings: [mound] }, { zone: 'B' }]);
+    expect(classes.sculpture.condition.level).toBe(2);
+    expect(classes.sculpture.stopWords).toEqual(['pale-powdery-mounds']);
+  });
+
+  it('do not hold what was set for another round', () => {
+    const classSets = [classSetThing(sculpture, { urgency: 3, round: roundName(2025) })];
+    expect(levelOf(classed([{ zone: 'A' }, { zone: 'B' }], { classSets }).sculpture, 'urgency')).toBe(0);
   });
 
   it('hold what a named person set, and keep the proposal beside it', () => {

@@ -7,6 +7,7 @@ import {
   scoreFinding,
   scoreZone,
   wilson,
+  zoneRange,
 } from '../../../src/engine/condition';
 import { scaleOf } from '../../../src/engine/trade';
 import { findingBody, findingThings, type Made, onLadder, visitThing, zoneThing } from './madeUp';
@@ -39,6 +40,7 @@ describe('the error of a coverage', () => {
     const eye = coverageSd({ ...at, method: 'ladder, adjusted' });
     expect(coverageSd({ ...at, method: 'traced' })).toBeLessThan(eye);
     expect(coverageSd({ ...at, method: 'ladder, adjusted' }, { sd: 0.2 })).toBeLessThan(eye);
+    expect(coverageSd({ ...at, method: 'traced' }, { sd: 0.5 })).toBe(coverageSd({ ...at, method: 'traced' }));
   });
 
   it('stays inside what is published for one observer repeating: about 5 to 15 points each way in the middle of the scale', () => {
@@ -161,6 +163,20 @@ describe('the index of a zone', () => {
     expect(scored({ findings })?.value).toBeCloseTo(100 * (1 - green) * (1 - pits), 10);
   });
 
+  it('has a range that adds each finding’s own deviation of -ln Z in quadrature, each side by itself', () => {
+    const rows = [
+      { loss: 0.2, low: 0.1, high: 0.4 },
+      { loss: 0.1, low: 0.08, high: 0.11 },
+    ];
+    const c = (loss: number): number => -Math.log(1 - loss);
+    const sum = c(0.2) + c(0.1);
+    const down = Math.hypot(c(0.2) - c(0.1), c(0.1) - c(0.08));
+    const up = Math.hypot(c(0.4) - c(0.2), c(0.11) - c(0.1));
+    const range = zoneRange(rows);
+    expect(range.low).toBeCloseTo(100 * Math.exp(-(sum + up)), 10);
+    expect(range.high).toBeCloseTo(100 * Math.exp(-(sum - down)), 10);
+  });
+
   it('is 100 where looked and nothing found', () => {
     expect(scored({ state: 'nothing' })).toMatchObject({
       value: 100,
@@ -184,16 +200,25 @@ describe('the index of a zone', () => {
     });
   });
 
+  it('does not let the light of the day bring green to where none was found', () => {
+    const gone = [findingBody('green-spots', { coverage: onLadder('0') })];
+    expect(scored({ findings: gone }, { dayShift: 1 })?.value).toBe(100);
+    const some = [findingBody('green-spots', { coverage: onLadder('20') })];
+    expect(scored({ findings: some }, { dayShift: 0.2 })?.value).toBeLessThan(scored({ findings: some })?.value ?? 0);
+  });
+
   it('says what one more step of severity would do, for the finding where it does most', () => {
     const score = scored({
       findings: [
         findingBody('green-spots', { coverage: onLadder('30') }),
         findingBody('tarnish', { coverage: onLadder('30'), severity: 'severe' }),
+        findingBody('wax-worn', { coverage: onLadder('3') }),
       ],
     });
     const tarnish = 1 - 0.1 * 0.85 * Math.sqrt(0.3);
+    const wax = 1 - 0.2 * 0.4 * 0.85 * Math.sqrt(0.03);
     expect(score?.worstStep).toMatchObject({ kind: 'green-spots', from: 'slight', to: 'moderate' });
-    expect(score?.worstStep?.value).toBeCloseTo(100 * (1 - 0.6 * 0.7 * 0.85 * Math.sqrt(0.3)) * tarnish, 10);
+    expect(score?.worstStep?.value).toBeCloseTo(100 * (1 - 0.6 * 0.7 * 0.85 * Math.sqrt(0.3)) * tarnish * wax, 10);
     expect(scored({ state: 'nothing' })?.worstStep).toBeNull();
   });
 
@@ -209,6 +234,13 @@ describe('the index of a zone', () => {
     expect(active?.green.value).toBeCloseTo(0.2, 12);
     expect(active?.bare.value).toBeCloseTo(0.1, 12);
     expect(active?.scale.value).toBeCloseTo(0.8, 12);
+  });
+
+  it('gives an active area the error of its coverage and of the zone’s area, in quadrature', () => {
+    const given = { value: 0.2, low: 0.1, high: 0.35, method: 'photo' } as const;
+    const green = scored({ findings: [findingBody('green-spots', { coverage: given })] })?.active.green;
+    expect(green?.low).toBeCloseTo(0.4 - Math.hypot(0.1 * 2, 0.2 * 0.3), 12);
+    expect(green?.high).toBeCloseTo(0.4 + Math.hypot(0.15 * 2, 0.2 * 0.3), 12);
   });
 
   it('holds each active area to the zone, and says so', () => {

@@ -10,6 +10,7 @@ import {
   onLadder,
   recordOf,
   roundName,
+  sculpture,
   zoneName,
   zoneThing,
 } from './madeUp';
@@ -99,6 +100,33 @@ describe('the order of need', () => {
     ]);
     expect(order.zones.map(({ rank }) => rank)).toEqual([1, 1, 3]);
     expect(lastCode(order.zones[0]?.reasons ?? [])).toBe('need: level with the next');
+  });
+
+  it('lets the lower index go first where urgency and burden are the same', () => {
+    // Half the area with twice the missing points: the same burden to the last digit.
+    const need = needOf(all);
+    const [a, b] = need.score.zones;
+    if (!a || !b) throw new Error('the round has zones A and B');
+    const level = (zone: typeof a, value: number, m2: number) => ({
+      ...zone,
+      value,
+      low: value,
+      high: value,
+      area: { ...zone.area, m2 },
+    });
+    const score = { ...need.score, zones: [level(a, 92, 2), level(b, 84, 1)] };
+    const order = orderOfNeed([{ ...need, score }]);
+    expect(letters(order.zones)).toBe('BA');
+    expect(lastCode(order.zones[0]?.reasons ?? [])).toBe('need: before the next by index');
+  });
+
+  it('follows the urgency set for the whole in the list of sculptures', () => {
+    const classSets = [classSetThing(sculpture, { urgency: 3 })];
+    const order = orderOfNeed([called('calm', needOf([{ zone: 'A' }], { classSets })), called('busy', needOf(all))]);
+    expect(order.sculptures.map((row) => [row.sculpture, row.urgency])).toEqual([
+      ['sculpture/calm', 3],
+      ['sculpture/busy', 2],
+    ]);
   });
 
   it('is the same whatever order the works come in', () => {
