@@ -14,13 +14,16 @@ export interface Host {
 export interface Hosting {
   /** A free one when left out. */
   port?: number;
-  /** Folder of the build, `dist` when left out: another folder is how a test puts out a new version. */
+  /** Folder of the build, `dist` or the one named in BUILT_APP when left out: another folder is how a test puts out a new version. */
   folder?: string;
   /** Sub-path the app lies under, e.g. `/rounds/`. */
   under?: string;
 }
 
-export async function startHost({ port, folder = 'dist', under = '/' }: Hosting = {}): Promise<Host> {
+/** Several people may build one checkout at once, each into a folder of their own. */
+const built = process.env.BUILT_APP ?? 'dist';
+
+export async function startHost({ port, folder = built, under = '/' }: Hosting = {}): Promise<Host> {
   if (!existsSync(join(folder, 'index.html')))
     throw new Error(`There is no built app in ${folder}: run npm run build first.`);
   const on = port ?? (await freePort());

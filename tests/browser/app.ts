@@ -1,0 +1,47 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { writeSurvey } from '../../src/engine/exchange';
+import type { Entry } from '../../src/engine/record';
+import { w } from '../../src/words';
+import type { Tablet } from './chromium';
+import type { Host } from './server';
+
+export const tabletUpright = { width: 820, height: 1180 };
+
+/** The app on a page of its own, kept by the worker from here on: it would open again with the host gone. */
+export async function openApp(tablet: Tablet, host: Pick<Host, 'url'>, hash = ''): Promise<Page> {
+  const page = await tablet.context.newPage();
+  page.setDefaultTimeout(15_000);
+  await page.setViewportSize(tabletUpright);
+  await page.goto(host.url + hash);
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  return page;
+}
+
+export const goTo = async (page: Page, place: keyof typeof w.shell.nav): Promise<void> => {
+  const navigation = page.getByRole('navigation', { name: w.shell.nav.label });
+  await navigation.getByRole('link', { name: w.shell.nav[place], exact: true }).click();
+};
+
+/** Opens a survey file on the screen Carry and takes it in. */
+export async function carryIn(page: Page, bytes: Uint8Array, name = 'garden.survey.json'): Promise<void> {
+  await goTo(page, 'carry');
+  const button = page.getByRole('button', { name: w.carry.open, exact: true }).filter({ hasText: w.carry.open });
+  const [asked] = await Promise.all([page.waitForEvent('filechooser'), button.click()]);
+  await asked.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(bytes) });
+  await page.getByRole('button', { name: w.carry.accept, exact: true }).click();
+  await page.getByRole('button', { name: w.carry.undo, exact: true }).waitFor();
+}
+
+export const fileOf = ({ collection, entries }: { collection: string; entries: readonly Entry[] }): Uint8Array =>
+  writeSurvey(collection, entries);
+
+/** Prepares the whole survey on the screen Carry and downloads it. */
+export async function carryOut(page: Page): Promise<Buffer> {
+  await goTo(page, 'carry');
+  await page.getByRole('button', { name: w.carry.prepare, exact: true }).click();
+  const download = page.getByRole('button', { name: w.carry.download, exact: true });
+  const [handed] = await Promise.all([page.waitForEvent('download'), download.click()]);
+  return readFileSync(await handed.path());
+}
