@@ -1,24 +1,6 @@
 import { expect, test } from 'vitest';
-import type { Batch, NewEntry } from '../../../src/device/store';
 import { open, openFresh } from './around';
-
-const entry = (id: string, thing: string, body: Record<string, unknown>, replaces: string[] = []): NewEntry => ({
-  id,
-  thing,
-  kind: thing.slice(0, thing.indexOf('/')),
-  within: 'sculpture/s',
-  v: 1,
-  at: '2026-05-12T10:00:00.000+01:00',
-  by: '',
-  deed: 'd',
-  replaces,
-  body,
-});
-
-const batch = (deed: string, entries: NewEntry[]): Batch => ({
-  entries: entries.map((e) => ({ ...e, deed })),
-  deed: { id: deed, name: { code: deed, params: {} }, at: '2026-05-12T10:00:00.000+01:00' },
-});
+import { batchOf as batch, entry } from './batches';
 
 test('what was committed is there after the store is opened again, with this device and a rising counter', async () => {
   const { store, around, name } = await openFresh();

@@ -1,0 +1,95 @@
+import 'fake-indexeddb/auto';
+import Dexie from 'dexie';
+import { expect, test, vi } from 'vitest';
+import { openStore } from '../../../src/device/store';
+import { freshName, open, surroundings } from './around';
+import { batchOf, deviceStoreBatch, entry, openWithTwo } from './batches';
+
+const collection = () => 'collection/c';
+
+test('what is written is written with strict durability', async () => {
+  const asked: (string | undefined)[] = [];
+  const real = IDBDatabase.prototype.transaction;
+  const spy = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(function (
+    this: IDBDatabase,
+    tables,
+    mode,
+    options,
+  ) {
+    if (mode === 'readwrite') asked.push((options as IDBTransactionOptions | undefined)?.durability);
+    return real.call(this, tables, mode, options);
+  });
+  const { store } = await openWithTwo(1);
+  await store.touch({ round: 'round/r', zone: 'zone/1', at: 't', by: '', touch: { do: 'close' } });
+  store.close();
+  spy.mockRestore();
+  expect(asked.length).toBeGreaterThan(1);
+  expect(new Set(asked)).toEqual(new Set(['strict']));
+});
+
+test('a database made by a newer build is read and never written', async () => {
+  const { store, around, name } = await openWithTwo(2);
+  store.close();
+  const newer = new Dexie(name);
+  newer.version(99).stores({
+    entries: 'id, thing, deed',
+    current: 'thing, kind, [within+kind], [round+kind], unsettled',
+    touches: '++n, round, deed',
+    deeds: '++n, &deed',
+    photoBytes: 'sha256',
+    thumbs: 'sha256',
+    meta: 'key',
+    unheardOf: 'id',
+  });
+  await newer.open();
+  newer.close();
+  const old = await open(name, around);
+  expect(old.mode).toBe('reading');
+  expect(old.why?.code).toBe('newer database');
+  expect(old.canTakeOver).toBe(false);
+  await expect(old.commit(deviceStoreBatch('three'))).rejects.toMatchObject({ reason: { code: 'newer database' } });
+  expect(await old.allEntries()).toHaveLength(2);
+  old.close();
+});
+
+test('a tablet whose data the browser removed is told from a new one, and can start afresh', async () => {
+  const { store, around, name } = await openWithTwo(3);
+  store.close();
+  await Dexie.delete(name);
+  const opening = await openStore(name, collection, around);
+  expect(opening).toMatchObject({ state: 'removed', reason: { code: 'data removed', params: { count: 2 } } });
+  if (opening.state !== 'removed') return;
+  const afresh = await opening.startAfresh();
+  expect(afresh.state).toBe('open');
+  if (afresh.state === 'open') {
+    expect(await afresh.store.allEntries()).toEqual([]);
+    afresh.store.close();
+  }
+});
+
+test('data removed while the app is open is noticed at the next deed: it is refused, not written into an empty database', async () => {
+  const { store, name } = await openWithTwo(4);
+  await Dexie.delete(name);
+  await expect(store.commit(deviceStoreBatch('three'))).rejects.toMatchObject({ name: 'StoreProblem' });
+  expect(store.mode).toBe('reading');
+  store.close();
+  expect((await Dexie.getDatabaseNames()).includes(name) ? await countIn(name) : 0).toBe(0);
+});
+
+const countIn = async (name: string): Promise<number> => {
+  const db = await new Dexie(name).open();
+  const count = db.tables.some((t) => t.name === 'entries') ? await db.table('entries').count() : 0;
+  db.close();
+  return count;
+};
+
+test('a database that is new has no marker to miss, and a second store of another name is another store', async () => {
+  const around = surroundings(5);
+  const one = await open(freshName(), around);
+  const two = await open(freshName(), around);
+  await one.commit(batchOf('one', [entry('x', 'zone/1', { letter: 'A' })]));
+  expect(await two.allEntries()).toEqual([]);
+  expect(one.device).not.toBe(two.device);
+  one.close();
+  two.close();
+});
