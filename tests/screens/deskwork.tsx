@@ -3,16 +3,7 @@ import { render } from '@testing-library/react';
 import type { ReactNode } from 'react';
 import { Router } from 'wouter';
 import { memoryLocation } from 'wouter/memory-location';
-import {
-  addSculpture,
-  addSurveyor,
-  addZone,
-  type Change,
-  commitChanges,
-  type Desk,
-  deskOn,
-  type Outcome,
-} from '../../src/actions';
+import { addSculpture, addZone, type Change, commitChanges, type Desk, deskOn, type Outcome } from '../../src/actions';
 import { type BodyOf, nameOf } from '../../src/engine/record';
 import { ladderStepOf } from '../../src/engine/trade';
 import { DeskContext } from '../../src/screens/shell/DeskContext';
@@ -119,9 +110,6 @@ export const aRound = async (
   await done(commitChanges(desk, { code: 'deed: round started', params: { type: 'annual', date } }, changes));
   return round;
 };
-
-export const aSteward = async (desk: Desk): Promise<string> =>
-  (await done(addSurveyor(desk, { role: 'Steward' }))).surveyor;
 
 /** Shows a screen as it stands under the shell, at an address. */
 export const show = (desk: Desk, screen: ReactNode, path = '/') => {

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import {
   acceptImport,
   type Desk,
@@ -12,7 +12,7 @@ import {
   setUpCollection,
 } from '../../../src/actions';
 import { CarryScreen } from '../../../src/screens/carry';
-import { aRound, aSteward, aWork, done, freshDesk, show } from '../deskwork';
+import { aRound, aWork, done, freshDesk, show } from '../deskwork';
 
 const fileOf = async (desk: Desk): Promise<File> => {
   const { prepared } = await done(prepareSurvey(desk));
@@ -41,8 +41,6 @@ const away = async (from: Desk, seed = 77): Promise<Desk> => {
 };
 
 const openFile = (file: File) => userEvent.upload(screen.getByLabelText('Open a survey file'), file);
-
-afterEach(() => vi.unstubAllGlobals());
 
 describe('Carry out', () => {
   it('lists what the file still holds before it can leave', async () => {
@@ -160,12 +158,5 @@ describe('Carry in', () => {
     const settle = await screen.findByRole('note', { name: /Two versions to settle/ });
     await waitFor(() => expect(settle.textContent).toContain('1 thing has two versions.'));
     expect(within(settle).getByRole('link', { name: 'Settle them' }).getAttribute('href')).toBe('/carry/settle');
-  });
-
-  it('does not count a surveyor added here as lost', async () => {
-    const { desk } = await home();
-    await aSteward(desk);
-    const tablet = await away(desk);
-    expect((await tablet.store.allEntries()).length).toBe((await desk.store.allEntries()).length);
   });
 });
