@@ -69,7 +69,7 @@ export default defineConfig({
           name: 'engine',
           environment: 'node',
           include: ['tests/{engine,laws,published,device,actions,command}/**/*.test.ts', 'tests/*.test.ts'],
-          setupFiles: ['tests/quiet.ts'],
+          setupFiles: ['fake-indexeddb/auto', 'tests/quiet.ts'],
         },
       },
       {
@@ -78,7 +78,7 @@ export default defineConfig({
           name: 'screens',
           environment: 'jsdom',
           include: ['tests/{screens,words}/**/*.test.{ts,tsx}'],
-          setupFiles: ['tests/quiet.ts', 'tests/screens/setup.ts'],
+          setupFiles: ['fake-indexeddb/auto', 'tests/quiet.ts', 'tests/screens/setup.ts'],
         },
       },
       {

@@ -1,4 +1,3 @@
-import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import {
   closeRound,
@@ -389,5 +388,17 @@ describe('the round in memory', () => {
     expect(zoneNow(desk, round, a)).toBe(seen);
     await touches(desk, round, a, [{ do: 'beading', beading: 'wets' }]);
     expect(zoneNow(desk, round, a)).not.toBe(seen);
+  });
+});
+
+describe('a reading overtaken by a touch', () => {
+  it('does not forget the touch', async () => {
+    const { desk, round, a } = await secondYear();
+    const memory = memoryOf(desk, round);
+    const reading = memory.reload();
+    await touches(desk, round, a, [{ do: 'beading', beading: 'sheets' }]);
+    await reading;
+    expect(memory.openTouches(a)).toHaveLength(1);
+    expect(memory.draftOf(a)?.beading).toBe('sheets');
   });
 });

@@ -44,9 +44,9 @@ export function stepsFor(page: Page, survey: YearlyRound, zone: YearlyZone, ownE
 const ladderOf = (page: Page, zone: YearlyZone, kind: string): Locator =>
   page.getByRole('group', { name: words.ask.extentArea(kind, zone.letter), exact: true });
 
-/** The sentence read back, once it speaks of this kind with this cover. */
-const readBack = (page: Page, kind: string, coverage: number): Locator => {
-  const said = stepName(coverage).replace('about ', '');
+/** The sentence read back, once it speaks of this kind with this cover, and with this severity where it is given. */
+const readBack = (page: Page, kind: string, coverage: number, severity?: string): Locator => {
+  const said = [stepName(coverage).replace('about ', ''), ...(severity ? [severity] : [])].join(', ');
   return page.getByRole('status').filter({ hasText: `${nameOfKind(kind).toLowerCase()}, ${said}` });
 };
 
@@ -92,7 +92,10 @@ function seeNew(page: Page, zone: YearlyZone): Step[] {
     { on: button(page, name), shows: origin },
     { on: origin.getByRole('button', { name: /metal/ }), shows: ladderOf(page, zone, plan.kind) },
     { ...covered, shows: severity },
-    { on: severity.getByRole('button', { name: 'moderate' }), shows: readBack(page, plan.kind, plan.coverage) },
+    {
+      on: severity.getByRole('button', { name: 'moderate' }),
+      shows: readBack(page, plan.kind, plan.coverage, 'moderate'),
+    },
   ];
 }
 

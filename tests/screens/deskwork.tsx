@@ -1,4 +1,3 @@
-import 'fake-indexeddb/auto';
 import { render } from '@testing-library/react';
 import type { ReactNode } from 'react';
 import { Router } from 'wouter';

@@ -1,4 +1,3 @@
-import 'fake-indexeddb/auto';
 import { type Box, memoryBox } from '../../../src/device/box';
 import { openStore, type Store, type Surroundings } from '../../../src/device/store';
 import { seeded } from '../../files/seeded';

@@ -1,4 +1,3 @@
-import 'fake-indexeddb/auto';
 import { screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
