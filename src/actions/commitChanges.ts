@@ -26,7 +26,7 @@ export interface TakenAway {
 
 export type Change = Said | Patched | TakenAway;
 
-export type TouchChanges = Pick<Batch, 'settlesTouches' | 'reopensTouches' | 'dropsTouches'>;
+export type TouchChanges = Pick<Batch, 'settlesTouches' | 'reopensTouches' | 'dropsTouches' | 'notes'>;
 
 /**
  * The one way entries are made: in one strict transaction, one entry per thing that really changes. A new entry replaces
@@ -45,7 +45,8 @@ export const commitChanges = (
       const deed = desk.newId();
       const at = desk.now();
       const entries = changes.flatMap((change, i) => entryOf(desk, deed, at, change, before[i]));
-      if (entries.length === 0 && Object.keys(touches).length === 0) return { deed: '', entries: [] };
+      const { notes: _, ...touched } = touches;
+      if (entries.length === 0 && Object.keys(touched).length === 0) return { deed: '', entries: [] };
       const stored = await desk.store.commit({ entries, deed: { id: deed, name, at }, ...touches });
       return { deed, entries: stored };
     }),

@@ -18,6 +18,7 @@ import { inTurn } from '../inTurn';
 import { attempt, must, refuse } from '../outcome';
 import { roundDeed, roundRefusal } from './reasonCodes';
 import { type AtHand, memoryOf } from './roundMemory';
+import { placeNote } from './roundUnderWay';
 import { nextOnWalk, walkOf } from './walk';
 
 /** Why the zone cannot be left this way; also kinds that exclude each other and surely pass the whole zone. */
@@ -103,16 +104,19 @@ export const leaveZone = (
       round,
       zone,
     });
+    const walk = walkOf(atHand.record, atHand.round, (z) => memory.openTouches(z).length > 0);
+    const next = nextOnWalk(walk, zone);
     must(
       await memory.during(
-        () => commitChanges(desk, name, changes, settles.length > 0 ? { settlesTouches: settles } : {}),
+        () =>
+          commitChanges(desk, name, changes, {
+            ...(settles.length > 0 ? { settlesTouches: settles } : {}),
+            // With the answer, not after it: a tablet that ends between the two opens at the zone to go on with.
+            ...(next ? { notes: placeNote(round, next) } : {}),
+          }),
         changes.map((change) => change.thing),
         settles,
       ),
     );
-    const now = memory.get();
-    const { state } = bodies.visit;
-    if (!now) return { state, next: undefined };
-    const walk = walkOf(now.record, now.round, (z) => memory.openTouches(z).length > 0);
-    return { state, next: nextOnWalk(walk, zone) };
+    return { state: bodies.visit.state, next };
   });

@@ -17,9 +17,13 @@ interface Place {
   readonly zone: string;
 }
 
-/** Notes which zone is on the screen, so that the app opens where it stopped. On this device only. */
-export const noteZone = (desk: Desk, round: string, zone: string): Promise<void> =>
-  desk.store.mode === 'writing' ? desk.store.setMeta(place, { round, zone } satisfies Place) : Promise.resolve();
+/** The note that says which zone is on the screen, so that the app opens where it stopped. On this device only. */
+export const placeNote = (round: string, zone: string) => ({ key: place, value: { round, zone } satisfies Place });
+
+export const noteZone = (desk: Desk, round: string, zone: string): Promise<void> => {
+  const { key, value } = placeNote(round, zone);
+  return desk.store.mode === 'writing' ? desk.store.setMeta(key, value) : Promise.resolve();
+};
 
 /** Rounds begun and not closed, the one last worked on first. */
 export const roundsUnderWay = (desk: Desk): Question<readonly UnderWay[]> =>

@@ -45,6 +45,8 @@ export interface Batch {
   readonly reopensTouches?: readonly number[];
   /** Touches to forget. */
   readonly dropsTouches?: readonly number[];
+  /** Noted on this device in the same transaction: where the work stands after it. */
+  readonly notes?: { readonly key: string; readonly value: unknown };
 }
 
 export interface TakeInOptions {

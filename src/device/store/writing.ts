@@ -18,6 +18,7 @@ export const writeBatch = async (t: Tables, batch: Batch): Promise<Written & { r
   if (entries.length > 0) await t.entries.bulkAdd(entries);
   const moved = await refreshCurrent(t, new Set(entries.map((entry) => entry.thing)));
   await markTouches(t, batch);
+  if (batch.notes) await t.meta.put(batch.notes);
   await writeDeed(t, batch.deed);
   const self = {
     ...before,
