@@ -11,7 +11,7 @@ export const fluke: DemoWork = {
   note: 'Sprinkler moved in July 2023; the scale fades without treatment.',
   place: 'Saltlamp Walk, Vesperhythe: on grass, sprinkler on the west half until 2023',
   access: 'From the ground.',
-  side: 'from the south lawn',
+  side: 'the south lawn',
   zones: [
     {
       letter: 'A',

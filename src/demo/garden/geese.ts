@@ -11,7 +11,7 @@ export const geese: DemoWork = {
   note: 'Fine. Waxed every second year; leaving it alone is a decision too.',
   place: 'Saltlamp Walk, Vesperhythe: under the stone arcade',
   access: 'From the ground. Swallows nest in the arcade: keep away while they do, and follow the local rules on nests.',
-  side: 'from the arcade',
+  side: 'the arcade',
   zones: [
     {
       letter: 'A',

@@ -11,7 +11,7 @@ export const rope: DemoWork = {
   note: 'Visitors sit on it. Green low and flat; the question is bare metal by touch.',
   place: 'Saltlamp Walk, Vesperhythe: open, beside the quay steps',
   access: 'From the ground.',
-  side: 'from the bench front',
+  side: 'the bench front',
   standIn: [2024],
   zones: [
     {

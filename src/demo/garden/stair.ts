@@ -11,7 +11,7 @@ export const stair: DemoWork = {
   note: 'Candidate for strip and repatination; money half raised. Wax missed in 2024: the lift came, the basin was not drained.',
   place: 'Saltlamp Walk, Vesperhythe: shallow basin at the west end, spray and wind',
   access: 'Lift on boards over the drained basin; isolate the pump first and keep it isolated. Two people.',
-  side: 'from the basin edge',
+  side: 'the basin edge',
   zones: [
     {
       letter: 'A',

@@ -11,7 +11,7 @@ export const supper: DemoWork = {
   note: 'Stripped and hot-patinated in September 2023; the colour holds except round the bezels. Call-back until 22 November 2026.',
   place: 'Saltlamp Walk, Vesperhythe: half open, beside the lime trees',
   access: 'From the ground and one step; glass beside every working place.',
-  side: 'from the path',
+  side: 'the path',
   zones: [
     {
       letter: 'A',

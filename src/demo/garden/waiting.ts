@@ -11,7 +11,7 @@ export const waiting: DemoWork = {
   note: 'Green streaks return down the coat, every year sooner.',
   place: 'Saltlamp Walk, Vesperhythe: open lawn, weather side west, 36 m from the quay edge of Corrant Water',
   access: 'Step ladder on level lawn; two people for zones A and B.',
-  side: 'from the quay',
+  side: 'the quay',
   zones: [
     {
       letter: 'A',
