@@ -28,7 +28,7 @@ export const CoverageLadder = memo(function CoverageLadder({
           key={step.id}
           type="button"
           className="ladder-step"
-          aria-label={step.name}
+          aria-label={step.value === 0 ? `${step.label} %, ${step.name}` : step.name}
           aria-pressed={chosen === step.value}
           onClick={() => onStep(step)}
         >

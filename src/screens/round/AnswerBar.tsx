@@ -25,28 +25,17 @@ export function AnswerBar({ onPass }: { readonly onPass: () => void }) {
         {before && (
           <Tile
             label={asLastYear(before, round.body.date)}
-            name={asLastYear(before, round.body.date)}
-            detail={
-              <>
-                {words.zone.carried}
-                <span className="roomy-only">{words.zone.notJudgedAgain}</span>
-              </>
-            }
+            detail={words.zone.asLastYearWhat}
+            shortDetail={words.zone.carried}
             strong
             onTouch={() => leave({ how: 'as last year' })}
           />
         )}
-        <Tile
-          label={words.zone.nothing}
-          name={words.zone.nothing}
-          detail={<span className="roomy-only">{words.zone.nothingWhat}</span>}
-          strong
-          onTouch={nothing}
-        />
+        <Tile label={words.zone.nothing} detail={words.zone.nothingWhat} shortDetail="" strong onTouch={nothing} />
         <Tile
           label={words.zone.notReached}
-          name={words.zone.notReached}
-          detail={<span className="roomy-only">{words.zone.notReachedWhat}</span>}
+          detail={words.zone.notReachedWhat}
+          shortDetail=""
           pressed={draft.panel === 'why'}
           strong
           onTouch={() => touch(draft.panel === 'why' ? { do: 'close' } : { do: 'could not reach' })}

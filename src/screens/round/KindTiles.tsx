@@ -45,13 +45,7 @@ export function KindsOfGroup({ group }: { readonly group: string }) {
       {kinds
         .filter((kind) => kind.group === group)
         .map((kind) => (
-          <Tile
-            key={kind.id}
-            label={kind.name}
-            name={kind.name}
-            detail={kind.looksLike}
-            onTouch={() => touch(begin(kind))}
-          />
+          <Tile key={kind.id} label={kind.name} detail={kind.looksLike} onTouch={() => touch(begin(kind))} />
         ))}
     </Tiles>
   );

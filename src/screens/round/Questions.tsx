@@ -20,7 +20,6 @@ export function OriginQuestion({ finding }: OfFinding) {
         <Tile
           key={id}
           label={name}
-          name={name}
           detail={means}
           pressed={finding.origin === id}
           strong
@@ -58,7 +57,6 @@ export function ExtentQuestion({ finding }: OfFinding) {
           <Tile
             key={id}
             label={name}
-            name={name}
             detail={means}
             pressed={finding.count === id}
             strong
@@ -84,7 +82,6 @@ export function SeverityQuestion({ finding }: OfFinding) {
         <Tile
           key={id}
           label={name}
-          name={name}
           detail={means}
           pressed={finding.severity === id}
           strong
@@ -103,7 +100,6 @@ export function ActivityQuestion({ finding }: OfFinding) {
         <Tile
           key={id}
           label={name}
-          name={name}
           detail={means}
           pressed={finding.activity === id}
           strong
@@ -131,7 +127,6 @@ export function AgainstQuestion({ finding }: OfFinding) {
         <Tile
           key={against}
           label={words.ask.againstName[against]}
-          name={words.ask.againstName[against]}
           detail={words.ask.againstWhat[against]}
           strong
           onTouch={() => touch({ do: 'against', against })}
@@ -139,7 +134,6 @@ export function AgainstQuestion({ finding }: OfFinding) {
       ))}
       <Tile
         label={words.ask.againstName.again}
-        name={words.ask.againstName.again}
         detail={words.ask.againstWhat.again}
         strong
         onTouch={() => touch({ do: 'rate again' })}

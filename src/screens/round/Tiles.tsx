@@ -2,26 +2,31 @@ import type { ReactNode } from 'react';
 
 interface TileProps {
   readonly label: string;
-  readonly detail?: ReactNode;
+  /** A line under the label: drawn by the style sheet and told to ears as a description, so that the name stays the one word to say. */
+  readonly detail?: string;
+  /** What is shown of it where there is no room. */
+  readonly shortDetail?: string;
   readonly pressed?: boolean;
-  /** Read out in place of the words on the tile. */
+  /** Read out in place of the label, which it begins or ends with. */
   readonly name?: string;
   readonly strong?: boolean;
   readonly onTouch: () => void;
 }
 
 /** One touch, one answer. */
-export function Tile({ label, detail, pressed, name, strong, onTouch }: TileProps) {
+export function Tile({ label, detail, shortDetail = detail, pressed, name, strong, onTouch }: TileProps) {
   return (
     <button
       type="button"
       className={strong ? 'pad-tile strong' : 'pad-tile'}
-      aria-label={name}
+      aria-label={name ?? (detail ? label : undefined)}
+      aria-description={detail}
       aria-pressed={pressed}
+      data-detail={detail}
+      data-short={shortDetail}
       onClick={onTouch}
     >
       <span className="pad-tile-label">{label}</span>
-      {detail && <span className="pad-tile-detail">{detail}</span>}
     </button>
   );
 }

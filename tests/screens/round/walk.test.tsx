@@ -1,10 +1,10 @@
 import { screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { leaveZone, startRound, touchZone } from '../../../src/actions';
+import { addSurveyor, leaveZone, startRound, touchZone } from '../../../src/actions';
 import { EndRoundScreen, RoundScreen, StartRoundScreen } from '../../../src/screens/round';
 import { pathTo } from '../../../src/screens/shell';
-import { aRound, aSteward, aWork, done, freshDesk, show } from '../deskwork';
+import { aRound, aWork, done, freshDesk, show } from '../deskwork';
 
 const underWay = async () => {
   const desk = await freshDesk();
@@ -90,7 +90,7 @@ describe('the end of a round', () => {
 describe('starting a round', () => {
   const form = async () => {
     const desk = await freshDesk();
-    await aSteward(desk);
+    await done(addSurveyor(desk, { role: 'Steward' }));
     const work = await aWork(desk, { title: 'Test figure', number: 'T-1', areas: [1] });
     const view = show(desk, <StartRoundScreen sculpture={work.sculpture} />);
     return { desk, work, user: userEvent.setup(), ...view };

@@ -77,7 +77,7 @@ describe('a zone with nothing before', () => {
     const { user } = await openZone();
     await press(user, 'Green', 'Green spots', 'In the metal');
     await screen.findByRole('button', { name: 'under 1 %' });
-    expect(screen.queryByRole('button', { name: 'looked, none there' })).toBeNull();
+    expect(screen.queryByRole('button', { name: /none there/ })).toBeNull();
   });
 });
 
@@ -136,7 +136,7 @@ describe('with own eye first off', () => {
 
   it('one touch carries the zone, and says it was not judged again', async () => {
     const { desk, user, round, zone, history } = await openZone({ last });
-    expect((await screen.findByRole('button', { name: 'As last year' })).textContent).toContain(
+    expect((await screen.findByRole('button', { name: 'As last year' })).getAttribute('aria-description')).toBe(
       'carried, not judged again',
     );
     await press(user, 'As last year');
