@@ -4,6 +4,7 @@ import { scaleOf } from '../../engine/trade';
 import { w } from '../../words';
 import { Button, Notice, Page, Reading, Section } from '../parts';
 import { useDesk, useQuestion } from '../shell';
+import { Contents } from './Contents';
 import { EditWeights } from './EditWeights';
 import { Example } from './Example';
 import { KindsShown } from './KindsShown';
@@ -35,6 +36,7 @@ export function MethodScreen() {
         <p>{words.ownScale}</p>
         <p>{own ? words.ownVersion(own.version, Object.keys(own.hazards).length) : words.noOwnVersion}</p>
       </Notice>
+      <Contents />
       <Example scale={own} />
       <Section title={words.zoneRule}>
         <Rules rules={words.zoneRuleText} />

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { NeedOf, Rank } from '../../engine/condition';
 import { kindOf } from '../../engine/trade';
-import { list, type NameOfThing, w, whole } from '../../words';
+import { list, type NameOfThing, sayReason, w, whole } from '../../words';
 import { Button, IndexDial, LinkButton, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
@@ -54,7 +54,7 @@ export function ZoneNeed({ rank, zone, need, names }: ZoneNeedProps) {
         </header>
         {next === 'ask' && (
           <Notice kind="stop" title={words.askConservator}>
-            <p>{words.askBecause(list(own.stopWords.map((kind) => kindOf(kind)?.name ?? kind)))}</p>
+            <p>{words.askBecause(list(own.stopWords.map((kind) => words.quoted(kindOf(kind)?.name ?? kind))))}</p>
             <p>{words.askWhat}</p>
           </Notice>
         )}
@@ -64,25 +64,34 @@ export function ZoneNeed({ rank, zone, need, names }: ZoneNeedProps) {
             {words.doNext[next]}
           </p>
         )}
-        {own.recommendation.askConservator.length > 0 && (
-          <Notice kind="caution" title={words.askMajor}>
-            <Reasons reasons={own.recommendation.askConservator} nameOf={names} />
-          </Notice>
-        )}
-        {cautions.length > 0 && (
-          <ul className="reasons" aria-label={words.cautions}>
-            {cautions.map(({ id: row, name, text }) => (
-              <li key={row}>
-                <span className="strong">{name}: </span>
-                {text}
-              </li>
-            ))}
-          </ul>
-        )}
+        {own.recommendation.askConservator.map((reason) => (
+          <Notice key={reason.code} kind="caution" title={sayReason(reason, names)} />
+        ))}
         <Reasons reasons={why} nameOf={names} label={words.whyHere(rank.rank)} />
-        <p className="soft small figures">{words.burdenRange(whole(rank.burden.low), whole(rank.burden.high))}</p>
+        {cautions.length > 0 && (
+          <p className="small">
+            <span className="strong">{words.cautions}: </span>
+            {list(cautions.map(({ name }) => name.toLowerCase()))}.
+          </p>
+        )}
         <Fold show={words.why} hide={words.whyHide}>
-          <ClassReasons classes={own} names={names} />
+          <div className="stack">
+            <ClassReasons classes={own} names={names} />
+            <p className="soft small figures">{words.burdenRange(whole(rank.burden.low), whole(rank.burden.high))}</p>
+            {cautions.length > 0 && (
+              <div>
+                <p className="strong">{words.cautions}</p>
+                <ul className="reasons">
+                  {cautions.map((caution) => (
+                    <li key={caution.id}>
+                      <span className="strong">{caution.name}: </span>
+                      {caution.text}
+                    </li>
+                  ))}
+                </ul>
+              </div>
+            )}
+          </div>
         </Fold>
         <div className="row not-printed">
           <Button onClick={() => setSetting(true)} aria-label={words.setFor(here.body.letter, title)}>

@@ -1,10 +1,18 @@
 import type { ActiveKind, IndexChange, ThenAndNow, Verdict } from '../../engine/change';
-import { type NameOfThing, sayReason, w } from '../../words';
+import type { Figure } from '../../engine/record';
+import { type NameOfThing, w } from '../../words';
 import { FigureText, IndexDial, Section } from '../parts';
+import { Reasons } from '../parts/Reasons';
 import { VerdictMark } from '../parts/VerdictMark';
 
 const words = w.thenAndNow;
 const verdicts: readonly Verdict[] = ['worse', 'better', 'no sure change', 'carried', 'not comparable'];
+/** What the page says in sentences of its own. */
+const saidElsewhere: ReadonlySet<string> = new Set([
+  'change: zones compared',
+  'change: done between',
+  'change: perhaps done between',
+]);
 const activeKinds: readonly ActiveKind[] = ['green', 'bare', 'scale'];
 
 /** What the whole page comes to: how many of each verdict, the index then and now, and the square metres. */
@@ -41,10 +49,10 @@ export function InShort({ answer, nameOf }: { readonly answer: ThenAndNow; reado
               <tr key={kind}>
                 <th scope="row">{words.active[kind]}</th>
                 <td data-head={words.thenHead}>
-                  <FigureText figure={active[kind].earlier} as="m2" />
+                  <ActiveArea figure={active[kind].earlier} />
                 </td>
                 <td data-head={words.now}>
-                  <FigureText figure={active[kind].later} as="m2" />
+                  <ActiveArea figure={active[kind].later} />
                 </td>
                 <td data-head={words.verdictHead}>
                   <VerdictMark verdict={active[kind].verdict} clearly={active[kind].clearly} />
@@ -59,28 +67,30 @@ export function InShort({ answer, nameOf }: { readonly answer: ThenAndNow; reado
   );
 }
 
+/** Nothing seen is told in a word: "0.00 (0.00 to 0.00)" says no more. */
+function ActiveArea({ figure }: { readonly figure: Figure }) {
+  return figure.high === 0 ? <span className="soft">{words.noneSeen}</span> : <FigureText figure={figure} as="m2" />;
+}
+
 function IndexThenNow({ index, nameOf }: { readonly index: IndexChange; readonly nameOf: NameOfThing }) {
   return (
     <figure className="index-then-now">
       <figcaption className="strong">{words.index}</figcaption>
-      <div className="row">
-        <div className="dial-with-word">
-          <IndexDial figure={index.earlier} of={words.thenHead} size="small" />
-          <span>{words.thenHead}</span>
-        </div>
-        <div className="dial-with-word">
-          <IndexDial figure={index.later} of={words.now} size="small" />
-          <span>{words.now}</span>
-        </div>
+      <div className="dials">
+        {[
+          { word: words.thenHead, figure: index.earlier },
+          { word: words.now, figure: index.later },
+        ].map(({ word, figure }) => (
+          <div key={word} className="dial-with-word">
+            <span className="strong">{word}</span>
+            <IndexDial figure={figure} of={word} />
+            <FigureText figure={figure} />
+          </div>
+        ))}
       </div>
       <VerdictMark verdict={index.verdict} clearly={index.clearly} />
       {index.aloneCouldBeChance && <span className="chip">{words.alone}</span>}
-      <ul className="reasons">
-        {index.reasons.map((reason, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: one code may stand there more than once
-          <li key={i}>{sayReason(reason, nameOf)}</li>
-        ))}
-      </ul>
+      <Reasons reasons={index.reasons.filter(({ code }) => !saidElsewhere.has(code))} nameOf={nameOf} />
     </figure>
   );
 }

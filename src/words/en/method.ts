@@ -12,13 +12,15 @@ export const method = {
   percent: (label: string) => `${label} %`,
   withRange: (value: string, range: string) => `${value} (${range})`,
   rangeIs: (value: string, range: string) =>
-    `Zone index ${value}, between ${range}: the range comes from the coverage only.`,
+    `Zone index ${value} (${range}): the range comes from the coverage only.`,
   oneStep: (severity: string, value: string) => `One step worse, ${severity}, and it would be ${value}.`,
   coverageWhy: 'The bin of the step and the error of the eye, at 90 %.',
   stainWhy: 'A stain from above takes the hazard of a stain, whatever its kind.',
   product: (parts: readonly string[], extent: string) => `${[...parts, extent].join(' × ')}`,
   indexProduct: (loss: string) => `100 × (1 − ${loss})`,
   print: 'Print this page',
+  contents: 'On this page',
+  contentsHide: 'Hide the list of headings',
 
   example: 'Try it: one finding, step by step',
   exampleWhat: 'Change the finding. The same sums that score your rounds work here.',

@@ -56,7 +56,7 @@ export const nextSteps = {
   classNone: 'nothing to judge by',
   classOpen: (letters: string) => `${letters} open`,
   setInstead: (name: string, proposed: string) => `set by ${name}; the rule proposes ${proposed}`,
-  why: 'Why these classes',
+  why: 'Why these classes, and what to take care of',
   whyHide: 'Hide why',
   set: 'Set a class',
   setFor: (letter: string, sculpture: string) => `Set a class of zone ${letter}, ${sculpture}`,
@@ -75,8 +75,8 @@ export const nextSteps = {
 
   askConservator: 'Ask the conservator',
   askWhat: 'Record it, photograph it, and do not wash or wax this zone yet.',
+  quoted: (kind: string) => `“${kind}”`,
   askBecause: (kinds: string) => `Seen here: ${kinds}.`,
-  askMajor: 'Ask a conservator whether major treatment is due.',
 
   whatNext: 'What to do next',
   doNext: {

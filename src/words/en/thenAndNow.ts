@@ -57,7 +57,10 @@ export const thenAndNow = {
   active: { green: 'Green', bare: 'Bare metal', scale: 'Hard-water scale' },
 
   growth: 'Which zones carry the change',
-  growthWhat: 'Change of active area in each zone, in square metres. Bars to the right grew, bars to the left shrank.',
+  growthWhat: 'What each zone adds to the change of active area, in square metres.',
+  growthBoth:
+    'What each zone adds to the change of active area, in square metres. Bars to the right grew, open bars to the left shrank.',
+  difference: 'changed by',
   growthNone: 'No active area changed in the zones looked at both times.',
   grewBy: (m2: string) => `grew by ${m2}`,
   shrankBy: (m2: string) => `shrank by ${m2}`,
@@ -88,6 +91,7 @@ export const thenAndNow = {
   zoneNamed: (letter: string, name: string) => `zone ${letter}, ${name}`,
   roundNamed: (day: string) => `the round of ${day}`,
   sort: 'Sort',
+  noneSeen: 'none',
   finding: 'Finding',
   verdictHead: 'Verdict',
   nothingThere: 'nothing found',
