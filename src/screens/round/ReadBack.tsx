@@ -9,7 +9,7 @@ export function ReadBack({ view }: { readonly view: ZoneView }) {
   const [big, setBig] = useState(false);
   const sentence = readBack(view);
   return (
-    <div className={view.draft.touches === 0 && view.draft.already === undefined ? 'read-back empty' : 'read-back'}>
+    <div className={view.draft.touches === 0 && view.draft.already === undefined ? 'read-back unsaid' : 'read-back'}>
       <button type="button" className="read-back-line" onClick={() => setBig(true)} title={w.round.zone.readBig}>
         <span role="status">{sentence}</span>
       </button>
