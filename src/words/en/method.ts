@@ -11,8 +11,7 @@ export const method = {
   exampleZone: 'The example zone',
   percent: (label: string) => `${label} %`,
   withRange: (value: string, range: string) => `${value} (${range})`,
-  rangeIs: (value: string, range: string) =>
-    `Zone index ${value} (${range}): the range comes from the coverage only.`,
+  rangeIs: (value: string, range: string) => `Zone index ${value} (${range}): the range comes from the coverage only.`,
   oneStep: (severity: string, value: string) => `One step worse, ${severity}, and it would be ${value}.`,
   coverageWhy: 'The bin of the step and the error of the eye, at 90 %.',
   stainWhy: 'A stain from above takes the hazard of a stain, whatever its kind.',
