@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { CarryPreview } from '../../actions';
+import type { PreviewRow } from '../../engine/exchange';
 import { sayReason, w, whole } from '../../words';
 import { Button, Notice, Tick } from '../parts';
 
@@ -19,6 +20,8 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   const nothingNew = entries.length === 0;
+  const changing = rows.filter(changes);
+  const still = rows.length - changing.length;
   const blocked = nothingNew || inventedIntoReal || (otherCollection !== undefined && !known);
   return (
     <div className="stack">
@@ -51,7 +54,7 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
             </tr>
           </thead>
           <tbody>
-            {rows.map((row) => (
+            {changing.map((row) => (
               <tr key={row.within}>
                 <th scope="row">
                   {row.title === '' ? words.wholeCollection : `${row.number} · ${row.title}`}
@@ -64,7 +67,7 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
                   <td
                     key={key}
                     data-head={words.columns[key]}
-                    className={row[key] > 0 ? 'of-number strong' : 'of-number soft'}
+                    className={row[key] > 0 ? 'of-number strong' : 'of-number soft zero'}
                   >
                     {whole(row[key])}
                   </td>
@@ -75,6 +78,7 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
         </table>
       )}
       {fault && <Notice kind="problem" title={fault} />}
+      {!nothingNew && still > 0 && <p className="soft">{words.unchangedRows(still)}</p>}
       {!nothingNew && <p className="soft">{words.acceptWhat}</p>}
       <div className="row">
         <Button kind="main" disabled={blocked} onClick={() => onAccept(known)}>
@@ -86,4 +90,6 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
   );
 }
 
-const counted = ['new', 'replaced', 'twoVersions', 'already', 'photosMissing'] as const;
+const counted = ['new', 'replaced', 'twoVersions', 'photosMissing'] as const;
+
+const changes = (row: PreviewRow): boolean => row.new + row.replaced + row.twoVersions + row.roundsThatMayBeOne > 0;

@@ -90,7 +90,6 @@ export function SetClassSheet({ round, classes, about, onClose }: SetClassSheetP
           value={levels[family]}
           onChange={(value) => setLevels({ ...levels, [family]: value })}
           options={options(family)}
-          tiles="full"
         />
       ))}
       <Field

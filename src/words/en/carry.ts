@@ -68,7 +68,7 @@ export const carry = {
   saved: 'The file is saved.',
   shared: 'The file is handed over.',
   downloaded: 'The file was handed to the browser. Check that it is in your downloads before you rely on it.',
-  csv: 'Save the findings as a table (CSV)',
+  csv: 'Prepare the findings as a table (CSV)',
   csvWhat: 'One row for each finding, for a spreadsheet. It cannot be carried back in.',
 
   in: 'Carry in',
@@ -82,6 +82,10 @@ export const carry = {
   preview: 'What would change',
   previewOf: (file: string) => `In ${file}`,
   nothingNew: 'Everything in this file is already here.',
+  unchangedRows: (n: number) =>
+    n === 1
+      ? 'For 1 other part of the file everything is already here.'
+      : `For ${n} other parts of the file everything is already here.`,
   wholeCollection: 'The collection itself',
   newSculpture: 'new here',
   columns: {
@@ -89,7 +93,6 @@ export const carry = {
     new: 'New',
     replaced: 'Replaced',
     twoVersions: 'Two versions',
-    already: 'Already here',
     photosMissing: 'Photos missing',
   },
   other: 'This file comes from another collection',

@@ -81,7 +81,7 @@ describe('How is this worked out?', () => {
     expect(screen.getByText('Nothing is changed yet.')).toBeDefined();
     await user.click(screen.getByRole('button', { name: `Raise the hazard of ${first?.name}` }));
     expect(screen.getByText('1 number changed')).toBeDefined();
-    await user.click(screen.getByRole('button', { name: 'Keep these numbers as version 1' }));
+    await user.click(screen.getByRole('button', { name: 'Keep as version 1' }));
     expect(await screen.findByRole('note', { name: /\+ 1/ })).toBeDefined();
     const kept = async () => desk.store.current(nameOf.scale(desk.collection));
     expect((await kept())?.lead.body).toEqual({
@@ -103,7 +103,7 @@ describe('How is this worked out?', () => {
     const level = screen.getByRole('textbox', { name: /Action level/ });
     await user.clear(level);
     await user.type(level, '120');
-    await user.click(screen.getByRole('button', { name: /Keep these numbers/ }));
+    await user.click(screen.getByRole('button', { name: /Keep as version/ }));
     expect(screen.getByRole('alert').textContent).toContain('Write a number from 0 to 100.');
     expect(await desk.store.current(nameOf.scale(desk.collection))).toBeUndefined();
   });
