@@ -13,7 +13,7 @@ export function Header({ field }: { readonly field: boolean }) {
     <header className="header by-hand not-printed">
       <Link href={pathTo.sculptures()} className="mark">
         <Mark />
-        {w.product}
+        <span className="mark-name">{w.product}</span>
       </Link>
       <AtWork />
       {!field && <Undo />}
