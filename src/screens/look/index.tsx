@@ -1,9 +1,0 @@
-import { Page, Reading } from '../parts';
-
-export function LookScreen(_: { readonly sculpture: string }) {
-  return (
-    <Page title="Look">
-      <Reading />
-    </Page>
-  );
-}
