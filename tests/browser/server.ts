@@ -21,7 +21,7 @@ export interface Hosting {
 }
 
 /** Several people may build one checkout at once, each into a folder of their own. */
-const built = process.env.BUILT_APP ?? 'dist';
+export const built = process.env.BUILT_APP ?? 'dist';
 
 export async function startHost({ port, folder = built, under = '/' }: Hosting = {}): Promise<Host> {
   if (!existsSync(join(folder, 'index.html')))

@@ -13,7 +13,11 @@ export const zoneHeading = (page: Page, { letter, name }: Pick<YearlyZone, 'lett
   page.getByRole('heading', { level: 1, name: words.zone.title(letter, name), exact: true });
 
 /** From the list of works to the first zone's screen. */
-export async function startRound(page: Page, survey: YearlyRound, ownEye: boolean): Promise<void> {
+export async function startRound(
+  page: Page,
+  survey: { title: string; day: string; zones: readonly Pick<YearlyZone, 'letter' | 'name'>[] },
+  ownEye: boolean,
+): Promise<void> {
   await goTo(page, 'sculptures');
   await page.getByRole('link', { name: new RegExp(survey.title) }).click();
   await page.getByRole('link', { name: w.sculptures.work.startRound, exact: true }).click();

@@ -25,16 +25,9 @@ export function LogbookLine({ line, onEdit }: LogbookLineProps) {
   );
   if (onEdit)
     return (
-      <button
-        type="button"
-        className="log-entry"
-        onClick={onEdit}
-        aria-label={w.logbook.editOf(
-          [line.what, line.where, ...line.details].filter(Boolean).join(', '),
-          date(line.date),
-        )}
-      >
+      <button type="button" className="log-entry" onClick={onEdit}>
         {told}
+        <span className="unseen">{w.logbook.edit}</span>
         <OnIcon />
       </button>
     );

@@ -29,6 +29,7 @@ export function LookScreen({ sculpture }: { readonly sculpture: string }) {
   if (record === null) {
     return (
       <EmptyState
+        page
         title={w.round.walk.missing}
         actions={<LinkButton to={pathTo.sculptures()}>{w.round.walk.toSculptures}</LinkButton>}
       />

@@ -7,6 +7,7 @@ export function RoundMissing() {
   const words = w.round.walk;
   return (
     <EmptyState
+      page
       title={words.missing}
       actions={
         <LinkButton to={pathTo.sculptures()} kind="main">

@@ -6,6 +6,7 @@ import { pathTo } from '../shell';
 export function NotHere({ title = w.sculptures.work.notHere }: { readonly title?: string }) {
   return (
     <EmptyState
+      page
       title={title}
       actions={
         <LinkButton to={pathTo.sculptures()} kind="main">

@@ -56,6 +56,7 @@ const skipToContent = () => document.getElementById('content')?.focus();
 function Lost() {
   return (
     <EmptyState
+      page
       title={w.shell.lost}
       actions={
         <LinkButton to="/" kind="main">

@@ -32,7 +32,6 @@ export const logbook = {
   save: 'Write it down',
   saved: (what: string) => `Written down: ${what}.`,
   edit: 'Edit the entry',
-  editOf: (what: string, day: string) => `Edit: ${what}, ${day}`,
   saveEdit: 'Keep the changes',
   edited: 'The changes are kept.',
   remove: 'Remove it',

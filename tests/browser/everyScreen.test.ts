@@ -1,0 +1,128 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { w } from '../../src/words';
+import { carryIn, fileOf, goTo, openApp } from './app';
+import { startTablet, type Tablet } from './chromium';
+import { measure } from './measure';
+import { gardenFile, type Screen, screensOfGarden, screensOfPad, workToWalk } from './screensOfGarden';
+import { type Host, startHost } from './server';
+import { startRound } from './walkRound';
+import { watch } from './watch';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const sizes = { tablet: { width: 820, height: 1180 }, phone: { width: 390, height: 844 } };
+const garden = gardenFile();
+const screens = screensOfGarden(garden.entries);
+/** The words of the field: 64 on the ladder and 80 for the main ones, 12 apart; 48 elsewhere. */
+const onTheLadder = { control: 64, main: 80, apart: 12 };
+const atTheDesk = { control: 48, main: 48, apart: 0 };
+
+let host: Host;
+let tablet: Tablet;
+let faults: string[];
+let page: Page;
+let ofPad: readonly Screen[];
+
+beforeAll(async () => {
+  host = await startHost();
+  tablet = await startTablet();
+  faults = await watch(tablet.context, host.url);
+  page = await openApp(tablet, host);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.getByRole('button', { name: w.sculptures.welcome.demo, exact: true }).click();
+  await page.getByText(w.shell.inventedWhat).waitFor();
+  const work = workToWalk(garden.entries);
+  await startRound(page, work, true);
+  ofPad = screensOfPad(/round\/([^/]+)/.exec(page.url())![1]!, work.zones);
+});
+
+afterAll(async () => {
+  await tablet?.close();
+  await host?.stop();
+});
+
+/** The screen and all it reads are there: its title, or '' where it has none. */
+async function settled(): Promise<string> {
+  const title = page.getByRole('heading', { level: 1 }).first();
+  await title.waitFor({ timeout: 5000 }).catch(() => undefined);
+  await page.waitForFunction(() => document.querySelector('.reading') === null);
+  return (await title.isVisible()) ? ((await title.textContent()) ?? '') : '';
+}
+
+async function show({ hash, touch = [] }: Screen): Promise<string> {
+  await page.evaluate((to) => {
+    location.hash = to;
+  }, hash);
+  await page.waitForFunction((to) => location.hash === to, hash);
+  await page.waitForTimeout(50);
+  const title = await settled();
+  for (const name of touch) {
+    const button = page
+      .getByRole('button', { name, exact: true, pressed: false })
+      .or(page.getByRole('button', { name, exact: true }));
+    if (await button.first().isVisible()) await button.first().click();
+    await page.waitForTimeout(100);
+  }
+  return title;
+}
+
+/** The page's own policy keeps scripts out of the page; the debugger may still bring one. */
+async function axeFaults(): Promise<string[]> {
+  await page.evaluate(`${axeSource}; 0`);
+  const found = await page.evaluate(() =>
+    (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'], preload: false }),
+  );
+  return found.violations.flatMap(({ id, help, nodes }) =>
+    nodes.map(
+      ({ target, failureSummary }) => `${id} (${help}): ${target.join(' ')} ${failureSummary?.split('\n')[1] ?? ''}`,
+    ),
+  );
+}
+
+const looks = (['light', 'sun'] as const).flatMap((theme) =>
+  (Object.keys(sizes) as (keyof typeof sizes)[]).map((size) => ({ theme, size })),
+);
+
+test.each(looks)('every screen of the garden can be read and hit, $theme theme on a $size', async ({ theme, size }) => {
+  await page.setViewportSize(sizes[size]);
+  await show(screens.find(({ name }) => name === 'settings')!);
+  await page.getByRole('radio', { name: w.settings.themes[theme] }).check();
+  const found: string[] = [];
+  for (const screen of [...screens, ...ofPad]) {
+    if (!(await show(screen))) found.push(`${screen.name}: has no heading of its own`);
+    const wrong = [...(await measure(page, screen.field ? onTheLadder : atTheDesk)), ...(await axeFaults())];
+    found.push(...wrong.map((fault) => `${screen.name}: ${fault}`));
+  }
+  expect(found).toEqual([]);
+  expect(faults).toEqual([]);
+});
+
+test('every screen opens from a cold start with the host gone', async () => {
+  const real = garden.entries.map((entry) => {
+    const { invented: _, ...body } = entry.body;
+    return { ...entry, body };
+  });
+  await page.setViewportSize(sizes.tablet);
+  await show(screens[0]!);
+  await page.reload();
+  await settled();
+  await carryIn(page, fileOf({ collection: garden.collection, entries: real }));
+  await goTo(page, 'sculptures');
+  await host.stop();
+  const titles = new Map<string, string>();
+  for (const screen of screens) {
+    await page.goto('about:blank');
+    await page.goto(host.url + screen.hash);
+    titles.set(screen.name, await settled());
+  }
+  expect(
+    [...titles].filter(
+      ([name, title]) => title === w.shell.broken || (title === w.shell.lost && name !== 'no such screen'),
+    ),
+  ).toEqual([]);
+  expect(new Set(titles.values()).size).toBeGreaterThan(15);
+  expect(faults).toEqual([]);
+});

@@ -1,0 +1,84 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Entry, idPart } from '../../src/engine/record';
+import { w } from '../../src/words';
+import { built } from './server';
+
+export interface Screen {
+  /** What the screen is, for the name of a fault. */
+  readonly name: string;
+  readonly hash: string;
+  /** On the ladder: larger controls, further apart. */
+  readonly field?: true;
+  /** Names of buttons to touch once the screen is there; one that is not there has been touched before. */
+  readonly touch?: readonly string[];
+}
+
+/** The invented garden as the build holds it. */
+export const gardenFile = (): { collection: string; entries: Entry[] } =>
+  JSON.parse(readFileSync(join(built, 'demo', 'demo.survey.json'), 'utf8'));
+
+/** A work of the garden in walking order, for a round that is begun and left open. */
+export const workToWalk = (entries: readonly Entry[]) => {
+  const work = entries.filter((e) => e.kind === 'sculpture')[1]!;
+  const zones = entries
+    .filter((e) => e.kind === 'zone' && e.within === work.thing)
+    .map(({ thing, body }) => ({
+      thing,
+      letter: String(body.letter),
+      name: String(body.name),
+      order: Number(body.order),
+    }))
+    .sort((a, b) => a.order - b.order);
+  return { title: String(work.body.title), day: '2026-10-12', zones };
+};
+
+/** What the pad of an open zone asks, each on a zone of its own, so that coming back finds it asked again. */
+export function screensOfPad(round: string, zones: readonly { readonly thing: string }[]): readonly Screen[] {
+  const at = (i: number) => `#/round/${round}/zone/${idPart(zones[i]!.thing)}`;
+  const { zone, group } = w.round;
+  return [
+    { name: 'pad: how much', hash: at(0), field: true },
+    { name: 'pad: findings', hash: at(1), field: true, touch: [zone.backToList] },
+    { name: 'pad: which kind', hash: at(2), field: true, touch: [zone.backToList, group.green] },
+    { name: 'pad: why not', hash: at(3), field: true, touch: [zone.notReached] },
+    { name: 'pad: gone', hash: at(4), field: true, touch: [zone.nothing] },
+    { name: 'walk', hash: `#/round/${round}`, field: true },
+  ];
+}
+
+/** Every screen of the app, with something of the garden on it. */
+export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
+  const of = (kind: string, within?: string) =>
+    entries.filter((e) => e.kind === kind && !e.gone && (within === undefined || e.within === within));
+  const work = of('sculpture')[0]!.thing;
+  const id = idPart(work);
+  const rounds = of('round', work);
+  const round = idPart(rounds.at(-1)!.thing);
+  const zones = of('zone', work).map(({ thing }) => idPart(thing));
+  const visited = of('visit', work).filter(({ body }) => body.round === rounds.at(-1)!.thing);
+  const zone = idPart(String(visited.find(({ body }) => body.state === 'found')!.body.zone));
+  return [
+    { name: 'sculptures', hash: '#/' },
+    { name: 'welcome', hash: '#/welcome' },
+    { name: 'add a sculpture', hash: '#/sculpture/new' },
+    { name: 'sculpture', hash: `#/sculpture/${id}` },
+    { name: 'edit sculpture', hash: `#/sculpture/${id}/edit` },
+    { name: 'zones', hash: `#/sculpture/${id}/zones` },
+    { name: 'add a zone', hash: `#/sculpture/${id}/zone/new` },
+    { name: 'edit zone', hash: `#/sculpture/${id}/zone/${zones[0]}` },
+    { name: 'logbook', hash: `#/sculpture/${id}/logbook` },
+    { name: 'then and now', hash: `#/sculpture/${id}/then-and-now` },
+    { name: 'look', hash: `#/sculpture/${id}/look`, field: true },
+    { name: 'start a round', hash: `#/sculpture/${id}/round/start` },
+    { name: 'round', hash: `#/round/${round}`, field: true },
+    { name: 'zone in round', hash: `#/round/${round}/zone/${zone}`, field: true },
+    { name: 'end of round', hash: `#/round/${round}/end`, field: true },
+    { name: 'next steps', hash: '#/next-steps' },
+    { name: 'carry', hash: '#/carry' },
+    { name: 'settle', hash: '#/carry/settle' },
+    { name: 'method', hash: '#/method' },
+    { name: 'settings', hash: '#/settings' },
+    { name: 'no such screen', hash: '#/nowhere' },
+  ];
+}
