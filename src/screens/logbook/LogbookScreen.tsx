@@ -43,7 +43,11 @@ function Logbook({ record }: { readonly record: SculptureRecord }) {
         </Button>
       }
     >
-      {record.rounds.length > 0 && <Tick label={words.showRounds} checked={rounds} onChange={setRounds} />}
+      {record.rounds.length > 0 && (
+        <div className="row">
+          <Tick label={words.showRounds} checked={rounds} onChange={setRounds} />
+        </div>
+      )}
       {lines.length === 0 && (
         <EmptyState title={words.empty}>
           <p>{words.emptyWhat}</p>

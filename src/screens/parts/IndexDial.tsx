@@ -32,8 +32,7 @@ const band = (from: number, to: number): string => {
 };
 
 /**
- * The condition index as a walk round the work: a closed ring is sound. The filled band is the index, the thin line
- * with ends outside it the 90 % range, the figure stands in the middle and the word under it.
+ * The condition index as a walk round the work: a closed ring is sound. The filled band is the index, the line outside it the 90 % range, the figure stands in the middle and the word under it.
  */
 export function IndexDial({ figure, size = 'usual', of, note }: IndexDialProps) {
   const id = useId();
@@ -64,12 +63,7 @@ export function IndexDial({ figure, size = 'usual', of, note }: IndexDialProps) 
         </defs>
         <path className="dial-track" d={band(0, 1)} />
         <path className="dial-band" d={band(0, value / 100)} fill={`url(#${id})`} />
-        {to > from && (
-          <path
-            className="dial-range"
-            d={`M${at(from, 45)} L${at(from, 49)} M${at(from, 47)} ${arc(from, to, 47)} M${at(to, 45)} L${at(to, 49)}`}
-          />
-        )}
+        {to > from && <path className="dial-range" d={`M${at(from, 47)} ${arc(from, to, 47)}`} />}
         <text className="dial-figure" x="50" y="60">
           {whole(value)}
         </text>

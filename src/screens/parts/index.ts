@@ -5,6 +5,7 @@ export { EmptyState } from './EmptyState';
 export { Field, type FieldProps } from './Field';
 export { FigureText } from './FigureText';
 export { FileButton } from './FileButton';
+export { FormActs } from './FormActs';
 export { IndexDial, type IndexDialProps } from './IndexDial';
 export * from './icons';
 export { type IndexLevel, levelOf } from './indexLevel';

@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import { editZone, removeZone, sculptureRecordOf } from '../../actions';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { area, date, w, whole } from '../../words';
-import { Button, Field, Notice, Page, Reading } from '../parts';
+import { Button, Field, FormActs, Notice, Page, Reading } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { NotHere } from './NotHere';
 import { SplitZone } from './SplitZone';
@@ -89,10 +89,7 @@ function EditZone({
             />
           </Notice>
         )}
-        <div className="row by-hand">
-          <Button type="submit" kind="main" size="big" disabled={busy}>
-            {words.save}
-          </Button>
+        <FormActs>
           <Button onClick={() => setSplitting(true)}>{words.split}</Button>
           {visits === 0 && (
             <Button
@@ -111,7 +108,10 @@ function EditZone({
               {words.remove}
             </Button>
           )}
-        </div>
+          <Button type="submit" kind="main" size="round" disabled={busy}>
+            {words.save}
+          </Button>
+        </FormActs>
       </ZoneForm>
       {splitting && (
         <SplitZone sculpture={sculpture} zone={thing} name={body.name} onClose={() => setSplitting(false)} />

@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import { addZone, sculptureRecordOf } from '../../actions';
 import { endOf, type SculptureRecord } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Page, Reading } from '../parts';
+import { Button, FormActs, Page, Reading } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { NotHere } from './NotHere';
 import { ZoneForm } from './ZoneForm';
@@ -48,14 +48,14 @@ function NewZone({ record }: { readonly record: SculptureRecord }) {
       back={{ to: pathTo.zones(sculpture), label: words.title }}
     >
       <ZoneForm text={text} onChange={setText} tried={tried} refused={refused} onSubmit={() => add(false)}>
-        <div className="row by-hand">
-          <Button type="submit" kind="main" size="big" disabled={busy}>
-            {words.addDo}
-          </Button>
-          <Button size="big" disabled={busy} onClick={() => add(true)}>
+        <FormActs>
+          <Button size="round" disabled={busy} onClick={() => add(true)}>
             {words.addMore}
           </Button>
-        </div>
+          <Button type="submit" kind="main" size="round" disabled={busy}>
+            {words.addDo}
+          </Button>
+        </FormActs>
       </ZoneForm>
     </Page>
   );

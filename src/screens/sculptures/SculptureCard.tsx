@@ -1,7 +1,7 @@
 import { Link } from 'wouter';
 import type { SculptureRow } from '../../actions';
 import { roundTypes } from '../../engine/trade';
-import { date, share, w } from '../../words';
+import { date, share, w, whole } from '../../words';
 import { CautionIcon, ClassBadge, IndexDial, OnIcon } from '../parts';
 import { pathTo } from '../shell';
 
@@ -28,7 +28,7 @@ export function SculptureCard({ row: { thing, body, summary } }: { readonly row:
 }
 
 function Standing({ summary }: { readonly summary: NonNullable<SculptureRow['summary']> }) {
-  const { round, condition, urgency, dangers, unsettled, zones } = summary;
+  const { round, index, condition, urgency, dangers, unsettled, zones } = summary;
   return (
     <>
       {dangers > 0 && (
@@ -39,8 +39,8 @@ function Standing({ summary }: { readonly summary: NonNullable<SculptureRow['sum
       )}
       {round && (
         <span className="row work-classes">
-          {urgency !== null && <ClassBadge family="UC" level={urgency} />}
-          {condition !== null && <ClassBadge family="CC" level={condition} />}
+          {urgency !== null && <ClassBadge family="UC" level={urgency} worded />}
+          {condition !== null && <ClassBadge family="CC" level={condition} worded />}
         </span>
       )}
       <span className="work-facts soft">
@@ -51,6 +51,7 @@ function Standing({ summary }: { readonly summary: NonNullable<SculptureRow['sum
               : w.sculptures.runningRound(date(round.date))}
           </span>
         )}
+        {index && <span>{w.sculptures.between(whole(index.low), whole(index.high))}</span>}
         {round && <span>{w.sculptures.seen(share(summary.seenShare))}</span>}
         <span>{zones > 0 ? w.sculptures.zones(zones) : w.sculptures.noZones}</span>
         {unsettled > 0 && <span>{w.sculptures.unsettled(unsettled)}</span>}

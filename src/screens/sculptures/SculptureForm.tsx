@@ -1,7 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import type { BodyOf } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Field, Notice } from '../parts';
+import { Button, Field, FormActs, Notice } from '../parts';
 
 const words = w.sculptures.form;
 
@@ -91,12 +91,12 @@ export function SculptureForm({ start, doIt, refused, busy, onDone, more }: Scul
         <Field {...field('access')} hint={words.accessHint} kind="long" maxLength={2000} optional />
         <Field {...field('note')} kind="long" maxLength={4000} optional />
       </div>
-      <div className="row by-hand">
-        <Button type="submit" kind="main" size="big" disabled={busy}>
+      <FormActs>
+        {more}
+        <Button type="submit" kind="main" size="round" disabled={busy}>
           {doIt}
         </Button>
-        {more}
-      </div>
+      </FormActs>
     </form>
   );
 }

@@ -1,51 +1,24 @@
-import { useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
+import { useLocation } from 'wouter';
 import { openDemo } from '../../actions';
 import { sayReason, w } from '../../words';
-import { Button, CarryIcon, LinkButton, Notice, Page } from '../parts';
+import { Notice, OnIcon, Page } from '../parts';
 import { pathTo, useCollections } from '../shell';
 import { DeviceNotes } from './DeviceNotes';
 import { StartYourOwn } from './StartYourOwn';
+import { WalkPicture } from './WalkPicture';
 import './welcome.css';
 
 const words = w.sculptures.welcome;
 
 /** Nothing begun yet: three ways to begin, and what to know of this device first. */
 export function WelcomeScreen() {
-  const [setting, setSetting] = useState(false);
-  return (
-    <Page title={words.title} over={words.over} lead={words.lead}>
-      <ul className="ways bare">
-        <li className="way card">
-          <h2>{words.own}</h2>
-          <p className="soft">{words.ownWhat}</p>
-          <Button kind="main" size="big" wide onClick={() => setSetting(true)}>
-            {words.own}
-          </Button>
-        </li>
-        <li className="way card">
-          <h2>{words.file}</h2>
-          <p className="soft">{words.fileWhat}</p>
-          <LinkButton to={pathTo.carry()} size="big" wide icon={<CarryIcon />}>
-            {words.file}
-          </LinkButton>
-        </li>
-        <li className="way card">
-          <h2>{words.demo}</h2>
-          <p className="soft">{words.demoWhat}</p>
-          <OpenDemo />
-        </li>
-      </ul>
-      <DeviceNotes />
-      <StartYourOwn open={setting} onClose={() => setSetting(false)} />
-    </Page>
-  );
-}
-
-function OpenDemo() {
+  const [, go] = useLocation();
   const { showDemo } = useCollections();
+  const [setting, setSetting] = useState(false);
   const [busy, setBusy] = useState(false);
   const [problem, setProblem] = useState<string>();
-  const open = async () => {
+  const demo = async () => {
     setBusy(true);
     const opening = await openDemo();
     setBusy(false);
@@ -53,11 +26,53 @@ function OpenDemo() {
     else setProblem(sayReason(opening.reason));
   };
   return (
-    <>
-      <Button size="big" wide onClick={open} disabled={busy}>
-        {busy ? words.demoLoading : words.demo}
-      </Button>
+    <Page title={words.title} over={words.over} lead={words.lead}>
+      <div className="welcome">
+        <ul className="ways bare">
+          <Way title={words.own} what={words.ownWhat} onClick={() => setSetting(true)} main />
+          <Way title={words.file} what={words.fileWhat} onClick={() => go(pathTo.carry())} />
+          <Way title={words.demo} what={busy ? words.demoLoading : words.demoWhat} onClick={demo} busy={busy} />
+        </ul>
+        <WalkPicture />
+      </div>
       {problem && <Notice kind="problem" title={problem} />}
-    </>
+      <DeviceNotes />
+      <StartYourOwn open={setting} onClose={() => setSetting(false)} />
+    </Page>
+  );
+}
+
+interface WayProps {
+  readonly title: string;
+  readonly what: ReactNode;
+  readonly onClick: () => void;
+  readonly main?: boolean;
+  readonly busy?: boolean;
+}
+
+/** One way to begin. The whole card is the touch target; its title is its name. */
+function Way({ title, what, onClick, main, busy }: WayProps) {
+  const id = useId();
+  return (
+    <li>
+      <button
+        type="button"
+        className={main ? 'way card main by-hand' : 'way card by-hand'}
+        aria-labelledby={id}
+        aria-describedby={`${id}-what`}
+        disabled={busy}
+        onClick={onClick}
+      >
+        <span className="grow">
+          <span className="way-title" id={id}>
+            {title}
+          </span>
+          <span className="way-what" id={`${id}-what`}>
+            {what}
+          </span>
+        </span>
+        <OnIcon />
+      </button>
+    </li>
   );
 }

@@ -7,7 +7,11 @@ import type { ZoneText } from './zoneText';
 import './zones.css';
 
 const words = w.sculptures.zone;
-const weights = Object.entries(words.weights).map(([value, label]) => ({ value, label }));
+/** In the order of the numbers: an object would put whole numbers first. */
+const weights = (['0.5', '1', '1.5', '2'] as const).map((value) => ({
+  value: value as string,
+  label: words.weights[value],
+}));
 const ofSort = (sort: Exposure['sort']) =>
   exposures.filter((row) => row.sort === sort).map(({ id, name }) => ({ value: id, label: name }));
 const asOptions = (rows: readonly { readonly id: string; readonly name: string }[]) =>

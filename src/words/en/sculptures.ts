@@ -15,7 +15,7 @@ export const sculptures = {
   lastRound: (type: string, day: string) => `${type} round, ${day}`,
   runningRound: (day: string) => `Round running since ${day}`,
   seen: (share: string) => `${share} of the area seen`,
-  ofRunning: 'so far',
+  between: (low: string, high: string) => `Index between ${low} and ${high}`,
   unsettled: (n: number) => (n === 1 ? '1 thing has two versions' : `${n} things have two versions`),
   dangers: (n: number) => (n === 1 ? 'Could hurt someone' : `${n} things could hurt someone`),
   underWay: (title: string) => `Go on with the round: ${title}`,
@@ -118,7 +118,7 @@ export const sculptures = {
     zonesNone: 'No zones yet',
     zonesNoneWhat:
       'Four to nine zones suit most works. Each is one part with one exposure, small enough to judge at a glance.',
-    columns: { letter: 'Zone', name: 'Name', m2: 'm²', exposure: 'Exposure', index: 'Index', class: 'Class' },
+    columns: { letter: 'Zone', name: 'Name', m2: 'Area', exposure: 'Exposure', index: 'Index', class: 'Class' },
     zonesFrom: (round: string) => `Index and classes from the ${round}.`,
     total: 'All zones',
     known: 'What is known',
