@@ -1,7 +1,6 @@
-import { previousComparable, thenAndNow } from '../../engine/change';
+import { clearlyWorseGreen, previousComparable, thenAndNow } from '../../engine/change';
 import { classesOf, levelOf, type RoundClasses, type SculptureScore, scoreRound } from '../../engine/condition';
-import { type Figure, type SculptureRecord, type Thing, zonesAt } from '../../engine/record';
-import { kindOf } from '../../engine/trade';
+import { type Figure, latestRound, type SculptureRecord, type Thing, zonesAt } from '../../engine/record';
 
 /** What the list of sculptures shows of one. Small, kept beside the record under the counters it was worked out from. */
 export interface SculptureSummary {
@@ -39,29 +38,12 @@ export interface LatestNeed {
   readonly classes: RoundClasses;
 }
 
-/** Rounds after an incident see a few zones only: they speak for the whole where there is no other. */
-const speaksForAll = (round: Thing<'round'>): boolean => round.body.type !== 'incident';
-
-/** The last finished round; where none is finished, the last one with a visit. */
-export const latestRound = (record: SculptureRecord): Thing<'round'> | undefined => {
-  const visited = new Set(record.visits.map((v) => v.body.round));
-  const rounds = record.rounds.filter((r) => visited.has(r.thing));
-  const ended = rounds.filter((r) => r.body.ended !== undefined);
-  return ended.filter(speaksForAll).at(-1) ?? ended.at(-1) ?? rounds.at(-1);
-};
-
-/** Zones whose green in the metal is clearly worse than in the last round that may be compared. */
-const clearlyWorse = (record: SculptureRecord, round: string): ReadonlySet<string> => {
+/** Classes of a round, with what changed since the last comparable one heard; where there is none, nobody compared. */
+export const classesIn = (record: SculptureRecord, round: string, score: SculptureScore): RoundClasses => {
   const { round: previous } = previousComparable(record, round);
-  if (!previous) return new Set();
-  const { findings } = thenAndNow(record, previous.thing, round);
-  const green = findings.filter((f) => f.clearlyWorse && f.origin === 'metal' && kindOf(f.kind)?.group === 'green');
-  return new Set(green.map((f) => f.zone));
+  const clearlyWorse = previous && clearlyWorseGreen(thenAndNow(record, previous.thing, round));
+  return classesOf(record, round, { score, ...(clearlyWorse ? { clearlyWorse } : {}) });
 };
-
-/** Classes of a round, with what changed since the last one heard. */
-export const classesIn = (record: SculptureRecord, round: string, score: SculptureScore): RoundClasses =>
-  classesOf(record, round, { score, clearlyWorse: clearlyWorse(record, round) });
 
 export const summarise = (record: SculptureRecord): { summary: SculptureSummary; need: LatestNeed | null } => {
   const latest = latestRound(record);

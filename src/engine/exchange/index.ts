@@ -4,5 +4,6 @@ export { type CarryOptions, type Held, holdsOf, type LeftOut, type PartialCarry,
 export { type Preview, type PreviewRow, previewImport, type Side } from './previewImport';
 export { type NoSurvey, readSurvey, type Survey } from './readSurvey';
 export { type AdviceCode, advice, adviceOn, exchangeReasons, type ProblemCode, problemReasons } from './reasonCodes';
+export { surveySchema } from './surveySchema';
 export { type United, unite } from './unite';
 export { writeSurvey } from './writeSurvey';

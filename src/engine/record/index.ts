@@ -5,6 +5,7 @@ export type { Entry } from './entry';
 export { gather } from './gather';
 export { assemble, currentOf, headsOf } from './heads';
 export { bodyVersion, isKnown, kindsOfThing } from './kindsOfThing';
+export { latestRound } from './latestRound';
 export { earlierRound, findingsOf, visitOf } from './lookingUp';
 export { idPart, nameOf, type Origin, seriesOf } from './names';
 export { daysApart, type PairOfRounds, roundsThatMayBeOne } from './oneRound';

@@ -1,0 +1,108 @@
+import type { ThenAndNow } from '../engine/change';
+import type { Classes, RoundClasses, SculptureScore, ZoneScore } from '../engine/condition';
+import type { Figure, Reason, SculptureRecord, Thing } from '../engine/record';
+import type { Say } from './said';
+import { shownChange } from './shownChange';
+
+export interface Scored {
+  readonly record: SculptureRecord;
+  readonly round?: Thing<'round'>;
+  readonly score?: SculptureScore;
+  readonly classes?: RoundClasses;
+  readonly change?: ThenAndNow | undefined;
+  /** Why there is nothing to compare with. */
+  readonly noChange?: readonly Reason[];
+}
+
+/** One work by its latest round; one without a round has its name and `round: null`. */
+export const shownSculpture = ({ record, round, score, classes, change, noChange = [] }: Scored, said: Say) => {
+  const { sculpture } = record;
+  const who = { id: sculpture.thing, number: sculpture.body.number, title: sculpture.body.title };
+  if (!round || !score || !classes) return { ...who, round: null, index: null, classes: null, zones: [], change: null };
+  const { type, date, wet, washed } = round.body;
+  const figure = ({ reasons, ...rest }: Figure) => ({ ...rest, reasons: said(reasons) });
+  const { green, bare, scale } = score.active;
+  return {
+    ...who,
+    round: { id: round.thing, type, date, wet, washed, ended: round.body.ended ?? null },
+    index:
+      score.value === null
+        ? null
+        : { value: score.value, low: score.low, high: score.high, reasons: said(score.reasons) },
+    withCarried: score.withCarried ? figure(score.withCarried) : null,
+    seenShare: score.seenShare,
+    ifUnseenBest: score.ifUnseenBest,
+    ifUnseenWorst: score.ifUnseenWorst,
+    weakest: score.weakest?.zone ?? null,
+    active: { green: figure(green), bare: figure(bare), scale: figure(scale) },
+    shareCC3: score.shareCC3,
+    scale: score.scale,
+    classes: shownClasses(classes.sculpture, said),
+    dangers: classes.dangers,
+    zones: zonesOf(record, score, classes, change, said),
+    change: change ? shownChange(change, said) : null,
+    notCompared: change ? [] : said(noChange),
+  };
+};
+
+const zonesOf = (
+  record: SculptureRecord,
+  score: SculptureScore,
+  classes: RoundClasses,
+  change: ThenAndNow | undefined,
+  said: Say,
+) => {
+  const scored = new Map(score.zones.map((zone) => [zone.zone, zone]));
+  const unscored = new Map(score.unscored.map((zone) => [zone.zone, zone]));
+  return record.zones
+    .filter(({ thing }) => scored.has(thing) || unscored.has(thing))
+    .map(({ thing, body }) => {
+      const zone = scored.get(thing);
+      const not = unscored.get(thing);
+      const own = classes.zones.find(({ about }) => about === thing);
+      return {
+        id: thing,
+        letter: body.letter,
+        name: body.name,
+        standing: zone ? 'seen' : (not?.standing ?? 'not visited'),
+        m2: zone?.area.m2 ?? not?.m2 ?? null,
+        index: zone ? { value: zone.value, low: zone.low, high: zone.high, reasons: said(zone.reasons) } : null,
+        notScored: said(not?.reasons ?? []),
+        findings: zone ? findingsOf(zone, said) : [],
+        classes: own ? shownClasses(own, said) : null,
+        verdict: change?.zones.find((z) => z.zonesNow.includes(thing))?.verdict ?? null,
+      };
+    });
+};
+
+const findingsOf = (zone: ZoneScore, said: Say) =>
+  zone.findings.map(({ finding, loss, low, high, parts, reasons }) => ({
+    kind: finding.kind,
+    origin: finding.origin,
+    coverage: finding.coverage ?? null,
+    count: finding.count ?? null,
+    severity: finding.severity,
+    activity: finding.activity,
+    cleared: finding.cleared ?? false,
+    loss,
+    low,
+    high,
+    parts,
+    reasons: said(reasons),
+  }));
+
+const shownClasses = ({ condition, urgency, recommendation, set, stopWords }: Classes, said: Say) => ({
+  condition: { level: condition.level, reasons: said(condition.reasons) },
+  urgency: {
+    level: urgency.level,
+    reasons: said(urgency.reasons),
+    notYetKnown: said(urgency.notYetKnown),
+  },
+  recommendation: {
+    level: recommendation.level,
+    reasons: said(recommendation.reasons),
+    askConservator: said(recommendation.askConservator),
+  },
+  set: set ?? null,
+  stopWords,
+});
