@@ -74,7 +74,7 @@ export function ZoneNeed({ rank, zone, need, names }: ZoneNeedProps) {
             {list(cautions.map(({ name }) => name.toLowerCase()))}.
           </p>
         )}
-        <Fold show={words.why} hide={words.whyHide}>
+        <Fold show={words.why} hide={words.whyHide} alsoOnPaper>
           <div className="stack">
             <ClassReasons classes={own} names={names} />
             <p className="soft small figures">{words.burdenRange(whole(rank.burden.low), whole(rank.burden.high))}</p>

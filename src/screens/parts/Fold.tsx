@@ -7,11 +7,13 @@ interface FoldProps {
   /** On the button while it is shut, and while it is open. */
   readonly show: string;
   readonly hide: string;
+  /** On paper too it shows only where it was opened: for long detail behind a page that stands without it. */
+  readonly alsoOnPaper?: boolean;
   readonly children: ReactNode;
 }
 
-/** Something put away until it is asked for. On paper it is always open: paper cannot be touched. */
-export function Fold({ show, hide, children }: FoldProps) {
+/** Something put away until it is asked for. On paper it is open unless `alsoOnPaper`: paper cannot be touched. */
+export function Fold({ show, hide, alsoOnPaper = false, children }: FoldProps) {
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
@@ -27,7 +29,7 @@ export function Fold({ show, hide, children }: FoldProps) {
           {open ? hide : show}
         </Button>
       </div>
-      <div id={id} className={open ? 'fold-body' : 'fold-body shut'}>
+      <div id={id} className={open ? 'fold-body' : alsoOnPaper ? 'fold-body put-away' : 'fold-body shut'}>
         {children}
       </div>
     </div>
