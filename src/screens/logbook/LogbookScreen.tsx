@@ -18,6 +18,7 @@ export function LogbookScreen({ sculpture }: { readonly sculpture: string }) {
   if (record === null)
     return (
       <EmptyState
+        page
         title={w.sculptures.work.notHere}
         actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
       />

@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from 'react';
+import { Tile } from './Tile';
 import './choice.css';
 
 export interface Option<T extends string> {
@@ -81,21 +82,17 @@ function Tiles<T extends string>(props: TilesProps<T>) {
       )}
       <div className={`tiles ${tiles} ${size}`}>
         {options.map((option) => (
-          <label className="tile" key={option.value}>
-            <input
-              type={type}
-              name={name}
-              value={option.value}
-              checked={isChosen(option.value)}
-              onChange={() => choose(option.value)}
-            />
-            <span className="tile-mark" aria-hidden="true" />
-            {option.picture}
-            <span className="tile-words">
-              <span className="tile-label">{option.label}</span>
-              {option.detail && <span className="tile-detail"> {option.detail}</span>}
-            </span>
-          </label>
+          <Tile
+            key={option.value}
+            type={type}
+            name={name}
+            value={option.value}
+            checked={isChosen(option.value)}
+            onChange={() => choose(option.value)}
+            label={option.label}
+            detail={option.detail}
+            picture={option.picture}
+          />
         ))}
       </div>
       {error && (

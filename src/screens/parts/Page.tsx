@@ -28,7 +28,7 @@ export function Page({ title, over, lead, back, children, actions, narrow }: Pag
   }, []);
   return (
     <div className={narrow ? 'page narrow' : 'page'}>
-      <header className="page-head">
+      <div className="page-head">
         {back && (
           <Link href={back.to} className="page-back not-printed">
             <BackIcon />
@@ -40,7 +40,7 @@ export function Page({ title, over, lead, back, children, actions, narrow }: Pag
           {title}
         </h1>
         {lead && <p className="page-lead">{lead}</p>}
-      </header>
+      </div>
       {children}
       {actions && <div className="page-actions by-hand not-printed">{actions}</div>}
     </div>

@@ -47,12 +47,12 @@ function OpenSheet({ title, onClose, children, actions }: Omit<SheetProps, 'open
         onClose();
       }}
     >
-      <header className="sheet-head by-hand">
+      <div className="sheet-head by-hand">
         <h2 id={id}>{title}</h2>
         <Button kind="quiet" onClick={onClose} aria-label={w.parts.closeSheet} icon={<CrossIcon />} />
-      </header>
+      </div>
       <div className="sheet-body stack">{children}</div>
-      {actions && <footer className="sheet-foot row by-hand">{actions}</footer>}
+      {actions && <div className="sheet-foot row by-hand">{actions}</div>}
     </dialog>
   );
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Tile } from './Tile';
 import './choice.css';
 
 interface TickProps {
@@ -13,14 +14,13 @@ interface TickProps {
 export function Tick({ label, detail, checked, onChange, size = 'usual' }: TickProps) {
   return (
     <div className={`tiles full ${size}`}>
-      <label className="tile">
-        <input type="checkbox" checked={checked} onChange={(e) => onChange(e.target.checked)} />
-        <span className="tile-mark" aria-hidden="true" />
-        <span className="tile-words">
-          <span className="tile-label">{label}</span>
-          {detail && <span className="tile-detail"> {detail}</span>}
-        </span>
-      </label>
+      <Tile
+        type="checkbox"
+        checked={checked}
+        onChange={(e) => onChange(e.target.checked)}
+        label={label}
+        detail={detail}
+      />
     </div>
   );
 }

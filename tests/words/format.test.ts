@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { area, bytes, date, figure, list, share, typedNumber } from '../../src/words';
+
+describe('Numbers and dates as they are written', () => {
+  it('dates stand as vague as they are known', () => {
+    expect(date('2026-05-12')).toBe('12 May 2026');
+    expect(date('2019-05')).toBe('May 2019');
+    expect(date('2019')).toBe('2019');
+    expect(date('before 2021')).toBe('before 2021');
+    expect(date('2026-02-30')).toMatch(/2026/);
+  });
+
+  it('a share is never rounded away to nothing or to all', () => {
+    expect(share(0)).toBe('0 %');
+    expect(share(0.002)).toBe('under 1 %');
+    expect(share(0.995)).toBe('over 99 %');
+    expect(share(1)).toBe('100 %');
+  });
+
+  it('areas have two places while they are small', () => {
+    expect(area(0.95)).toBe('0.95 m²');
+    expect(area(49.44)).toBe('49.4 m²');
+  });
+
+  it('a figure comes with its range in the same measure', () => {
+    expect(figure({ value: 63.6, low: 58.4, high: 69 })).toEqual({ value: '64', range: '58 to 69' });
+    expect(figure({ value: 0.2, low: 0.15, high: 0.26 }, 'share')).toEqual({ value: '20 %', range: '15 % to 26 %' });
+  });
+
+  it('bytes are told as a person counts them', () => {
+    expect([0, 999, 1500, 1_700_000, 5_100_000_000].map(bytes)).toEqual([
+      '0 bytes',
+      '999 bytes',
+      '2 kB',
+      '1.7 MB',
+      '5.1 GB',
+    ]);
+  });
+
+  it('lists are joined as in a sentence', () => {
+    expect(list(['A', 'B', 'C'])).toBe('A, B and C');
+  });
+
+  it.each([
+    ['1,5', 1.5],
+    [' 0.25 ', 0.25],
+    ['.5', 0.5],
+    ['12', 12],
+    ['', undefined],
+    ['-1', undefined],
+    ['1e3', undefined],
+    ['1.2.3', undefined],
+    ['one', undefined],
+  ])('%j is read as %j', (text, number) => {
+    expect(typedNumber(text)).toBe(number);
+  });
+});
