@@ -53,6 +53,6 @@ export const coverageInterval = (
 
 /** The same coverage on a day that shifts the eye by `shift` on the logit; methods the day does not touch stay. */
 export const onAnotherDay = (coverage: Coverage, shift: number): Coverage =>
-  coverage.value > 0 && coverageMethodOf(coverage.method).sharedByDay
+  coverageMethodOf(coverage.method).sharedByDay
     ? { ...coverage, value: fromLogit(logit(coverage.value) + shift) }
     : coverage;
