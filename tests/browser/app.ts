@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { writeSurvey } from '../../src/engine/exchange';
 import type { Entry } from '../../src/engine/record';
@@ -25,11 +26,26 @@ export const goTo = async (page: Page, place: keyof typeof w.shell.nav): Promise
 };
 
 /** Opens a survey file on the screen Carry and takes it in. */
-export async function carryIn(page: Page, bytes: Uint8Array, name = 'garden.survey.json'): Promise<void> {
+export async function carryIn(page: Page, bytes: Uint8Array): Promise<void> {
   await goTo(page, 'carry');
   const button = page.getByRole('button', { name: w.carry.open, exact: true }).filter({ hasText: w.carry.open });
   const [asked] = await Promise.all([page.waitForEvent('filechooser'), button.click()]);
-  await asked.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(bytes) });
+  await asked.setFiles({ name: 'garden.survey.json', mimeType: 'application/json', buffer: Buffer.from(bytes) });
+  await accept(page);
+}
+
+/** The same for a file on the disk that is too large to be handed over in a message. */
+export async function carryInLarge(page: Page, path: string): Promise<void> {
+  await goTo(page, 'carry');
+  await page.locator('input[type=file]').waitFor({ state: 'attached' });
+  const session = await page.context().newCDPSession(page);
+  const { root } = await session.send('DOM.getDocument');
+  const { nodeId } = await session.send('DOM.querySelector', { nodeId: root.nodeId, selector: 'input[type=file]' });
+  await session.send('DOM.setFileInputFiles', { files: [resolve(path)], nodeId });
+  await accept(page);
+}
+
+async function accept(page: Page): Promise<void> {
   await page.getByRole('button', { name: w.carry.accept, exact: true }).click();
   await page.getByRole('button', { name: w.carry.undo, exact: true }).waitFor();
 }

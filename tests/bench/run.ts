@@ -1,0 +1,111 @@
+/** npm run bench: the lines this app has set itself, measured in the built app at a stated slowdown. */
+import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { budgetsOf } from '../../src/build/budgets.mjs';
+import { writeSurvey } from '../../src/engine/exchange';
+import { carryInLarge, openApp, tabletUpright } from '../browser/app';
+import { startTablet } from '../browser/chromium';
+import { built, startHost } from '../browser/server';
+import { startRound } from '../browser/walkRound';
+import { big, seededSurvey } from '../files/seededSurvey';
+import { type Line, median, percentile, said } from './figures';
+import { noteUsable, type Touch, timeRawPuts, timeTouches } from './inPage';
+
+/** A tablet of some years ago is about four times slower than the machine this was written on. */
+const slowdown = 4;
+const touches = 200;
+const starts = 20;
+const lines: Line[] = [];
+
+const file = `build/bench-${big.works}-${big.zonesEach}-${big.rounds}-${big.seed}.survey.json`;
+if (!existsSync(file)) {
+  const { collection, entries } = seededSurvey(big);
+  mkdirSync('build', { recursive: true });
+  writeFileSync(file, writeSurvey(collection, entries));
+}
+
+const slow = async (page: Page) => {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+};
+
+for (const size of budgetsOf(built).sizes) console.log(size);
+const host = await startHost();
+let tablet = await startTablet();
+try {
+  let page = await openApp(tablet, host);
+  page.setDefaultTimeout(180_000);
+  const began = performance.now();
+  await carryInLarge(page, file);
+  lines.push({
+    what: `survey file of ${big.works * big.zonesEach} zones, ${big.rounds} rounds`,
+    measured: statSync(file).size / 1000,
+    unit: 'kB',
+  });
+  lines.push({ what: 'carried in, at full speed', measured: performance.now() - began, unit: 'ms' });
+  console.error('carried in');
+
+  const timed: Touch[] = [];
+  await slow(page);
+  const raw = await timeRawPuts(page, touches);
+  for (let at = 1; timed.length < touches; at += 1) {
+    const zones = Array.from({ length: big.zonesEach }, (_, i) => String.fromCharCode(65 + i)).map((letter) => ({
+      letter,
+      name: `Zone ${letter}`,
+    }));
+    await startRound(page, { title: `Q-${String(at).padStart(2, '0')}`, day: '2027-05-20', zones }, true);
+    timed.push(...(await timeTouches(page, touches - timed.length)));
+    await page.goto(host.url);
+  }
+  console.error('touches timed');
+  const all = timed.map(({ ms }) => ms);
+  const of = (what: Touch['what']) => timed.filter((t) => t.what === what).map(({ ms }) => ms);
+  lines.push({
+    what: `raw strict put and a frame, 95 of 100 of ${raw.length}`,
+    measured: percentile(raw, 0.95),
+    unit: 'ms',
+  });
+  lines.push({
+    what: `touch, saved and drawn, 95 of 100 of ${all.length}`,
+    measured: percentile(all, 0.95),
+    most: 100,
+    unit: 'ms',
+  });
+  lines.push({
+    what: `  of them answers in a zone (${of('answer').length})`,
+    measured: percentile(of('answer'), 0.95),
+    unit: 'ms',
+  });
+  lines.push({
+    what: `  of them leaving a zone (${of('leave').length})`,
+    measured: percentile(of('leave'), 0.95),
+    unit: 'ms',
+  });
+
+  await host.stop();
+  const usable: number[] = [];
+  for (let start = 0; start < starts; start += 1) {
+    await tablet.close({ keepProfile: true });
+    tablet = await startTablet({ profile: tablet.profile });
+    page = await tablet.context.newPage();
+    await page.setViewportSize(tabletUpright);
+    await page.addInitScript(noteUsable);
+    await slow(page);
+    await page.goto(host.url);
+    await page.waitForFunction(() => (globalThis as { usable?: number }).usable !== undefined);
+    usable.push(await page.evaluate(() => (globalThis as { usable?: number }).usable ?? Number.NaN));
+  }
+  lines.push({
+    what: `cold start without a host, list usable, median of ${starts}`,
+    measured: median(usable),
+    most: 2000,
+    unit: 'ms',
+  });
+  lines.push({ what: '  slowest of them', measured: Math.max(...usable), unit: 'ms' });
+} finally {
+  await tablet.close();
+  await host.stop();
+}
+console.log(`CPU slowed ${slowdown} times`);
+for (const line of lines) console.log(said(line));
+process.exitCode = lines.some(({ measured, most }) => most !== undefined && !(measured <= most)) ? 1 : 0;
