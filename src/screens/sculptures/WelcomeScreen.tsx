@@ -50,29 +50,18 @@ interface WayProps {
   readonly busy?: boolean;
 }
 
-/** One way to begin. The whole card is the touch target; its title is its name. */
+/** One way to begin. The button is the title; its touch target is the whole card. */
 function Way({ title, what, onClick, main, busy }: WayProps) {
   const id = useId();
   return (
-    <li>
-      <button
-        type="button"
-        className={main ? 'way card main by-hand' : 'way card by-hand'}
-        aria-labelledby={id}
-        aria-describedby={`${id}-what`}
-        disabled={busy}
-        onClick={onClick}
-      >
-        <span className="grow">
-          <span className="way-title" id={id}>
-            {title}
-          </span>
-          <span className="way-what" id={`${id}-what`}>
-            {what}
-          </span>
-        </span>
-        <OnIcon />
-      </button>
+    <li className={main ? 'way card main by-hand' : 'way card by-hand'}>
+      <div className="grow">
+        <button type="button" className="way-title" aria-describedby={id} disabled={busy} onClick={onClick}>
+          {title}
+        </button>
+        <p id={id}>{what}</p>
+      </div>
+      <OnIcon />
     </li>
   );
 }

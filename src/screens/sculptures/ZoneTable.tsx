@@ -43,65 +43,72 @@ export function ZoneTable({ record, zones, round }: ZoneTableProps) {
   const total = zones.reduce((sum, zone) => sum + areaToday(zone), 0);
   return (
     <Section title={words.zones} actions={<LinkButton to={pathTo.zones(sculpture)}>{words.editZones}</LinkButton>}>
-      <table className="zones">
-        <thead>
-          <tr>
-            <th scope="col">{words.columns.letter}</th>
-            <th scope="col" className="zone-figure">
-              {words.columns.m2}
-            </th>
-            <th scope="col" className="zone-exposure">
-              {words.columns.exposure}
-            </th>
-            <th scope="col">{words.columns.index}</th>
-            <th scope="col">{words.columns.class}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {zones.map((zone) => {
-            const score = asked?.score.zones.find((z) => z.zone === zone.thing);
-            const classes = asked?.classes.zones.find(({ about }) => about === zone.thing);
-            return (
-              <tr key={zone.thing}>
-                <th scope="row">
-                  <Link href={pathTo.zone(sculpture, zone.thing)} className="zone-name">
-                    <span className="zone-letter">{zone.body.letter}</span>
-                    <span>{zone.body.name}</span>
-                  </Link>
-                </th>
-                <td className="zone-figure figures">{area(areaToday(zone))}</td>
-                <td className="zone-exposure">{exposureWords(zone.body.exposure)}</td>
-                <td>
-                  <IndexDial
-                    size="small"
-                    of={w.sculptures.zone.edit(zone.body.letter, zone.body.name)}
-                    figure={score ?? null}
-                  />
-                </td>
-                <td>
-                  <span className="zone-classes">
-                    {classes &&
-                      (['urgency', 'condition'] as const).map((which) => {
-                        const level = levelOf(classes, which);
-                        const set = classes.set?.[which] !== undefined;
-                        return level === null ? null : (
-                          <ClassBadge key={which} family={which === 'urgency' ? 'UC' : 'CC'} level={level} set={set} />
-                        );
-                      })}
-                  </span>
-                </td>
-              </tr>
-            );
-          })}
-        </tbody>
-        <tfoot>
-          <tr>
-            <th scope="row">{words.total}</th>
-            <td className="zone-figure figures">{area(total)}</td>
-            <td colSpan={3} />
-          </tr>
-        </tfoot>
-      </table>
+      <div className="zones-room">
+        <table className="zones">
+          <thead>
+            <tr>
+              <th scope="col">{words.columns.letter}</th>
+              <th scope="col" className="zone-figure">
+                {words.columns.m2}
+              </th>
+              <th scope="col" className="zone-exposure">
+                {words.columns.exposure}
+              </th>
+              <th scope="col">{words.columns.index}</th>
+              <th scope="col">{words.columns.class}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {zones.map((zone) => {
+              const score = asked?.score.zones.find((z) => z.zone === zone.thing);
+              const classes = asked?.classes.zones.find(({ about }) => about === zone.thing);
+              return (
+                <tr key={zone.thing}>
+                  <th scope="row">
+                    <Link href={pathTo.zone(sculpture, zone.thing)} className="zone-name">
+                      <span className="zone-letter">{zone.body.letter}</span>
+                      <span>{zone.body.name}</span>
+                    </Link>
+                  </th>
+                  <td className="zone-figure figures">{area(areaToday(zone))}</td>
+                  <td className="zone-exposure">{exposureWords(zone.body.exposure)}</td>
+                  <td>
+                    <IndexDial
+                      size="small"
+                      of={w.sculptures.zone.edit(zone.body.letter, zone.body.name)}
+                      figure={score ?? null}
+                    />
+                  </td>
+                  <td>
+                    <span className="zone-classes">
+                      {classes &&
+                        (['urgency', 'condition'] as const).map((which) => {
+                          const level = levelOf(classes, which);
+                          const set = classes.set?.[which] !== undefined;
+                          return level === null ? null : (
+                            <ClassBadge
+                              key={which}
+                              family={which === 'urgency' ? 'UC' : 'CC'}
+                              level={level}
+                              set={set}
+                            />
+                          );
+                        })}
+                    </span>
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+          <tfoot>
+            <tr>
+              <th scope="row">{words.total}</th>
+              <td className="zone-figure figures">{area(total)}</td>
+              <td colSpan={3} />
+            </tr>
+          </tfoot>
+        </table>
+      </div>
     </Section>
   );
 }
