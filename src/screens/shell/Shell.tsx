@@ -12,6 +12,7 @@ import { Nav } from './Nav';
 import { type RouteRow, routes } from './routes';
 import { ShellNotices } from './ShellNotices';
 import './shell.css';
+import './header.css';
 
 /** What surrounds every screen of an open collection. */
 export function Shell({ desk }: { readonly desk: Desk }) {
