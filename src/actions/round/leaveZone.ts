@@ -18,7 +18,7 @@ import { inTurn } from '../inTurn';
 import { attempt, must, refuse } from '../outcome';
 import { roundDeed, roundRefusal } from './reasonCodes';
 import { type AtHand, memoryOf } from './roundMemory';
-import { placeNote } from './roundUnderWay';
+import { placeNote, rememberNoted } from './roundUnderWay';
 import { nextOnWalk, walkOf } from './walk';
 
 /** Why the zone cannot be left this way; also kinds that exclude each other and surely pass the whole zone. */
@@ -118,5 +118,6 @@ export const leaveZone = (
         settles,
       ),
     );
+    if (next) rememberNoted(desk, round, next);
     return { state: bodies.visit.state, next };
   });

@@ -20,9 +20,19 @@ interface Place {
 /** The note that says which zone is on the screen, so that the app opens where it stopped. On this device only. */
 export const placeNote = (round: string, zone: string) => ({ key: place, value: { round, zone } satisfies Place });
 
-export const noteZone = (desk: Desk, round: string, zone: string): Promise<void> => {
+/** What was noted last: leaving a zone notes the next one with its answer, and to write it again would cost a flush. */
+const noted = new WeakMap<Desk['store'], Place>();
+
+export const rememberNoted = (desk: Desk, round: string, zone: string): void => {
+  noted.set(desk.store, { round, zone });
+};
+
+export const noteZone = async (desk: Desk, round: string, zone: string): Promise<void> => {
   const { key, value } = placeNote(round, zone);
-  return desk.store.mode === 'writing' ? desk.store.setMeta(key, value) : Promise.resolve();
+  const last = noted.get(desk.store);
+  if (desk.store.mode !== 'writing' || (last?.round === round && last.zone === zone)) return;
+  await desk.store.setMeta(key, value);
+  rememberNoted(desk, round, zone);
 };
 
 /** Rounds begun and not closed, the one last worked on first. */
