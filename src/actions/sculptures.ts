@@ -8,7 +8,7 @@ import { theThing } from './theThing';
 export const addSculpture = (
   desk: Desk,
   body: BodyOf<'sculpture'>,
-  around: { readonly place?: string; readonly access?: string } = {},
+  around: Around = {},
 ): Promise<Outcome<{ readonly sculpture: string }>> =>
   attempt(async () => {
     const title = body.title.trim() || refuse(refusal('title missing', {}));
@@ -20,11 +20,17 @@ export const addSculpture = (
     return { sculpture };
   });
 
-/** Fields left out stay; a field given as undefined is emptied. */
+interface Around {
+  readonly place?: string;
+  readonly access?: string;
+}
+
+/** Fields left out stay; a field given as undefined is emptied. Place and access, where given, are part of the one deed. */
 export const editSculpture = (
   desk: Desk,
   sculpture: string,
   patch: { readonly [F in keyof BodyOf<'sculpture'>]?: BodyOf<'sculpture'>[F] | undefined },
+  { place, access }: Around = {},
 ): Promise<Outcome> =>
   attempt(async () => {
     const { body } = await theThing(desk, 'sculpture', sculpture);
@@ -32,6 +38,8 @@ export const editSculpture = (
     return must(
       await commitChanges(desk, deedName('deed: sculpture edited', { title }), [
         { thing: sculpture, patch: { ...patch, title } },
+        ...(place === undefined ? [] : [placeChange(sculpture, place)]),
+        ...(access === undefined ? [] : [accessChange(sculpture, access)]),
       ]),
     );
   });
@@ -49,15 +57,17 @@ export const removeSculpture = (desk: Desk, sculpture: string): Promise<Outcome>
 
 /** Where the work stands. An empty text takes the place away. A thing of its own, so that it can stay at home in a carry. */
 export const setPlace = (desk: Desk, sculpture: string, text: string): Promise<Outcome> =>
-  commitChanges(desk, deedName('deed: place set', {}), [
-    text.trim() ? placeSaid(sculpture, text.trim()) : { thing: nameOf.place(sculpture), gone: true },
-  ]);
+  commitChanges(desk, deedName('deed: place set', {}), [placeChange(sculpture, text)]);
 
 /** Keys, codes, ladders. An empty text takes it away. */
 export const setAccess = (desk: Desk, sculpture: string, text: string): Promise<Outcome> =>
-  commitChanges(desk, deedName('deed: access set', {}), [
-    text.trim() ? accessSaid(sculpture, text.trim()) : { thing: nameOf.access(sculpture), gone: true },
-  ]);
+  commitChanges(desk, deedName('deed: access set', {}), [accessChange(sculpture, text)]);
+
+const placeChange = (sculpture: string, text: string): Change =>
+  text.trim() ? placeSaid(sculpture, text.trim()) : { thing: nameOf.place(sculpture), gone: true };
+
+const accessChange = (sculpture: string, text: string): Change =>
+  text.trim() ? accessSaid(sculpture, text.trim()) : { thing: nameOf.access(sculpture), gone: true };
 
 const placeSaid = (sculpture: string, text: string): Change => ({
   thing: nameOf.place(sculpture),

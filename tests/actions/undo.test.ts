@@ -38,6 +38,8 @@ type Deed = (desk: Desk, work: Work) => Promise<Outcome<object>>;
 /** Every family of deeds; one that is refused changes nothing and is no step. */
 const deeds: Readonly<Record<string, Deed>> = {
   'edit a sculpture': (desk, { sculpture }) => editSculpture(desk, sculpture, { title: `T ${desk.newId()}` }),
+  'edit a sculpture, its place and its access at once': (desk, { sculpture }) =>
+    editSculpture(desk, sculpture, { title: `T ${desk.newId()}` }, { place: 'by the quay', access: 'step ladder' }),
   'take a sculpture away': (desk, { sculpture }) => removeSculpture(desk, sculpture),
   'set its place': (desk, { sculpture }) => setPlace(desk, sculpture, `here ${desk.newId()}`),
   'take its place away': (desk, { sculpture }) => setPlace(desk, sculpture, ''),

@@ -1,13 +1,5 @@
 import { useLocation } from 'wouter';
-import {
-  type AroundTheWork,
-  aroundTheWork,
-  editSculpture,
-  removeSculpture,
-  sculptureRecordOf,
-  setAccess,
-  setPlace,
-} from '../../actions';
+import { type AroundTheWork, aroundTheWork, editSculpture, removeSculpture, sculptureRecordOf } from '../../actions';
 import type { BodyOf } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Page, Reading } from '../parts';
@@ -44,21 +36,6 @@ export function EditSculptureScreen({ sculpture }: { readonly sculpture: string 
   const { body } = record.sculpture;
   const start = textOf(body, around);
 
-  const keep = async (text: SculptureText) => {
-    const changed = bodyFrom(text);
-    const bodyOutcome = await editSculpture(desk, sculpture, changed);
-    if (!bodyOutcome.ok && bodyOutcome.reason.code !== 'nothing changed') return bodyOutcome;
-    if (text.place.trim() !== start.place) {
-      const outcome = await setPlace(desk, sculpture, text.place);
-      if (!outcome.ok) return outcome;
-    }
-    if (text.access.trim() !== start.access) {
-      const outcome = await setAccess(desk, sculpture, text.access);
-      if (!outcome.ok) return outcome;
-    }
-    return { ok: true } as const;
-  };
-
   return (
     <Page title={words.editTitle} over={body.number} back={{ to: pathTo.sculpture(sculpture), label: body.title }}>
       <SculptureForm
@@ -68,7 +45,7 @@ export function EditSculptureScreen({ sculpture }: { readonly sculpture: string 
         busy={busy}
         onDone={(text) =>
           run(
-            () => keep(text),
+            () => editSculpture(desk, sculpture, bodyFrom(text), { place: text.place, access: text.access }),
             () => {
               say(words.saved);
               go(pathTo.sculpture(sculpture));
