@@ -1,5 +1,5 @@
 import { clearlyWorseGreen, previousComparable, thenAndNow } from '../engine/change';
-import { classesOf, type NeedOf, orderOfNeed, scoreRound } from '../engine/condition';
+import { classesOf, dangersWithoutRound, type NeedOf, orderOfNeed, scoreRound } from '../engine/condition';
 import { format, type Survey } from '../engine/exchange';
 import { assemble, asThing, type Current, gather, latestRound, nameOf, type SculptureRecord } from '../engine/record';
 import { scaleOf } from '../engine/trade';
@@ -27,6 +27,15 @@ export const scoredSurvey = (survey: Survey) => {
   });
   const needs = rounds.flatMap((r): NeedOf[] => (r.score && r.classes ? [r as NeedOf] : []));
   const order = orderOfNeed(needs);
+  // A danger is one whether a round was made or not.
+  const people = [
+    ...order.people,
+    ...rounds
+      .filter(({ round }) => round === undefined)
+      .flatMap(({ record }) =>
+        dangersWithoutRound(record).map((danger) => ({ ...danger, sculpture: record.sculpture.thing })),
+      ),
+  ];
   const named = namesIn(records);
   const said = saidWith(named);
   return {
@@ -36,7 +45,7 @@ export const scoredSurvey = (survey: Survey) => {
     notes: said(survey.notes),
     sculptures: rounds.map((r) => shownSculpture(r, said)),
     needs: {
-      people: order.people.map((danger) => ({ ...danger })),
+      people: people.map(({ reason, ...danger }) => ({ ...danger, reasons: said([reason]) })),
       zones: order.zones.map(({ reasons, burden, ...rank }) => ({
         ...rank,
         burden: { ...burden, reasons: said(burden.reasons) },

@@ -1,5 +1,12 @@
 import type { ThenAndNow } from '../engine/change';
-import type { Classes, RoundClasses, SculptureScore, ZoneScore } from '../engine/condition';
+import {
+  type Classes,
+  dangersWithoutRound,
+  type PersonDanger,
+  type RoundClasses,
+  type SculptureScore,
+  type ZoneScore,
+} from '../engine/condition';
 import type { Figure, Reason, SculptureRecord, Thing } from '../engine/record';
 import type { Say } from './said';
 import { shownChange } from './shownChange';
@@ -14,11 +21,33 @@ export interface Scored {
   readonly noChange?: readonly Reason[];
 }
 
+/** The same fields for a work nobody has walked round yet. */
+const nothingYet = {
+  round: null,
+  index: null,
+  withCarried: null,
+  seenShare: 0,
+  ifUnseenBest: null,
+  ifUnseenWorst: null,
+  weakest: null,
+  active: null,
+  shareCC3: null,
+  scale: null,
+  classes: null,
+  zones: [],
+  change: null,
+  notCompared: [],
+} as const;
+
 /** One work by its latest round; one without a round has its name and `round: null`. */
 export const shownSculpture = ({ record, round, score, classes, change, noChange = [] }: Scored, said: Say) => {
   const { sculpture } = record;
   const who = { id: sculpture.thing, number: sculpture.body.number, title: sculpture.body.title };
-  if (!round || !score || !classes) return { ...who, round: null, index: null, classes: null, zones: [], change: null };
+  const dangers = (standing: readonly PersonDanger[]) =>
+    standing.map(({ reason, ...danger }) => ({ ...danger, reasons: said([reason]) }));
+  if (!round || !score || !classes) {
+    return { ...nothingYet, ...who, dangers: dangers(dangersWithoutRound(record)) };
+  }
   const { type, date, wet, washed } = round.body;
   const figure = ({ reasons, ...rest }: Figure) => ({ ...rest, reasons: said(reasons) });
   const { green, bare, scale } = score.active;
@@ -38,7 +67,7 @@ export const shownSculpture = ({ record, round, score, classes, change, noChange
     shareCC3: score.shareCC3,
     scale: score.scale,
     classes: shownClasses(classes.sculpture, said),
-    dangers: classes.dangers,
+    dangers: dangers(classes.dangers),
     zones: zonesOf(record, score, classes, change, said),
     change: change ? shownChange(change, said) : null,
     notCompared: change ? [] : said(noChange),

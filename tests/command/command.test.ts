@@ -72,6 +72,28 @@ test('score gives the engine’s own figures for each work, with ranges, reasons
   expect(scored.needs.zones).toHaveLength(12);
 });
 
+test('a danger on a work nobody has walked round yet stands first all the same, in words', () => {
+  const early = entries.filter((e) => !['round', 'visit', 'finding'].includes(e.kind));
+  const work = early.find((e) => e.kind === 'sculpture') as Entry;
+  const check: Entry = {
+    ...work,
+    id: '019a0000-0000-7000-8000-000000000001',
+    thing: 'personCheck/1',
+    kind: 'personCheck',
+    body: { sculpture: work.thing, what: 'the plaque is loose', opened: '2026-05-12' },
+  };
+  const file = writeSurvey(collection, [...early, check]);
+  const { code, out } = runCommand(['score', 'x'], () => file);
+  expect(code).toBe(0);
+  const scored = JSON.parse(text(out));
+  expect(scored.needs.people).toHaveLength(1);
+  expect(scored.needs.people[0]).toMatchObject({ sculpture: work.thing, check: 'personCheck/1' });
+  expect(scored.needs.people[0].reasons[0].says).toContain('the plaque is loose');
+  const shown = scored.sculptures.find((s: { id: string }) => s.id === work.thing);
+  expect(shown).toMatchObject({ round: null, index: null, classes: null, change: null });
+  expect(shown.dangers).toHaveLength(1);
+});
+
 test('check says ok, or what is wrong and what to do, with exit code 1', () => {
   expect(run('check', 'all.json')).toMatchObject({ code: 0, err: '' });
   expect(text(run('check', 'all.json').out)).toMatch(/^ok\n/);

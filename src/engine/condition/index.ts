@@ -7,7 +7,7 @@ export { coverageConflicts } from './exclusiveKinds';
 export { type FindingScore, type ScoringOptions, scoreFinding } from './findingLoss';
 export { fromLogit, heldShare, logit } from './logit';
 export { type NeedOf, type OrderOfNeed, orderOfNeed, type PersonFirst, type Rank } from './orderOfNeed';
-export { dangersAt, type PersonDanger } from './personChecks';
+export { dangersAt, dangersWithoutRound, type PersonDanger } from './personChecks';
 export { because, type ConditionReason, conditionReasons } from './reasonCodes';
 export type { Recommendation } from './recommendationClass';
 export { type RoundOptions, type SculptureScore, scoreRound, type Unscored } from './sculptureIndex';

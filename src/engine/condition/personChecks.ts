@@ -41,13 +41,19 @@ const uncovered = (record: SculptureRecord, round: Thing<'round'>): readonly Per
       reason: because('class: could hurt someone, no person check yet', { kind: body.kind }),
     }));
 
+const asDanger = ({ thing, body }: Thing<'personCheck'>): PersonDanger => ({
+  ...(body.zone === undefined ? {} : { zone: body.zone }),
+  ...(body.finding === undefined ? {} : { finding: body.finding }),
+  check: thing,
+  reason: because('class: person check open', { what: body.what, opened: body.opened }),
+});
+
+/** Dangers that stand where no round was made yet: every check that is open. */
+export const dangersWithoutRound = (record: SculptureRecord): readonly PersonDanger[] =>
+  record.personChecks.filter(({ body }) => body.closed === undefined).map(asDanger);
+
 /** Every danger to people standing at a round, in the order of the record. Stands above every list. */
-export const dangersAt = (record: SculptureRecord, round: Thing<'round'>): readonly PersonDanger[] => {
-  const open = record.personChecks.filter(standsAt(record, round)).map(({ thing, body }) => ({
-    ...(body.zone === undefined ? {} : { zone: body.zone }),
-    ...(body.finding === undefined ? {} : { finding: body.finding }),
-    check: thing,
-    reason: because('class: person check open', { what: body.what, opened: body.opened }),
-  }));
-  return [...open, ...uncovered(record, round)];
-};
+export const dangersAt = (record: SculptureRecord, round: Thing<'round'>): readonly PersonDanger[] => [
+  ...record.personChecks.filter(standsAt(record, round)).map(asDanger),
+  ...uncovered(record, round),
+];
