@@ -15,8 +15,28 @@ const spelled = (path: readonly PropertyKey[]): string =>
 
 const dateFormats = new Set(['date', 'datetime']);
 
+type Judge = (value: unknown) => readonly Issue[];
+
+const withNumber = (value: unknown, [first, ...rest]: readonly PropertyKey[], put: number): unknown => {
+  if (first === undefined) return put;
+  const copy = (Array.isArray(value) ? [...value] : { ...(value as object) }) as Record<PropertyKey, unknown>;
+  copy[first] = withNumber(copy[first], rest, put);
+  return copy;
+};
+
+/** Between what a number may lie, asked of the schema itself by numbers no field allows. */
+const boundsAt = (judge: Judge, value: unknown, path: readonly PropertyKey[]) => {
+  const here = (put: number) => judge(withNumber(value, path, put)).filter((i) => spelled(i.path) === spelled(path));
+  const least = here(-9e15).flatMap((i) => (i.code === 'too_small' ? [Number(i.minimum)] : []));
+  const most = here(9e15).flatMap((i) => (i.code === 'too_big' ? [Number(i.maximum)] : []));
+  return {
+    least: least.length > 0 ? Math.max(...least) : 'any number',
+    most: most.length > 0 ? Math.min(...most) : 'any number',
+  };
+};
+
 /** A problem Zod found, as a reason of ours. Checks of our own name their code in the message. */
-const reasonFor = (issue: Issue, value: unknown, where: string, entry: number, kind: string): Reason => {
+const reasonFor = (issue: Issue, judge: Judge, value: unknown, where: string, entry: number, kind: string): Reason => {
   const place = { where: where + spelled(issue.path), entry, kind };
   const wrong = at(value, issue.path);
   const found = quoted(wrong);
@@ -30,9 +50,7 @@ const reasonFor = (issue: Issue, value: unknown, where: string, entry: number, k
     case 'too_big':
     case 'too_small': {
       if (typeof wrong !== 'number') return because('too long or too short', place);
-      const least = issue.code === 'too_small' ? Number(issue.minimum) : '';
-      const most = issue.code === 'too_big' ? Number(issue.maximum) : '';
-      return because('number out of range', { ...place, found, least, most });
+      return because('number out of range', { ...place, found, ...boundsAt(judge, value, issue.path) });
     }
     case 'custom':
       if (issue.message === 'range ends out of order' || issue.message === 'shares do not add up') {
@@ -45,9 +63,9 @@ const reasonFor = (issue: Issue, value: unknown, where: string, entry: number, k
 };
 
 const judgeBody = (entry: Entry, where: string, n: number): Reason | undefined => {
-  const judged = bodySchemas[entry.kind as KindOfThing].safeParse(entry.body);
-  const issue = judged.error?.issues[0];
-  if (issue) return reasonFor(issue, entry.body, `${where}.body`, n, entry.kind);
+  const judge: Judge = (body) => bodySchemas[entry.kind as KindOfThing].safeParse(body).error?.issues ?? [];
+  const [issue] = judge(entry.body);
+  if (issue) return reasonFor(issue, judge, entry.body, `${where}.body`, n, entry.kind);
   const place = { entry: n, kind: entry.kind };
   if (!nameFits(entry)) {
     const found = quoted(entry.thing);
@@ -83,10 +101,10 @@ const saysNothing = (entry: Entry): boolean => entry.gone === true && Object.key
 export const judgeEntry = (value: unknown, index: number): Reason | undefined => {
   const where = `entries[${index}]`;
   const n = index + 1;
-  const judged = entrySchema.safeParse(value);
+  const judge: Judge = (v) => entrySchema.safeParse(v).error?.issues ?? [];
   const kind = typeof value === 'object' && value !== null && 'kind' in value ? quoted(value.kind) : '';
-  const issue = judged.error?.issues[0];
-  if (issue) return reasonFor(issue, value, where, n, kind);
+  const [issue] = judge(value);
+  if (issue) return reasonFor(issue, judge, value, where, n, kind);
   const entry = value as Entry;
   if (!entry.thing.startsWith(`${entry.kind}/`)) {
     const found = quoted(entry.thing);

@@ -19,7 +19,7 @@ const problems = {
   'newer format': (s) =>
     `The file was written by a newer version (format ${s.text('found')}); this one reads up to ${s.text('known')}.`,
   'check does not match': () =>
-    'The check at the end of the file does not match its content: it was damaged or changed.',
+    'The check sum of the file does not match its content: it was damaged or changed after it was written.',
   'too many entries': (s) => `The file holds ${s.number('count')} entries; up to ${s.number('most')} can be read.`,
   'nested too deep': (s) =>
     `Something in the file is nested deeper than ${s.number('most')} levels, at ${s.text('where')}.`,

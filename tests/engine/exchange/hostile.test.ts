@@ -41,6 +41,15 @@ describe('A file that is not taken', () => {
     });
   });
 
+  it.each([
+    ['more than 100 %', 0, 1],
+    ['a zone of no area', 0, 100_000],
+    ['a counter below nothing', 0, 'any number'],
+  ])('because of %s: says between what the number may lie', (name, least, most) => {
+    const read = readSurvey(hostileFiles.find((h) => h.name === name)?.bytes ?? new Uint8Array());
+    expect(read).toMatchObject({ ok: false, problems: [{ params: { least, most } }] });
+  });
+
   it('with a hundred faults lists the first twenty, and counts the rest', () => {
     const faulty = Array.from({ length: 100 }, (_, i) => entry(300 + i, { thing: `zone/${i}`, kind: 'round' }));
     const read = readSurvey(writeSurvey(collection, faulty));
