@@ -53,6 +53,7 @@ const raw = (name: string, code: ProblemCode, found: string, put: string, where?
 const asText: readonly Hostile[] = [
   text('nothing at all', 'empty file', ''),
   text('only spaces', 'empty file', ' \n\t '),
+  text('a file cut in the middle', 'file cut off', good.slice(0, good.length >> 1)),
   text('a letter', 'not JSON', 'Dear colleague, please find attached'),
   text('a web page', 'not JSON', '<!doctype html><title>Sign in</title>'),
   text('NaN', 'not JSON', unchecked.replace('"order":1', '"order":NaN')),

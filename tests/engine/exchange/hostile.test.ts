@@ -23,6 +23,11 @@ describe('A file that is not taken', () => {
     },
   );
 
+  it('is here for every problem there is', () => {
+    const met = [...hostileFiles.map((h) => h.code), 'file too large', 'more problems'];
+    expect(new Set(met)).toEqual(new Set(Object.keys(problemReasons)));
+  });
+
   it('leaves nothing behind in the machinery of objects', () => {
     for (const { bytes } of hostileFiles) readSurvey(bytes);
     expect(Object.hasOwn(Object.prototype, 'mine')).toBe(false);
