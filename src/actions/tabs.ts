@@ -24,10 +24,18 @@ const stateOf = ({ store }: Desk): TabState => {
   return state;
 };
 
-export const tabs = (desk: Desk): Known<TabState> => ({
-  subscribe: (changed) => desk.store.watchMode(changed),
-  get: () => stateOf(desk),
-});
+const questions = new WeakMap<Desk['store'], Known<TabState>>();
+
+export const tabs = (desk: Desk): Known<TabState> => {
+  const known = questions.get(desk.store);
+  if (known) return known;
+  const made: Known<TabState> = {
+    subscribe: (changed) => desk.store.watchMode(changed),
+    get: () => stateOf(desk),
+  };
+  questions.set(desk.store, made);
+  return made;
+};
 
 /** This tab writes from now on; the other one is told and only reads. */
 export const takeOver = (desk: Desk): Promise<Outcome> =>

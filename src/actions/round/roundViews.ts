@@ -45,6 +45,8 @@ export interface ZoneView {
   readonly answered: number;
   /** The zone to go on with; none when every other one has its answer. */
   readonly next: Thing<'zone'> | undefined;
+  /** The other zones of the walk: a stain may come from one of them. */
+  readonly otherZones: readonly Thing<'zone'>[];
   readonly draft: ZoneDraft;
   readonly asks: Asking;
   /** Kinds recorded most on this work, and not yet in this zone. */
@@ -161,6 +163,7 @@ export const zoneView = (desk: Desk, round: string, zone: string): Question<Zone
       zones: walk.length,
       answered: answeredOnWalk(walk),
       next: walk.find((z) => z.zone.thing === onward)?.zone,
+      otherZones: walk.flatMap((z) => (z.zone.thing === zone ? [] : [z.zone])),
       draft,
       asks: asking(draft),
       often: oftenHere(memory, draft),
