@@ -1,5 +1,6 @@
 export { asThing } from './asThing';
 export type * from './bodies';
+export { coverageBetween } from './coverageBetween';
 export type * from './current';
 export type { Entry } from './entry';
 export { gather } from './gather';

@@ -1,4 +1,5 @@
 import type { BodyOf } from './bodies';
+import { coverageBetween } from './coverageBetween';
 import type { Origin } from './names';
 import {
   type Count,
@@ -24,6 +25,8 @@ export type ZoneTouch =
   | { readonly do: 'origin'; readonly origin: Origin }
   | { readonly do: 'stain from'; readonly zone: string }
   | { readonly do: 'cover'; readonly coverage: Coverage }
+  /** A value between two steps: inside the bin of the step of this value. */
+  | { readonly do: 'cover between'; readonly step: number; readonly by: -1 | 1 }
   | { readonly do: 'count'; readonly count: Count }
   | { readonly do: 'there'; readonly key?: string }
   | { readonly do: 'gone'; readonly key?: string }
@@ -161,6 +164,11 @@ const step = (draft: ZoneDraft, touch: ZoneTouch): ZoneDraft => {
     case 'cover':
       if (touch.coverage.value === 0) return sayGone(draft, draft.open);
       return judge(draft, draft.open, { coverage: touch.coverage });
+    case 'cover between':
+      return change(draft, draft.open, (f) => {
+        const coverage = f.coverage && coverageBetween(f.coverage, touch.step, touch.by);
+        return coverage ? { ...f, coverage } : f;
+      });
     case 'count':
       return judge(draft, draft.open, { count: touch.count });
     case 'there':

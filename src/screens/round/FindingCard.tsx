@@ -4,8 +4,10 @@ import { kindOf, originOf } from '../../engine/trade';
 import { w } from '../../words';
 import { Button } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
+import { BetweenSteps } from './BetweenSteps';
 import { NoteSheet } from './NoteSheet';
 import { usePad } from './PadContext';
+import { StainFrom } from './StainFrom';
 import { kindName, saidExtent } from './said';
 
 const words = w.round;
@@ -53,6 +55,8 @@ export function FindingCard({ finding }: { readonly finding: DraftFinding }) {
           )}
         </div>
       )}
+      {finding.coverage && !finding.gone && <BetweenSteps coverage={finding.coverage} />}
+      {finding.origin === 'stain' && !finding.gone && <StainFrom chosen={finding.stainFrom} />}
       {kind?.asks && !finding.gone && <p className="soft">{words.card.asks(kind.asks)}</p>}
       {kind?.caution && !finding.gone && <p className="soft">{kind.caution}</p>}
       <div className="finding-parts">

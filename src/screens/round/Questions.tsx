@@ -1,5 +1,5 @@
-import type { DraftFinding } from '../../engine/record';
-import { activities, counts, kindOf, type LadderStep, origins, severities } from '../../engine/trade';
+import type { Coverage, DraftFinding } from '../../engine/record';
+import { activities, counts, kindOf, type LadderStep, ladder, origins, severities } from '../../engine/trade';
 import { w } from '../../words';
 import { CoverageLadder } from '../parts/CoverageLadder';
 import { usePad } from './PadContext';
@@ -30,6 +30,10 @@ export function OriginQuestion({ finding }: OfFinding) {
   );
 }
 
+/** The step that holds the value, also where it was set between two. */
+const stepOf = (coverage: Coverage | undefined): number | undefined =>
+  ladder.find((s) => s.low === coverage?.low && s.high === coverage.high)?.value ?? coverage?.value;
+
 export function ExtentQuestion({ finding }: OfFinding) {
   const { view, touch } = usePad();
   const { letter } = view.zone.body;
@@ -42,7 +46,7 @@ export function ExtentQuestion({ finding }: OfFinding) {
         <p className="pad-group-label" aria-hidden="true">
           {label}
         </p>
-        <CoverageLadder label={label} chosen={finding.coverage?.value} withoutNone={!finding.earlier} onStep={step} />
+        <CoverageLadder label={label} chosen={stepOf(finding.coverage)} withoutNone={!finding.earlier} onStep={step} />
       </div>
     );
   }

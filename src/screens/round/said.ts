@@ -1,7 +1,7 @@
 import type { AgainTouch, Undoable, ZoneView } from '../../actions';
 import type { Coverage, DraftFinding, EarlierFinding, ZoneDraft, ZoneTouch } from '../../engine/record';
 import { beadings, kindOf, ladder } from '../../engine/trade';
-import { date, deedNamed, share, w } from '../../words';
+import { date, deedNamed, number, share, w } from '../../words';
 
 const words = w.round;
 
@@ -9,7 +9,9 @@ const words = w.round;
 export const saidCoverage = (coverage: Coverage): string => {
   const step = ladder.find((s) => s.value === coverage.value);
   if (coverage.value === 0) return words.said.none;
-  return step ? words.said.percent(step.label) : share(coverage.value);
+  if (step) return words.said.percent(step.label);
+  // Low on the ladder the steps lie closer than a whole per cent.
+  return coverage.value < 0.1 ? words.said.percent(number(coverage.value * 100, 1)) : share(coverage.value);
 };
 
 type Extent = Pick<DraftFinding, 'coverage' | 'count'>;
@@ -47,8 +49,13 @@ export const asLastYear = (before: NonNullable<ZoneDraft['before']>, today: stri
   return words.zone.asIn(years === 0 ? date(before.date) : yearOf(before.date));
 };
 
+const saidStainFrom = (f: DraftFinding, zones: ZoneView['otherZones']): string[] => {
+  const from = f.origin === 'stain' ? zones.find((z) => z.thing === f.stainFrom) : undefined;
+  return from ? [words.said.stainFrom(from.body.letter)] : [];
+};
+
 /** One sentence to call back up the ladder. */
-export const readBack = ({ zone, draft }: Pick<ZoneView, 'zone' | 'draft'>): string => {
+export const readBack = ({ zone, draft, otherZones }: Pick<ZoneView, 'zone' | 'draft' | 'otherZones'>): string => {
   const place = `${zone.body.letter}, ${zone.body.name.toLowerCase()}`;
   const judged = draft.findings.filter((f) => f.gone || f.coverage || f.count || (f.there && f.severity));
   const beading = beadings.find((b) => b.id === draft.beading)?.name;
@@ -59,7 +66,9 @@ export const readBack = ({ zone, draft }: Pick<ZoneView, 'zone' | 'draft'>): str
   ];
   if (judged.length === 0 && more.length === 0) return words.readBack.nothing(place);
   const findings = judged.map((f) =>
-    f.gone ? words.readBack.gone(f.kind) : `${kindName(f.kind).toLowerCase()}, ${saidFinding(f)}`,
+    f.gone
+      ? words.readBack.gone(f.kind)
+      : [kindName(f.kind).toLowerCase(), saidFinding(f), ...saidStainFrom(f, otherZones)].join(', '),
   );
   return words.readBack.sentence(place, findings, more);
 };
@@ -71,6 +80,10 @@ const saidTouch = (touch: ZoneTouch | AgainTouch): string => {
       return said.cover(saidCoverage(touch.coverage));
     case 'cover':
       return said.cover(saidCoverage(touch.coverage));
+    case 'cover between':
+      return touch.by < 0 ? said.between.less : said.between.more;
+    case 'stain from':
+      return said.stainFrom;
     case 'gone':
     case 'there':
     case 'count':

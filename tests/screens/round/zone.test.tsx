@@ -73,6 +73,28 @@ describe('a zone with nothing before', () => {
     expect(await screen.findByText('A, part a: black crust or scab, 20 %, severe.')).toBeDefined();
   });
 
+  it('takes a value between two steps by a touch of its own, and says it and takes it back', async () => {
+    const { desk, user, round, zone, history } = await openZone();
+    await press(user, 'Dark', 'Black crust or scab', 'In the metal', 'about 20 %', 'Severe', 'A little more');
+    expect(await screen.findByText('A, part a: black crust or scab, 22 %, severe.')).toBeDefined();
+    await press(user, 'A little more', /Undo: a little more/, 'Next: zone B');
+    await waitFor(() => expect(history.length).toBe(2));
+    expect(await stored(desk, nameOf.finding(round, zone, 'black-crust', 'metal'))).toMatchObject({
+      coverage: { value: 0.21667, low: 0.175, high: 0.25, method: 'ladder, adjusted' },
+    });
+  });
+
+  it('points a stain from above to the zone it comes from, and reads that back', async () => {
+    const { desk, user, round, zone, work, history } = await openZone();
+    await press(user, 'Green', 'Green spots', 'Stain from above', 'about 5 %', 'Slight', 'From zone B');
+    expect(await screen.findByText('A, part a: green spots, 5 %, slight, from zone B.')).toBeDefined();
+    await press(user, 'Next: zone B');
+    await waitFor(() => expect(history.length).toBe(2));
+    expect(await stored(desk, nameOf.finding(round, zone, 'green-spots', 'stain'))).toMatchObject({
+      stainFrom: work.zones[1],
+    });
+  });
+
   it('does not offer "none there" for what is just being begun', async () => {
     const { user } = await openZone();
     await press(user, 'Green', 'Green spots', 'In the metal');
