@@ -3,7 +3,7 @@ import { join, relative } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { startTablet, type Tablet } from './chromium';
-import { type Host, startHost } from './server';
+import { built, type Host, startHost } from './server';
 
 let host: Host;
 let tablet: Tablet;
@@ -19,9 +19,9 @@ afterEach(async () => {
 });
 
 test('every file of the build is given by the tablet itself once the host is gone', async () => {
-  const files = readdirSync('dist', { recursive: true, withFileTypes: true })
+  const files = readdirSync(built, { recursive: true, withFileTypes: true })
     .filter((f) => f.isFile() && f.name !== 'sw.js')
-    .map((f) => relative('dist', join(f.parentPath, f.name)));
+    .map((f) => relative(built, join(f.parentPath, f.name)));
   const page = await tablet.context.newPage();
   await page.goto(host.url);
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { startTablet, type Tablet } from './chromium';
-import { type Host, startHost } from './server';
+import { built, type Host, startHost } from './server';
 import { watch } from './watch';
 
 let host: Host;
@@ -25,7 +25,7 @@ afterEach(async () => {
 
 /** The same app under a new title, as the next version would lie on the host. */
 function makeNewerVersion(): void {
-  cpSync('dist', newer, { recursive: true });
+  cpSync(built, newer, { recursive: true });
   const change = (file: string, from: string | RegExp, to: string) => {
     const text = readFileSync(join(newer, file), 'utf8');
     const changed = text.replace(from, to);
