@@ -273,6 +273,16 @@ const amongEntries: readonly Hostile[] = [
   ),
   {
     ...holding(
+      'a circle of two',
+      'replaces in a circle',
+      '',
+      finding({}, { id: uuid(40), replaces: [uuid(41)] }),
+      finding({}, { id: uuid(41), replaces: [uuid(40)] }),
+    ),
+    where: 'entries[3].replaces',
+  },
+  {
+    ...holding(
       'a circle of three',
       'replaces in a circle',
       '',

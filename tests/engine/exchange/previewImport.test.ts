@@ -77,6 +77,11 @@ describe('What an import would change', () => {
     expect(ofWork(previewed([], entries, [hash]))?.photosMissing).toBe(0);
   });
 
+  it('does not miss the bytes of a photo that was taken away', () => {
+    const gone = entry(200, { thing: nameOf.photo(hash), replaces: [uuid(123)], gone: true });
+    expect(ofWork(previewed([], [...entries, gone]))?.photosMissing).toBe(0);
+  });
+
   it('asks of rounds begun apart whether they are one', () => {
     const other = first(200, nameOf.round(uuid(50)), 'round', bodies.round({ date: '2026-05-15' }), {
       device: 'tablet-2',

@@ -16,11 +16,17 @@ describe('The survey file', () => {
   });
 
   it('is the same bytes whatever order entries, fields and replaced ids came in', () => {
-    const shuffled = [...entries].reverse().map((e) => ({
+    const settled = entry(300, {
+      thing: entries[14]!.thing,
+      body: entries[14]!.body,
+      replaces: [uuid(116), uuid(115)],
+    });
+    const all = [...entries, settled];
+    const shuffled = [...all].reverse().map((e) => ({
       ...(Object.fromEntries(Object.entries(e).reverse()) as typeof e),
       replaces: [...e.replaces].reverse(),
     }));
-    expect(writeSurvey(collection, [...shuffled, ...entries])).toEqual(writeSurvey(collection, entries));
+    expect(writeSurvey(collection, [...shuffled, ...all])).toEqual(writeSurvey(collection, all));
   });
 
   it('says nothing of when, where or on what it was written', () => {

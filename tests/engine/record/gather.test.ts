@@ -122,6 +122,21 @@ describe('Two rounds said to be one', () => {
     );
   });
 
+  it('answers carried over from one of them are carried from the one they count as', () => {
+    const next = nameOf.round(uuid(6));
+    const record = gathered(
+      partOf,
+      first(6, next, 'round', bodies.round({ date: '2027-05-12' })),
+      first(
+        60,
+        nameOf.visit(next, zoneA),
+        'visit',
+        bodies.visit({ round: next, state: 'carried', carriedFrom: later }),
+      ),
+    );
+    expect(visitOf(record, next, zoneA)?.body.carriedFrom).toBe(round);
+  });
+
   it('are two again where the one they were part of was taken away', () => {
     expect(names(gathered(partOf, entry(41, { thing: round, replaces: [uuid(4)], gone: true })).rounds)).toEqual([
       later,
