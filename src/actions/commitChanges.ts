@@ -6,6 +6,7 @@ import type { Desk, Outcome } from './desk';
 import { inTurn } from './inTurn';
 import { attempt, refuse } from './outcome';
 import { refusal } from './reasonCodes';
+import { whoIsAtWork } from './whoIsAtWork';
 
 /** A thing said anew with its whole body. */
 export type Said = {
@@ -41,31 +42,44 @@ export const commitChanges = (
 ): Promise<Outcome<{ readonly deed: string; readonly entries: readonly Entry[] }>> =>
   attempt(() =>
     inTurn(desk.store, async () => {
-      const before = await desk.store.currents(changes.map((change) => change.thing));
-      const deed = desk.newId();
-      const at = desk.now();
-      const entries = changes.flatMap((change, i) => entryOf(desk, deed, at, change, before[i]));
+      const byThing = new Map<string, Change[]>();
+      for (const change of changes) byThing.set(change.thing, [...(byThing.get(change.thing) ?? []), change]);
+      const before = await desk.store.currents([...byThing.keys()]);
+      const frame = { v: 1, at: desk.now(), by: await whoIsAtWork(desk), deed: desk.newId() };
+      const entries = [...byThing].flatMap(([thing, own], i) =>
+        entryOf({ ...frame, id: desk.newId(), thing }, own, before[i]),
+      );
       const { notes: _, ...touched } = touches;
       if (entries.length === 0 && Object.keys(touched).length === 0) return { deed: '', entries: [] };
+      const { deed, at } = frame;
       const stored = await desk.store.commit({ entries, deed: { id: deed, name, at }, ...touches });
       return { deed, entries: stored };
     }),
   );
 
-const entryOf = (desk: Desk, deed: string, at: string, change: Change, before: Current | undefined): NewEntry[] => {
-  const frame = { id: desk.newId(), thing: change.thing, v: 1, at, by: desk.surveyor(), deed };
-  if ('gone' in change) {
-    if (!before || before.gone) return [];
-    const { kind, within, lead } = before;
-    return [{ ...frame, kind, within, replaces: [...before.heads], gone: true, body: lead.body }];
-  }
-  if ('patch' in change) {
-    if (!before || before.gone) return refuse(refusal('not here', { thing: change.thing }));
-    const body = asTyped({ ...before.lead.body, ...change.patch });
-    if (sameContent(body, before.lead.body)) return [];
-    return [{ ...frame, kind: before.kind, within: before.within, replaces: [before.lead.id], body }];
-  }
-  const body: Record<string, unknown> = asTyped(change.body);
-  if (before && !before.gone && before.within === change.within && sameContent(body, before.lead.body)) return [];
-  return [{ ...frame, kind: change.kind, within: change.within, replaces: before ? [before.lead.id] : [], body }];
+type Frame = Pick<NewEntry, 'id' | 'thing' | 'v' | 'at' | 'by' | 'deed'>;
+
+/** What a deed says of one thing, however often it speaks of it, as one entry, or none where that changes nothing. */
+const entryOf = (frame: Frame, changes: readonly Change[], before: Current | undefined): NewEntry[] => {
+  const was = before && !before.gone ? before : undefined;
+  const last = changes.reduce<State | undefined>(stateAfter, was && { ...was, body: was.lead.body });
+  if (!last) return was ? [{ ...frame, ...said(was, was.lead.body), replaces: [...was.heads], gone: true }] : [];
+  if (was && was.within === last.within && sameContent(was.lead.body, last.body)) return [];
+  return [{ ...frame, ...said(last, last.body), replaces: before ? [before.lead.id] : [] }];
+};
+
+interface State {
+  readonly kind: string;
+  readonly within: string;
+  readonly body: Record<string, unknown>;
+}
+
+const said = ({ kind, within }: Omit<State, 'body'>, body: State['body']) => ({ kind, within, body });
+
+/** A thing after one more change; undefined where it is not there. */
+const stateAfter = (state: State | undefined, change: Change): State | undefined => {
+  if ('gone' in change) return undefined;
+  if (!('patch' in change)) return said(change, asTyped<Record<string, unknown>>(change.body));
+  if (!state) return refuse(refusal('not here', { thing: change.thing }));
+  return said(state, asTyped({ ...state.body, ...change.patch }));
 };

@@ -6,6 +6,7 @@ import { inTurn } from './inTurn';
 import { attempt, must, refuse } from './outcome';
 import { deedName, refusal } from './reasonCodes';
 import { theThing } from './theThing';
+import { whoIsAtWork } from './whoIsAtWork';
 
 /** One of the versions as it stands (by entry id), or a body put together from them. */
 export type SettleChoice = { readonly version: string } | { readonly body: Readonly<Record<string, unknown>> };
@@ -34,7 +35,7 @@ export const settle = (desk: Desk, thing: string, choice: SettleChoice): Promise
         within,
         v,
         at,
-        by: desk.surveyor(),
+        by: await whoIsAtWork(desk),
         deed,
         replaces: [...current.heads],
         ...gone,

@@ -34,9 +34,10 @@ export const storageHealth = (desk: Desk): Question<StorageHealth> =>
 let asked = 0;
 
 /** Asks the browser to keep the data. To be called from a tap, after the first real save. */
-export const askPersistence = async (): Promise<StorageHealth['persisted']> => {
+export const askPersistence = async (desk: Desk): Promise<StorageHealth['persisted']> => {
   const answer = await askToPersist();
   asked++;
+  desk.store.tell();
   return answer;
 };
 

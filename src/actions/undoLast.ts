@@ -4,6 +4,7 @@ import type { Desk, Outcome } from './desk';
 import { inTurn } from './inTurn';
 import { attempt, refuse } from './outcome';
 import { deedName, refusal } from './reasonCodes';
+import { whoIsAtWork } from './whoIsAtWork';
 
 /**
  * Takes back this device's last deed, also after a restart: an import is taken out, a zone that was left is open again with
@@ -29,7 +30,7 @@ export const undoLast = (desk: Desk): Promise<Outcome<{ readonly name: Reason }>
       const entries = undoingEntries(done, (thing) => histories.get(thing) ?? [], {
         deed,
         at,
-        by: desk.surveyor(),
+        by: await whoIsAtWork(desk),
         newId: () => ids.shift() ?? desk.newId(),
       });
       await desk.store.commit({

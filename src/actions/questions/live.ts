@@ -1,3 +1,4 @@
+import { StoreProblem } from '../../device/storeProblem';
 import type { Desk, Question } from '../desk';
 import { ask } from './question';
 
@@ -22,7 +23,8 @@ export const live = <T>(desk: Desk, key: string, read: (again: () => void) => Pr
     async () => {
       const { value, after } = await read(again);
       after?.().catch((error: unknown) => {
-        if (!desk.store.closed) throw error;
+        // What the store refuses in the background it refuses again, and then aloud, when someone asks.
+        if (!(error instanceof StoreProblem)) throw error;
       });
       return value;
     },

@@ -4,6 +4,7 @@ import { commitChanges } from '../commitChanges';
 import type { Desk, Outcome } from '../desk';
 import { attempt, must, refuse } from '../outcome';
 import { thingsWithin } from '../theThing';
+import { whoIsAtWork } from '../whoIsAtWork';
 import { roundDeed, roundRefusal } from './reasonCodes';
 
 type RoundBody = Thing<'round'>['body'];
@@ -20,7 +21,7 @@ export const startRound = (
     const zones = await thingsWithin(desk, 'zone', sculpture);
     if (zones.length === 0) refuse(roundRefusal('round: sculpture has no zones', {}));
     const round = nameOf.round(desk.newId());
-    const body: RoundBody = { sculpture, ...start, date, surveyor: desk.surveyor() };
+    const body: RoundBody = { sculpture, ...start, date, surveyor: await whoIsAtWork(desk) };
     const name = roundDeed('deed: round started', { type: start.type, date });
     must(await commitChanges(desk, name, [{ thing: round, kind: 'round', within: sculpture, body }]));
     return { round };

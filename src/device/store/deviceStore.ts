@@ -180,7 +180,7 @@ export const deviceStore = ({
       try {
         await run('rw', ['meta'], '', (t) => t.meta.bulkPut(rows.map(([key, value]) => ({ key, value }))));
       } catch (error) {
-        if (!(error instanceof StoreProblem && error.reason.code === 'device full')) throw error;
+        if (!(error instanceof StoreProblem)) throw error;
       }
     },
     checkCounts: () => run('r', ['entries', 'current', 'meta'], '', checkAll),

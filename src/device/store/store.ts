@@ -127,7 +127,7 @@ export interface Store {
   setMeta(key: string, value: unknown): Promise<void>;
   /** Meta rows whose key starts so, by the rest of the key. */
   metas<T>(start: string): Promise<[rest: string, value: T][]>;
-  /** Worked-out values that can be lost: not written where this tab only reads, and a full tablet is no fault. */
+  /** Worked-out values that can be lost: not written where this tab only reads, and what the device refuses is no fault. */
   keepWorkedOut(rows: readonly (readonly [key: string, value: unknown])[]): Promise<void>;
 
   /** Counts entries and their checksum and holds `current` against them; gives the number, or rejects with what differs. */

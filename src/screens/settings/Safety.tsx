@@ -14,7 +14,7 @@ export function Safety() {
   const [counted, setCounted] = useState<string>();
   if (!health) return <Reading />;
   const { persisted, entries, photos, notes } = health;
-  const ask = async () => say((await askPersistence()) === 'yes' ? words.askedYes : words.askedNo);
+  const ask = async () => say((await askPersistence(desk)) === 'yes' ? words.askedYes : words.askedNo);
   const count = () =>
     run(
       () => checkStore(desk),
