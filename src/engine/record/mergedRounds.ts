@@ -38,7 +38,7 @@ export const nameInRoot = (thing: string, countedAs: ReadonlyMap<string, string>
 };
 
 /** A thing of a merged round as a thing of the round it counts as. The lead stays the entry it is. */
-const inRoot = (current: Current, countedAs: ReadonlyMap<string, string>): Current => {
+export const inRoot = (current: Current, countedAs: ReadonlyMap<string, string>): Current => {
   const { body } = current.lead;
   const changed: Record<string, string> = {};
   for (const field of ['round', 'carriedFrom']) {
@@ -54,7 +54,8 @@ const inRoot = (current: Current, countedAs: ReadonlyMap<string, string>): Curre
   return { ...current, thing: nameInRoot(current.thing, countedAs), lead };
 };
 
-const together = (a: Current, b: Current): Current => {
+/** Two things of one name: the living one alone, or both, the one that leads first. */
+export const together = (a: Current, b: Current): Current => {
   if (a.gone !== b.gone) return a.gone ? b : a;
   const [first, second] =
     leading({ entry: a.lead, line: a.line }, { entry: b.lead, line: b.line }) <= 0 ? [a, b] : [b, a];
