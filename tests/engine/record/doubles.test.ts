@@ -44,7 +44,7 @@ describe('What two rounds said to be one both recorded', () => {
     const [double] = doublesIn(assemble(before).values());
     if (!double) throw new Error('no double');
     const written = settlingDouble(double, bodies.finding({ round: later, severity: 'severe' }));
-    const made = written.map((w, i) => entry(100 + i, w));
+    const made = written.map((w, i) => entry(100 + i, { ...w }));
     const all = [...before, ...made];
     const thingOf = new Map(all.map((e) => [e.id, e.thing]));
     for (const e of made) for (const id of e.replaces) expect(thingOf.get(id)).toBe(e.thing);
