@@ -1,7 +1,8 @@
-import type { Reason } from '../engine/record';
+import { type Entry, type Reason, settlingDouble, type Written } from '../engine/record';
 import { asTyped } from './asTyped';
 import { commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';
+import { doublesHere } from './doublesHere';
 import { inTurn } from './inTurn';
 import { attempt, must, refuse } from './outcome';
 import { deedName, refusal } from './reasonCodes';
@@ -11,40 +12,56 @@ import { whoIsAtWork } from './whoIsAtWork';
 /** One of the versions as it stands (by entry id), or a body put together from them. */
 export type SettleChoice = { readonly version: string } | { readonly body: Readonly<Record<string, unknown>> };
 
-/** Settles a thing on which people spoke without seeing each other: one entry that replaces all its versions. */
+/**
+ * Settles a thing on which people spoke without seeing each other: one entry that replaces all its versions. What two rounds said to
+ * be one both recorded ends under its name in the one round.
+ */
 export const settle = (desk: Desk, thing: string, choice: SettleChoice): Promise<Outcome<{ readonly deed: string }>> =>
   attempt(() =>
     inTurn(desk.store, async () => {
-      const current = await desk.store.current(thing);
-      if (!current) return refuse(refusal('not here', { thing }));
-      if (current.heads.length < 2) return refuse(refusal('nothing to settle', {}));
-      const versions = await desk.store.entriesOf(thing);
-      const chosen = 'version' in choice ? choice.version : current.lead.id;
-      const like = versions.find((entry) => entry.id === chosen && current.heads.includes(entry.id));
-      if (!like) return refuse(refusal('version not here', {}));
-      const gone = 'version' in choice && like.gone ? { gone: true as const } : {};
-      const body: Record<string, unknown> = 'body' in choice ? { ...asTyped(choice.body) } : like.body;
+      const waiting = (await versionsOf(desk, thing)) ?? refuse(refusal('not here', { thing }));
+      const { kind, versions, written } = waiting;
+      if (versions.length < 2) return refuse(refusal('nothing to settle', {}));
+      const chosen = 'version' in choice ? choice.version : versions[0]?.id;
+      const like = versions.find((entry) => entry.id === chosen) ?? refuse(refusal('version not here', {}));
+      const gone = 'version' in choice && like.gone === true;
+      const body: Entry['body'] = 'body' in choice ? { ...asTyped(choice.body) } : like.body;
       const deed = desk.newId();
       const at = desk.now();
-      const name: Reason = deedName('deed: settled', { kind: current.kind });
-      const { kind, within, v } = like;
-      const entry = {
-        id: desk.newId(),
-        thing,
-        kind,
-        within,
-        v,
-        at,
-        by: await whoIsAtWork(desk),
-        deed,
-        replaces: [...current.heads],
-        ...gone,
-        body,
-      };
-      await desk.store.commit({ entries: [entry], deed: { id: deed, name, at } });
+      const by = await whoIsAtWork(desk);
+      const name: Reason = deedName('deed: settled', { kind });
+      const entries = written(body, gone, like.v).map((entry) => ({ id: desk.newId(), at, by, deed, ...entry }));
+      await desk.store.commit({ entries, deed: { id: deed, name, at } });
       return { deed };
     }),
   );
+
+interface Waiting {
+  readonly kind: string;
+  /** The one that leads for now first. */
+  readonly versions: readonly Entry[];
+  readonly written: (body: Entry['body'], gone: boolean, v: number) => readonly Written[];
+}
+
+const versionsOf = async (desk: Desk, thing: string): Promise<Waiting | undefined> => {
+  const found = (await doublesHere(desk)).find(({ double }) => double.thing === thing);
+  if (found) {
+    const { double, versions } = found;
+    return { kind: double.current.kind, versions, written: (body) => settlingDouble(double, body) };
+  }
+  const current = await desk.store.current(thing);
+  if (!current) return undefined;
+  const entries = await desk.store.entriesOf(thing);
+  const versions = current.heads.flatMap((id) => entries.find((entry) => entry.id === id) ?? []);
+  const { kind, within } = current;
+  return {
+    kind,
+    versions,
+    written: (body, gone, v) => [
+      { thing, kind, within, v, replaces: [...current.heads], ...(gone ? { gone: true as const } : {}), body },
+    ],
+  };
+};
 
 /** The later round counts as part of the earlier one; what both recorded becomes two versions, to settle. */
 export const sayOne = (desk: Desk, earlier: string, later: string): Promise<Outcome> =>

@@ -8,9 +8,11 @@ import {
   editSculpture,
   openSurveyFile,
   prepareSurvey,
+  sayOne,
   setPlace,
   settle,
   undoImport,
+  unsettled,
 } from '../../src/actions';
 import { aRound, aWork, done, freshDesk } from '../screens/deskwork';
 
@@ -103,4 +105,32 @@ test('a file that is none is refused in words, and nothing is stored', async () 
     expect((await openSurveyFile(desk, new File([text], 'x.json'))).ok, text).toBe(false);
   }
   expect(await bytesOf(desk)).toBe(before);
+});
+
+test('one round begun apart on two tablets is said to be one, and what both recorded is settled once', async () => {
+  const { desk: a, work } = await filled(9);
+  const b = await freshDesk(10);
+  await carryIn(b, await fileOf(a));
+  const onA = await aRound(a, work, '2026-05-12', [{ 'green-spots': 0.03 }, 'nothing']);
+  const onB = await aRound(b, work, '2026-05-13', [{ 'green-spots': 0.1 }, 'nothing']);
+  await carryIn(a, await fileOf(b));
+  await done(sayOne(a, onA, onB));
+  const question = unsettled(a);
+  question.subscribe(() => undefined);
+  await expect
+    .poll(() =>
+      question
+        .get()
+        ?.map((u) => u.kind)
+        .sort(),
+    )
+    .toEqual(['finding', 'visit', 'visit']);
+  const finding = question.get()?.find((u) => u.kind === 'finding');
+  expect(finding?.versions.map((v) => v.body.round)).toEqual([onA, onA]);
+  for (const { thing, versions } of question.get() ?? [])
+    await done(settle(a, thing, { version: versions[0]?.id ?? '' }));
+  await expect.poll(() => question.get()).toEqual([]);
+  await a.store.checkCounts();
+  await carryIn(b, await fileOf(a));
+  expect(await bytesOf(b)).toBe(await bytesOf(a));
 });

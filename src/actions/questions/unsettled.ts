@@ -1,5 +1,6 @@
 import { type Entry, type PairOfRounds, roundsThatMayBeOne as pairsIn } from '../../engine/record';
 import type { Desk, Question } from '../desk';
+import { doublesHere } from '../doublesHere';
 import { thingsOfKind } from '../theThing';
 import { ask } from './question';
 import { recordOf } from './records';
@@ -22,7 +23,7 @@ export const unsettled = (desk: Desk): Question<readonly Unsettled[]> =>
     () => desk.store.changes(),
     async () => {
       const currents = await desk.store.unsettled();
-      return Promise.all(
+      const apart = await Promise.all(
         currents.map(async ({ thing, kind, within, heads }) => {
           const entries = await desk.store.entriesOf(thing);
           const byId = new Map(entries.map((entry) => [entry.id, entry]));
@@ -31,6 +32,15 @@ export const unsettled = (desk: Desk): Question<readonly Unsettled[]> =>
           return { thing, kind, within, versions, ...(base ? { base } : {}) };
         }),
       );
+      const doubles = await doublesHere(desk);
+      const named = new Set(doubles.map(({ double }) => double.thing));
+      return [
+        ...apart.filter(({ thing }) => !named.has(thing)),
+        ...doubles.map(({ double: { thing, current }, versions }) => {
+          const { kind, within } = current;
+          return { thing, kind, within, versions };
+        }),
+      ];
     },
   );
 
