@@ -12,6 +12,8 @@ export interface Screen {
   readonly field?: true;
   /** Names of buttons to touch once the screen is there; one that is not there has been touched before. */
   readonly touch?: readonly string[];
+  /** The last touch opens a sheet over it. */
+  readonly sheet?: true;
 }
 
 /** The invented garden as the build holds it. */
@@ -40,12 +42,33 @@ export function screensOfPad(round: string, zones: readonly { readonly thing: st
   return [
     { name: 'pad: how much', hash: at(0), field: true },
     { name: 'pad: findings', hash: at(1), field: true, touch: [zone.backToList] },
+    { name: 'pad: spray bottle', hash: at(5), field: true, touch: [zone.backToList, w.round.beading.do], sheet: true },
+    { name: 'pad: note', hash: at(6), field: true, touch: [zone.backToList, w.round.card.note], sheet: true },
     { name: 'pad: which kind', hash: at(2), field: true, touch: [zone.backToList, group.green] },
     { name: 'pad: why not', hash: at(3), field: true, touch: [zone.notReached] },
     { name: 'pad: gone', hash: at(4), field: true, touch: [zone.nothing] },
     { name: 'walk', hash: `#/round/${round}`, field: true },
   ];
 }
+
+/** What opens over a screen. */
+const sheets = (work: string, zone: string): readonly Screen[] => {
+  const { sculptures, logbook, settings } = w;
+  return [
+    { name: 'sheet: start your own', hash: '#/welcome', touch: [sculptures.welcome.own], sheet: true },
+    { name: 'sheet: danger', hash: `#/sculpture/${work}`, touch: [sculptures.check.open], sheet: true },
+    { name: 'sheet: insert', hash: `#/sculpture/${work}`, touch: [sculptures.insert.add], sheet: true },
+    { name: 'sheet: join zones', hash: `#/sculpture/${work}/zones`, touch: [sculptures.zone.join], sheet: true },
+    {
+      name: 'sheet: split zone',
+      hash: `#/sculpture/${work}/zone/${zone}`,
+      touch: [sculptures.zone.split],
+      sheet: true,
+    },
+    { name: 'sheet: entry', hash: `#/sculpture/${work}/logbook`, touch: [logbook.add], sheet: true },
+    { name: 'sheet: person', hash: '#/settings', touch: [settings.addPerson], sheet: true },
+  ];
+};
 
 /** Every screen of the app, with something of the garden on it. */
 export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
@@ -79,6 +102,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     { name: 'settle', hash: '#/carry/settle' },
     { name: 'method', hash: '#/method' },
     { name: 'settings', hash: '#/settings' },
+    ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
   ];
 }
