@@ -19,7 +19,7 @@ interface Field {
 
 /** One block of EXIF: a TIFF inside the picture file (Exif 2.32, 4.5). Offsets in it count from its own start. */
 const tiffAt = (bytes: Uint8Array, start: number, end: number) => {
-  const view = new DataView(bytes.buffer, bytes.byteOffset + start, end - start);
+  const view = new DataView(bytes.buffer, bytes.byteOffset + start, Math.max(0, end - start));
   const inside = (at: number, length: number) => at >= 0 && length >= 0 && at + length <= view.byteLength;
   const order = inside(0, 8) ? view.getUint16(0) : 0;
   if (order !== 0x4949 && order !== 0x4d4d) return undefined;

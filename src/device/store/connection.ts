@@ -27,6 +27,8 @@ export const connection = (name: string, watching: Watching): Connection => {
   let db: Database | undefined;
   let opening: Promise<Database> | undefined;
   let closed = false;
+  /** The browser's own connection that was looked at. Dexie opens another by itself when it finds this one dead. */
+  let looked: IDBDatabase | undefined;
 
   const drop = () => {
     const old = db;
@@ -53,6 +55,7 @@ export const connection = (name: string, watching: Watching): Connection => {
     try {
       await Promise.race([fresh.open(), blocked]);
       await watching.opened(fresh);
+      looked = fresh.backendDB();
     } catch (error) {
       if (db === fresh) drop();
       throw error;
@@ -75,7 +78,10 @@ export const connection = (name: string, watching: Watching): Connection => {
           mode,
           tables.map((table) => at[table]),
           // Declared async: only then Dexie keeps the transaction open over the awaits inside.
-          async () => body(at),
+          async () => {
+            if (at.backendDB() !== looked) throw new Unlooked();
+            return body(at);
+          },
         );
       };
       try {
@@ -96,6 +102,11 @@ export const connection = (name: string, watching: Watching): Connection => {
     },
   };
 };
+
+/** A connection nobody looked at: behind it may be a database the browser cleared. Taken for a lost one, so it is opened anew. */
+class Unlooked extends Error {
+  override readonly name = 'DatabaseClosedError';
+}
 
 /** Version of the tables in a database as it lies on the disk. */
 export const versionFound = (db: Database): number => Math.ceil(db.backendDB().version / 10);

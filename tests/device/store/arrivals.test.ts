@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Entry } from '../../../src/engine/record';
-import { open, openFresh } from './around';
+import { open } from './around';
 import { at, batchOf, deviceStoreBatch, entry, openWithTwo } from './batches';
 
 const coming = (id: string, thing: string, body: Record<string, unknown>, given: Partial<Entry> = {}): Entry =>
@@ -78,16 +78,5 @@ test('two versions made apart are both kept, and the thing is named as one to se
   expect((await store.unsettled()).map((c) => [c.thing, [...c.heads].sort()])).toEqual([
     ['zone/1', ['mine-1', 'theirs']],
   ]);
-  store.close();
-});
-
-test('photos are kept under their hash, read back, and refused where the bytes are not those of the hash', async () => {
-  const { store } = await openFresh(7);
-  const bytes = new TextEncoder().encode('not really a photo').buffer as ArrayBuffer;
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  const sha256 = [...digest].map((b) => b.toString(16).padStart(2, '0')).join('');
-  await store.keepPhoto({ sha256, mime: 'image/jpeg', bytes });
-  expect(await store.photosHere()).toEqual([sha256]);
-  expect(new Uint8Array((await store.photo(sha256))?.bytes ?? new ArrayBuffer(0))).toEqual(new Uint8Array(bytes));
   store.close();
 });
