@@ -1,5 +1,5 @@
 import type { NewEntry } from '../device/store';
-import { type Entry, headsOf, type Reason, undoingEntries } from '../engine/record';
+import { type Entry, type Reason, undoingEntries } from '../engine/record';
 import type { Desk, Outcome } from './desk';
 import { inTurn } from './inTurn';
 import { attempt, refuse } from './outcome';
@@ -22,16 +22,14 @@ export const undoLast = (desk: Desk): Promise<Outcome<{ readonly name: Reason }>
       const done = await desk.store.entriesOfDeed(last.deed);
       const touches = await desk.store.touchesOfDeed(last.deed);
       const histories = new Map<string, Entry[]>();
-      for (const thing of new Set(done.map((entry) => entry.thing)))
-        histories.set(thing, before(await desk.store.entriesOf(thing), last.deed));
+      for (const { thing } of done) if (!histories.has(thing)) histories.set(thing, await desk.store.entriesOf(thing));
       const deed = desk.newId();
       const at = desk.now();
-      const ids = idsInOrder(desk, done.length + done.flatMap((entry) => entry.replaces).length);
       const entries = undoingEntries(done, (thing) => histories.get(thing) ?? [], {
         deed,
         at,
         by: await whoIsAtWork(desk),
-        newId: () => ids.shift() ?? desk.newId(),
+        newId: desk.newId,
       });
       await desk.store.commit({
         entries: entries as NewEntry[],
@@ -41,15 +39,3 @@ export const undoLast = (desk: Desk): Promise<Outcome<{ readonly name: Reason }>
       return { name: last.name };
     }),
   );
-
-/** The history of a thing before the deed, the version that led then first. */
-const before = (entries: readonly Entry[], deed: string): Entry[] => {
-  const earlier = entries.filter((entry) => entry.deed !== deed);
-  const heads = earlier.length > 0 ? headsOf(earlier) : [];
-  const rest = earlier.filter((entry) => !heads.includes(entry));
-  return [...heads, ...rest];
-};
-
-/** Between two versions alike in all else, the chance part of the id says which leads; so the one that led leads again. */
-const idsInOrder = (desk: Desk, count: number): string[] =>
-  Array.from({ length: count }, () => desk.newId()).sort((a, b) => (a.slice(24) < b.slice(24) ? -1 : 1));

@@ -16,11 +16,14 @@ const failAt = (n: number): (() => number) => {
   let made = 0;
   const broken = (on: object, method: string) => {
     const real = (on as Record<string, (...all: unknown[]) => unknown>)[method];
-    vi.spyOn(on as never, method as never).mockImplementation(function (this: unknown, ...all: unknown[]) {
+    vi.spyOn(on as Record<string, () => unknown>, method).mockImplementation(function (
+      this: unknown,
+      ...all: unknown[]
+    ) {
       made += 1;
       if (made === n) throw new DOMException('a fault', 'DataError');
       return real?.apply(this, all);
-    } as never);
+    });
   };
   for (const method of calls.store) broken(IDBObjectStore.prototype, method);
   for (const method of calls.index) broken(IDBIndex.prototype, method);
