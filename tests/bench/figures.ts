@@ -11,7 +11,7 @@ export interface Line {
   readonly measured: number;
   /** Not to be passed; left out where the figure is only told. */
   readonly most?: number;
-  readonly unit: 'ms' | 'kB';
+  readonly unit: 'ms' | 'kB' | 'times';
 }
 
 /** One line of the bench: what, how much, and whether it keeps its line. */
