@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { open, openFresh } from './around';
-import { batchOf as batch, entry } from './batches';
+import { batchOf as batch, deviceStoreBatch, entry, openWithTwo } from './batches';
 
 test('what was committed is there after the store is opened again, with this device and a rising counter', async () => {
   const { store, around, name } = await openFresh();
@@ -19,4 +19,14 @@ test('what was committed is there after the store is opened again, with this dev
   expect(await again.checkCounts()).toBe(3);
   expect(again.counterOf('sculpture/s')).toBe(2);
   again.close();
+});
+
+test('present states worked out anew from the entries are the ones that were kept', async () => {
+  const { store } = await openWithTwo(3);
+  await store.commit(deviceStoreBatch('three'));
+  const kept = await store.within('sculpture/s');
+  await store.rebuildCurrent();
+  expect(await store.within('sculpture/s')).toEqual(kept);
+  expect(await store.checkCounts()).toBe(4);
+  store.close();
 });
