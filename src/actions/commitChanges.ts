@@ -1,5 +1,5 @@
 import { sameContent } from '../device/sameContent';
-import type { Batch, NewEntry } from '../device/store';
+import type { Batch, DeedRow, NewEntry } from '../device/store';
 import type { BodyOf, Current, Entry, KindOfThing, Reason } from '../engine/record';
 import { asTyped } from './asTyped';
 import type { Desk, Outcome } from './desk';
@@ -29,6 +29,14 @@ export type Change = Said | Patched | TakenAway;
 
 export type TouchChanges = Pick<Batch, 'settlesTouches' | 'reopensTouches' | 'dropsTouches' | 'notes'>;
 
+export interface Committed {
+  /** '' where nothing changed and nothing was stored. */
+  readonly deed: string;
+  readonly entries: readonly Entry[];
+  /** How Undo knows it; missing where nothing was stored. */
+  readonly undo?: DeedRow;
+}
+
 /**
  * The one way entries are made: in one strict transaction, one entry per thing that really changes. A new entry replaces
  * the leading version only; a thing taken away is taken away in all its versions. A deed that changes nothing stores
@@ -39,7 +47,7 @@ export const commitChanges = (
   name: Reason,
   changes: readonly Change[],
   touches: TouchChanges = {},
-): Promise<Outcome<{ readonly deed: string; readonly entries: readonly Entry[] }>> =>
+): Promise<Outcome<Committed>> =>
   attempt(() =>
     inTurn(desk.store, async () => {
       const byThing = new Map<string, Change[]>();
@@ -53,7 +61,7 @@ export const commitChanges = (
       if (entries.length === 0 && Object.keys(touched).length === 0) return { deed: '', entries: [] };
       const { deed, at } = frame;
       const stored = await desk.store.commit({ entries, deed: { id: deed, name, at }, ...touches });
-      return { deed, entries: stored };
+      return { deed, entries: stored, undo: { deed, name, at } };
     }),
   );
 

@@ -3,6 +3,7 @@ import {
   applyTouch,
   asThing,
   type Current,
+  currentAfter,
   findingsOf,
   gather,
   type SculptureRecord,
@@ -13,6 +14,7 @@ import {
   type ZoneTouch,
   zoneVersionAt,
 } from '../../engine/record';
+import type { Committed } from '../commitChanges';
 import type { Desk } from '../desk';
 import { earlierAnswers, measureOf } from './earlierAnswers';
 
@@ -87,6 +89,13 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     atHand = record && round ? { record, round, elevations, lastDeed } : null;
   };
 
+  /** What a commit left behind, told from what it wrote: on the ladder nobody waits for it to be read back. */
+  const patched = (done: Partial<Committed>): { rows: readonly Current[]; lastDeed: DeedRow } | undefined => {
+    if (!done.undo || !done.entries) return undefined;
+    const rows = done.entries.map((entry) => currentAfter(currents.get(entry.thing), entry));
+    return rows.every((row) => row !== undefined) ? { rows, lastDeed: done.undo } : undefined;
+  };
+
   /** Rises with all that is patched in here, so that a reading begun before is not taken for what stands now. */
   let patches = 0;
 
@@ -113,9 +122,16 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     return reading;
   };
 
+  /** In the background: a store closed meanwhile has nothing more to tell. */
+  const reloadQuietly = () => {
+    reload().catch((error: unknown) => {
+      if (!desk.store.closed) throw error;
+    });
+  };
+
   desk.store.watch((withins) => {
     if (ownDeeds > 0 || !atHand) return;
-    if (withins.has(atHand.record.sculpture.thing)) void reload();
+    if (withins.has(atHand.record.sculpture.thing)) reloadQuietly();
   });
 
   const openTouches = (zone: string) => touches.filter((row) => row.zone === zone);
@@ -144,7 +160,7 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     },
     subscribe: (changed) => {
       listeners.add(changed);
-      if (atHand === undefined) void reload();
+      if (atHand === undefined) reloadQuietly();
       return () => listeners.delete(changed);
     },
     version: () => version,
@@ -178,11 +194,11 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
       try {
         const done = await deed();
         if (!done.ok) return done;
-        const [rows, lastDeed] = await Promise.all([desk.store.currents(things), desk.store.lastDeed()]);
-        things.forEach((thing, i) => {
-          const row = rows[i];
-          if (row) currents.set(thing, row);
-        });
+        const known = patched(done as Partial<Committed>);
+        const [rows, lastDeed] = known
+          ? [known.rows, known.lastDeed]
+          : await Promise.all([desk.store.currents(things), desk.store.lastDeed()]);
+        for (const row of rows) if (row) currents.set(row.thing, row);
         patches += 1;
         touches = touches.filter((row) => !settled.includes(row.n));
         drafts.clear();

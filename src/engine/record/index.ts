@@ -2,6 +2,7 @@ export { asThing } from './asThing';
 export type * from './bodies';
 export { coverageBetween } from './coverageBetween';
 export type * from './current';
+export { currentAfter } from './currentAfter';
 export { type Double, doublesIn, settlingDouble, type Written } from './doubles';
 export type { Entry } from './entry';
 export { gather } from './gather';
