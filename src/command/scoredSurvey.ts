@@ -66,7 +66,7 @@ const recordsOf = (currents: readonly Current[], scale: SculptureRecord['scale']
   for (const current of currents) within.set(current.within, [...(within.get(current.within) ?? []), current]);
   const byNumber = new Intl.Collator('en', { numeric: true });
   return [...within.values()]
-    .flatMap((own) => gather(own, scale) ?? [])
+    .flatMap((own) => gather(own, { scale }) ?? [])
     .sort((a, b) => byNumber.compare(a.sculpture.body.number, b.sculpture.body.number));
 };
 

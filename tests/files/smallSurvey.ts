@@ -75,6 +75,21 @@ export const smallSurvey = (): { collection: string; entries: Entry[] } => {
     }),
     first(123, photo, 'photo', { sculpture, sha256, mime: 'image/jpeg', bytes: 2_400_000, role: 'zone' }),
     entry(124, { thing: nameOf.look(uuid(13)), kind: 'look', replaces: [uuid(120)], gone: true }),
+    first(130, nameOf.holdRules(collection), 'holdRules', { version: 1, returnLevel: 0.03, chance: 0.25 }, home),
+    first(
+      131,
+      nameOf.climate(collection),
+      'climate',
+      { temperature: 9.5, humidity: 79, so2: 2, chloride: 20, from: 'invented' },
+      home,
+    ),
+    first(
+      132,
+      nameOf.eyeCheck(uuid(16)),
+      'eyeCheck',
+      { surveyor, date: '2026-05-01', seed: 7, patches: [{ truth: 0.043, said: coverage }] },
+      home,
+    ),
   ];
   return { collection, entries };
 };

@@ -14,13 +14,34 @@ const pages = [
   'then-and-now',
   'next-steps',
   'method',
+  'over-time',
+  'holds',
+  'walk',
+  'eye-check',
+  'agreement',
+  'place',
   'carry',
   'settle',
 ];
-const engine = ['engine/trade', 'engine/record', 'engine/condition', 'engine/change', 'engine/exchange'];
-const device = ['device', 'device/store', 'device/offline', 'device/files', 'device/photo'];
+const engine = [
+  'engine/trade',
+  'engine/record',
+  'engine/condition',
+  'engine/change',
+  'engine/life',
+  'engine/hold',
+  'engine/trend',
+  'engine/eye',
+  'engine/agreement',
+  'engine/firmness',
+  'engine/site',
+  'engine/exchange',
+];
+const device = ['device', 'device/store', 'device/offline', 'device/files', 'device/photo', 'device/workers'];
 const deeds = ['actions/round', 'actions/look', 'actions/carry'];
 const ui = ['react', 'react-dom', 'wouter'];
+/** Scales and shapes of the drawings. */
+const drawing = ['d3-scale', 'd3-shape'];
 const page: Part = { imports: ['actions', ...engine, 'words', 'screens/parts', 'screens/shell'], packages: ui };
 
 /**
@@ -32,6 +53,13 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/record': { imports: ['engine/trade'], packages: ['zod'] },
   'engine/condition': { imports: ['engine/record', 'engine/trade'] },
   'engine/change': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
+  'engine/life': { imports: ['engine/record'] },
+  'engine/hold': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/life'] },
+  'engine/trend': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/change'] },
+  'engine/eye': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
+  'engine/agreement': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
+  'engine/firmness': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
+  'engine/site': { imports: ['engine/record', 'engine/trade'] },
   'engine/exchange': { imports: ['engine/record', 'engine/trade'], packages: ['zod', 'canonicalize'] },
 
   device: { imports: engine, packages: ['uuid'] },
@@ -39,12 +67,13 @@ export const table: Readonly<Record<string, Part>> = {
   'device/offline': { imports: [...engine, 'device'], packages: ['workbox-window'] },
   'device/files': { imports: [...engine, 'device'] },
   'device/photo': { imports: [...engine, 'device'] },
+  'device/workers': { imports: [...engine, 'device'] },
 
   actions: { imports: [...engine, ...device, ...deeds] },
   ...Object.fromEntries(deeds.map((name) => [name, { imports: [...engine, ...device, 'actions', ...deeds] }])),
 
   words: { imports: engine },
-  'screens/parts': { imports: ['actions', ...engine, 'words'], packages: ui },
+  'screens/parts': { imports: ['actions', ...engine, 'words'], packages: [...ui, ...drawing] },
   'screens/shell': { imports: ['actions', ...engine, 'words', 'screens/parts'], packages: ui },
   ...Object.fromEntries(pages.map((name) => [`screens/${name}`, page])),
 

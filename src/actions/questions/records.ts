@@ -34,7 +34,7 @@ export const recordOf = (desk: Desk, sculpture: string): Promise<SculptureRecord
 /** Read by index and put together; nothing is kept. */
 export const readRecord = async (desk: Desk, sculpture: string): Promise<SculptureRecord> => {
   const [currents, scale] = await Promise.all([desk.store.within(sculpture), scaleSet(desk)]);
-  return gather(currents, scale) ?? refuse(refusal('not here', { thing: sculpture }));
+  return gather(currents, { scale }) ?? refuse(refusal('not here', { thing: sculpture }));
 };
 
 /** What the collection set for itself, or null. */

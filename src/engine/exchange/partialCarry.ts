@@ -83,9 +83,8 @@ const ofSculptures = (entries: readonly Entry[], sculptures: ReadonlySet<string>
   const own = entries.filter((e) => sculptures.has(e.within));
   const along = new Set(own.flatMap((e) => [e.by, ...referencesOf(e).map((r) => r.name)]));
   const goes = (e: Entry): boolean =>
-    e.kind === 'collection' ||
-    e.kind === 'scale' ||
+    ['collection', 'scale', 'holdRules', 'climate'].includes(e.kind) ||
     along.has(e.thing) ||
-    (e.kind === 'name' && along.has(String(e.body.surveyor)));
+    ((e.kind === 'name' || e.kind === 'eyeCheck') && along.has(String(e.body.surveyor)));
   return entries.filter((e) => sculptures.has(e.within) || (isOfCollection(e) && goes(e)));
 };

@@ -1,4 +1,14 @@
 import { z } from 'zod';
+import {
+  climateBody,
+  collectionBody,
+  eyeCheckBody,
+  holdRulesBody,
+  personNameBody,
+  scaleBody,
+  surveyorBody,
+} from './collectionBodies';
+import { coverageBody } from './coverageBody';
 import { day, thingName } from './entry';
 
 const text = (max: number) => z.string().max(max);
@@ -6,19 +16,6 @@ const note = text(4000).optional();
 const fraction = z.number().min(0).max(1);
 /** A date as vague as it is known: 2019, 2019-05, 2019-05-12, or words such as "before 2021". */
 export const vagueDate = text(60);
-
-export const collectionBody = z.looseObject({ name: text(200), invented: z.literal(true).optional() });
-
-/** Hazards a collection has set for itself; kinds not named keep the project's own. `version` rises with each change. */
-export const scaleBody = z.looseObject({
-  version: z.int().min(1),
-  hazards: z.record(z.string(), z.number().min(0).max(1)),
-  /** Zone index under which action is due, 0 to 100. */
-  actionLevel: z.number().min(0).max(100),
-});
-
-export const surveyorBody = z.looseObject({ role: text(100) });
-export const personNameBody = z.looseObject({ surveyor: thingName, name: text(200) });
 
 export const sculptureBody = z.looseObject({
   number: text(60),
@@ -139,16 +136,6 @@ export const visitBody = z.looseObject({
   note,
 });
 
-/** Coverage as a share 0 to 1 with its bin, and how it was judged. */
-export const coverageBody = z
-  .looseObject({
-    value: fraction,
-    low: fraction,
-    high: fraction,
-    method: z.enum(['ladder', 'ladder, adjusted', 'dots', 'traced', 'photo']),
-  })
-  .refine((c) => c.low <= c.value && c.value <= c.high, 'range ends out of order');
-
 export const severity = z.enum(['slight', 'moderate', 'severe']);
 export const activity = z.enum(['active', 'unclear', 'stable']);
 
@@ -260,6 +247,9 @@ export const photoBody = z.looseObject({
 export const bodySchemas = {
   collection: collectionBody,
   scale: scaleBody,
+  holdRules: holdRulesBody,
+  climate: climateBody,
+  eyeCheck: eyeCheckBody,
   surveyor: surveyorBody,
   name: personNameBody,
   sculpture: sculptureBody,

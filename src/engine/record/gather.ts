@@ -1,9 +1,9 @@
 import { asThing } from './asThing';
-import type { BodyOf, KindOfThing } from './bodies';
+import type { KindOfThing } from './bodies';
 import type { Current, Thing } from './current';
 import { isKnown } from './kindsOfThing';
 import { merged, roundsCountedAs } from './mergedRounds';
-import type { SculptureRecord } from './sculptureRecord';
+import type { CollectionOwn, SculptureRecord } from './sculptureRecord';
 
 const byName = (a: { readonly thing: string }, b: { readonly thing: string }): number =>
   a.thing < b.thing ? -1 : a.thing > b.thing ? 1 : 0;
@@ -11,12 +11,12 @@ const byDate = (a: Thing<'round'>, b: Thing<'round'>): number =>
   a.body.date < b.body.date ? -1 : a.body.date > b.body.date ? 1 : byName(a, b);
 
 /**
- * The record of one sculpture from the present state of everything within it. `scale` is the collection's own, where it set one.
+ * The record of one sculpture from the present state of everything within it. What the collection set for itself and knows of its surveyors comes along.
  * Undefined where the sculpture itself is not there or was taken away.
  */
 export const gather = (
   currents: Iterable<Current>,
-  scale: BodyOf<'scale'> | null = null,
+  { scale = null, holdRules = null, eyes = {} }: Partial<CollectionOwn> = {},
 ): SculptureRecord | undefined => {
   const all = [...currents];
   const everyRound = all.flatMap((c) => asThing(c, 'round') ?? []);
@@ -56,6 +56,8 @@ export const gather = (
   return {
     sculpture,
     scale,
+    holdRules,
+    eyes,
     zones,
     rounds,
     visits: held(of('visit'), roundAndZone),

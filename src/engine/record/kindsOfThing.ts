@@ -6,6 +6,9 @@ export const bodyVersion = 1;
 const known: Readonly<Record<KindOfThing, true>> = {
   collection: true,
   scale: true,
+  holdRules: true,
+  climate: true,
+  eyeCheck: true,
   surveyor: true,
   name: true,
   sculpture: true,

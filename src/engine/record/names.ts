@@ -9,6 +9,9 @@ export type Origin = 'dirt' | 'stain' | 'metal';
 export const nameOf = {
   collection: (id: string) => `collection/${id}`,
   scale: (collection: string) => `scale/${tail(collection)}`,
+  holdRules: (collection: string) => `holdRules/${tail(collection)}`,
+  climate: (collection: string) => `climate/${tail(collection)}`,
+  eyeCheck: (id: string) => `eyeCheck/${id}`,
   surveyor: (id: string) => `surveyor/${id}`,
   /** The person's name, apart from the pseudonym. */
   personName: (surveyor: string) => `name/${tail(surveyor)}`,

@@ -53,7 +53,7 @@ export const exampleRecord = (finding: ExampleFinding, m2: number, scale: BodyOf
     entry(4, nameOf.visit(round, zone), 'visit', { ...where, zoneVersion: 1, state: 'found' }),
     entry(5, nameOf.finding(round, zone, finding.kind, finding.origin), 'finding', { ...where, ...finding }),
   ];
-  const record = gather(assemble(entries).values(), scale);
+  const record = gather(assemble(entries).values(), { scale });
   if (!record) throw new Error('The example has a sculpture, so it has a record.');
   return record;
 };

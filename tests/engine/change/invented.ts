@@ -162,6 +162,8 @@ export const invented = (work: InventedWork): SculptureRecord => {
   return {
     sculpture: thingOf(sculpture, 'sculpture', { number: 'Q-01', title: 'Invented work' }),
     scale: null,
+    holdRules: null,
+    eyes: {},
     zones,
     rounds: roundBodies
       .map(({ thing, body }) => thingOf(thing, 'round', body))

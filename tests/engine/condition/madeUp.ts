@@ -113,6 +113,8 @@ export const recordOf = (
 ): SculptureRecord => ({
   sculpture: thingOf<'sculpture'>(sculpture, { number: 'X-1', title: 'Heron, invented' }),
   scale: null,
+  holdRules: null,
+  eyes: {},
   zones,
   rounds: [...new Set([2026, ...made.map(({ year = 2026 }) => year)])].sort().map((year) => roundThing(year)),
   visits: made.map(visitThing),

@@ -29,7 +29,15 @@ describe('A part of the survey', () => {
     expect(taken).toEqual(entries);
     const { entries: theirs } = partialCarry(all, { sculptures: [other] });
     expect(theirs.map((e) => e.thing).sort()).toEqual(
-      [collection, nameOf.scale(collection), other, otherSurveyor, nameOf.personName(otherSurveyor)].sort(),
+      [
+        collection,
+        nameOf.scale(collection),
+        nameOf.holdRules(collection),
+        nameOf.climate(collection),
+        other,
+        otherSurveyor,
+        nameOf.personName(otherSurveyor),
+      ].sort(),
     );
   });
 

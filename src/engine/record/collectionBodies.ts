@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import { coverageBody } from './coverageBody';
+import { day, thingName } from './entry';
+
+const text = (max: number) => z.string().max(max);
+const note = text(4000).optional();
+const fraction = z.number().min(0).max(1);
+
+export const collectionBody = z.looseObject({ name: text(200), invented: z.literal(true).optional() });
+
+/** Hazards a collection has set for itself; kinds not named keep the project's own. `version` rises with each change. */
+export const scaleBody = z.looseObject({
+  version: z.int().min(1),
+  hazards: z.record(z.string(), z.number().min(0).max(1)),
+  /** Zone index under which action is due, 0 to 100. */
+  actionLevel: z.number().min(0).max(100),
+});
+
+/** What a collection set for itself about coatings: when the green counts as back, and how much chance of it is too much. */
+export const holdRulesBody = z.looseObject({
+  version: z.int().min(1),
+  /** Coverage of green in the metal, share 0 to 1, from which it counts as back where nobody makes looks. */
+  returnLevel: fraction,
+  /** Chance of return, share 0 to 1, at which the next coating is due. */
+  chance: z.number().min(0.01).max(0.99),
+});
+
+/** The air of the place, as the standard on corrosivity of atmospheres asks for it; yearly means. */
+export const climateBody = z.looseObject({
+  /** Air temperature, degrees Celsius. */
+  temperature: z.number().min(-60).max(60),
+  /** Relative humidity, percent. */
+  humidity: z.number().min(0).max(100),
+  /** Deposition of sulfur dioxide, mg/(m2 day). */
+  so2: z.number().min(0).max(10000),
+  /** Deposition of chloride, mg/(m2 day). */
+  chloride: z.number().min(0).max(100000),
+  /** Where the four figures come from. */
+  from: text(500).optional(),
+  note,
+});
+
+export const surveyorBody = z.looseObject({ role: text(100) });
+export const personNameBody = z.looseObject({ surveyor: thingName, name: text(200) });
+
+/** A drill on drawn patches whose coverage is known: what the eye said beside what is true. */
+export const eyeCheckBody = z.looseObject({
+  surveyor: thingName,
+  date: day,
+  /** Of the drawing, so that the same patches can be drawn again. */
+  seed: z.int(),
+  patches: z
+    .array(z.looseObject({ truth: fraction, said: coverageBody }))
+    .min(1)
+    .max(200),
+  note,
+});

@@ -1,0 +1,13 @@
+import { z } from 'zod';
+
+const fraction = z.number().min(0).max(1);
+
+/** Coverage as a share 0 to 1 with its bin, and how it was judged. */
+export const coverageBody = z
+  .looseObject({
+    value: fraction,
+    low: fraction,
+    high: fraction,
+    method: z.enum(['ladder', 'ladder, adjusted', 'dots', 'traced', 'photo']),
+  })
+  .refine((c) => c.low <= c.value && c.value <= c.high, 'range ends out of order');
