@@ -35,6 +35,7 @@ const engine = [
   'engine/agreement',
   'engine/firmness',
   'engine/site',
+  'engine/reckoning',
   'engine/exchange',
 ];
 const device = ['device', 'device/store', 'device/offline', 'device/files', 'device/photo', 'device/workers'];
@@ -60,6 +61,18 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/agreement': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
   'engine/firmness': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
   'engine/site': { imports: ['engine/record', 'engine/trade'] },
+  'engine/reckoning': {
+    imports: [
+      'engine/record',
+      'engine/trade',
+      'engine/condition',
+      'engine/change',
+      'engine/life',
+      'engine/hold',
+      'engine/trend',
+      'engine/firmness',
+    ],
+  },
   'engine/exchange': { imports: ['engine/record', 'engine/trade'], packages: ['zod', 'canonicalize'] },
 
   device: { imports: engine, packages: ['uuid'] },

@@ -14,6 +14,12 @@ const EditZone = later(async () => (await import('../sculptures/EditZoneScreen')
 const NewZone = later(async () => (await import('../sculptures/NewZoneScreen')).NewZoneScreen);
 const Logbook = later(async () => (await import('../logbook')).LogbookScreen);
 const ThenAndNow = later(async () => (await import('../then-and-now')).ThenAndNowScreen);
+const OverTime = later(async () => (await import('../over-time')).OverTimeScreen);
+const Agreement = later(async () => (await import('../agreement')).AgreementScreen);
+const Holds = later(async () => (await import('../holds')).HoldsScreen);
+const Walk = later(async () => (await import('../walk')).WalkScreen);
+const EyeCheck = later(async () => (await import('../eye-check')).EyeCheckScreen);
+const Place = later(async () => (await import('../place')).PlaceScreen);
 const Look = later(async () => (await import('../look')).LookScreen);
 const StartRound = later(async () => (await import('../round')).StartRoundScreen);
 const Round = later(async () => (await import('../round')).RoundScreen);
@@ -62,6 +68,21 @@ export const routes: readonly RouteRow[] = [
       />
     ),
   },
+  { path: '/sculpture/:sculpture/over-time', show: (ids) => <OverTime sculpture={sculptureOf(ids)} /> },
+  {
+    path: '/sculpture/:sculpture/agreement/:one?/:other?',
+    show: (ids) => (
+      <Agreement
+        sculpture={sculptureOf(ids)}
+        one={ids.one ? nameOf.round(ids.one) : undefined}
+        other={ids.other ? nameOf.round(ids.other) : undefined}
+      />
+    ),
+  },
+  { path: '/holds', show: () => <Holds /> },
+  { path: '/walk', show: () => <Walk />, field: true },
+  { path: '/eye-check', show: () => <EyeCheck /> },
+  { path: '/place', show: () => <Place /> },
   { path: '/sculpture/:sculpture/look', show: (ids) => <Look sculpture={sculptureOf(ids)} />, field: true },
   { path: '/sculpture/:sculpture/round/start', show: (ids) => <StartRound sculpture={sculptureOf(ids)} /> },
   { path: '/round/:round', show: (ids) => <Round round={roundOf(ids)} />, field: true },

@@ -1,0 +1,1 @@
+export { AgreementScreen } from './AgreementScreen';

@@ -1,0 +1,1 @@
+export { EyeCheckScreen } from './EyeCheckScreen';

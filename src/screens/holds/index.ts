@@ -1,0 +1,1 @@
+export { HoldsScreen } from './HoldsScreen';

@@ -1,0 +1,5 @@
+import { Page } from '../parts';
+
+export function PlaceScreen() {
+  return <Page title="Place"></Page>;
+}

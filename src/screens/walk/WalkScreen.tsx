@@ -1,0 +1,5 @@
+import { Page } from '../parts';
+
+export function WalkScreen() {
+  return <Page title="Walk"></Page>;
+}
