@@ -1,5 +1,5 @@
 import { Page } from '../parts';
 
 export function EyeCheckScreen() {
-  return <Page title="EyeCheck"></Page>;
+  return <Page title="EyeCheck">{null}</Page>;
 }

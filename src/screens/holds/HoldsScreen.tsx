@@ -1,5 +1,5 @@
 import { Page } from '../parts';
 
 export function HoldsScreen() {
-  return <Page title="Holds"></Page>;
+  return <Page title="Holds">{null}</Page>;
 }

@@ -1,5 +1,5 @@
 import { Page } from '../parts';
 
 export function PlaceScreen() {
-  return <Page title="Place"></Page>;
+  return <Page title="Place">{null}</Page>;
 }

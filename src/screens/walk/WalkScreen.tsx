@@ -1,5 +1,5 @@
 import { Page } from '../parts';
 
 export function WalkScreen() {
-  return <Page title="Walk"></Page>;
+  return <Page title="Walk">{null}</Page>;
 }
