@@ -24,6 +24,7 @@ const pages = [
   'settle',
 ];
 const engine = [
+  'engine/chance',
   'engine/trade',
   'engine/record',
   'engine/condition',
@@ -50,16 +51,17 @@ const page: Part = { imports: ['actions', ...engine, 'words', 'screens/parts', '
  * or screens that is not named is a fault, so that a new one is a decision.
  */
 export const table: Readonly<Record<string, Part>> = {
+  'engine/chance': { imports: [] },
   'engine/trade': { imports: [] },
   'engine/record': { imports: ['engine/trade'], packages: ['zod'] },
   'engine/condition': { imports: ['engine/record', 'engine/trade'] },
   'engine/change': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
-  'engine/life': { imports: ['engine/record'] },
-  'engine/hold': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/life'] },
-  'engine/trend': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/change'] },
-  'engine/eye': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
-  'engine/agreement': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
-  'engine/firmness': { imports: ['engine/record', 'engine/trade', 'engine/condition'] },
+  'engine/life': { imports: ['engine/chance', 'engine/record'] },
+  'engine/hold': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition', 'engine/life'] },
+  'engine/trend': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition', 'engine/change'] },
+  'engine/eye': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
+  'engine/agreement': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
+  'engine/firmness': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
   'engine/site': { imports: ['engine/record', 'engine/trade'] },
   'engine/reckoning': {
     imports: [
