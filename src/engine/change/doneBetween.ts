@@ -1,6 +1,5 @@
-import type { Reason, SculptureRecord, Thing } from '../record';
+import { dayRange, type Reason, type SculptureRecord, type Thing } from '../record';
 import { treatments } from '../trade';
-import { dayRange } from './dayRange';
 import { because } from './reasonCodes';
 import type { Done } from './verdict';
 

@@ -3,6 +3,8 @@ export type * from './bodies';
 export { coverageBetween } from './coverageBetween';
 export type * from './current';
 export { currentAfter } from './currentAfter';
+export { type DayRange, dayRange } from './dayRange';
+export { addDays, dayNumber, dayOfNumber, daysBetween, weekdayOf } from './days';
 export { type Double, doublesIn, settlingDouble, type Written } from './doubles';
 export type { Entry } from './entry';
 export { gather } from './gather';

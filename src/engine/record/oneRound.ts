@@ -1,4 +1,5 @@
 import type { Thing } from './current';
+import { daysBetween } from './days';
 import type { SculptureRecord } from './sculptureRecord';
 
 /** Two rounds begun apart that a person may want to say are one. */
@@ -9,9 +10,6 @@ export interface PairOfRounds {
 
 /** A walk around one sculpture by two people is done within this many days: chosen for this project. */
 export const daysApart = 14;
-
-const dayNumber = (day: string): number =>
-  Date.UTC(+day.slice(0, 4), +day.slice(5, 7) - 1, +day.slice(8, 10)) / 86_400_000;
 
 const toldApart = (a: Thing<'round'>, b: Thing<'round'>): boolean =>
   (a.body.apartFrom ?? []).includes(b.thing) || (b.body.apartFrom ?? []).includes(a.thing);
@@ -25,7 +23,7 @@ export const roundsThatMayBeOne = (record: SculptureRecord): readonly PairOfRoun
         (later) =>
           later.body.type === earlier.body.type &&
           later.lead.device !== earlier.lead.device &&
-          Math.abs(dayNumber(later.body.date) - dayNumber(earlier.body.date)) <= daysApart &&
+          Math.abs(daysBetween(earlier.body.date, later.body.date)) <= daysApart &&
           !toldApart(earlier, later),
       )
       .map((later) => ({ earlier, later })),

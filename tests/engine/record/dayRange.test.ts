@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dayRange } from '../../../src/engine/change/dayRange';
+import { dayRange } from '../../../src/engine/record/dayRange';
 
 test.each([
   ['2019-05-12', '2019-05-12', '2019-05-12'],
