@@ -38,9 +38,13 @@ export {
   type AroundTheWork,
   type AskedRound,
   aroundTheWork,
+  type CollectionInsights,
   type CollectionState,
+  collectionInsights,
   collectionState,
   elevationsOf,
+  type Insights,
+  insightsOf,
   interpretationsOf,
   type LastDeed,
   lastDeed,
@@ -59,10 +63,13 @@ export {
   type SurveyorRow,
   sculptureList,
   sculptureRecordOf,
+  stopWorkingOut,
   surveyors,
   thenAndNowOf,
   type Unsettled,
   unsettled,
+  type WorkingOut,
+  workingOut,
 } from './questions';
 export { type DeedCode, deedCodes, type RefusalCode, refusalCodes } from './reasonCodes';
 export * from './round';

@@ -1,6 +1,8 @@
+export type { SculptureSummary } from '../../engine/reckoning';
 export { type AroundTheWork, aroundTheWork } from './aroundTheWork';
 export { type CollectionState, collectionState } from './collectionState';
 export { elevationsOf, interpretationsOf } from './elevationsOf';
+export { type CollectionInsights, collectionInsights, type Insights, insightsOf } from './insights';
 export { type LastDeed, lastDeed } from './lastDeed';
 export { type Need, needList } from './needList';
 export { type OpenPersonCheck, openPersonChecks } from './openPersonChecks';
@@ -9,7 +11,7 @@ export { photoUrl } from './photoUrl';
 export { type AskedRound, roundScore, roundSetting } from './roundScore';
 export { type SculptureRow, sculptureList } from './sculptureList';
 export { sculptureRecordOf } from './sculptureRecordOf';
-export type { SculptureSummary } from './summary';
 export { type SurveyorRow, surveyors } from './surveyors';
 export { thenAndNowOf } from './thenAndNowOf';
 export { type RoundsThatMayBeOne, roundsThatMayBeOne, type Unsettled, unsettled } from './unsettled';
+export { stopWorkingOut, type WorkingOut, workingOut } from './workingOut';

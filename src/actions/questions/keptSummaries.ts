@@ -1,19 +1,33 @@
+import type { FirstPass, SculptureSummary, SecondPass } from '../../engine/reckoning';
 import type { Desk } from '../desk';
 import { Refused } from '../outcome';
 import { readRecord, recordStamp } from './records';
-import type { LatestNeed, SculptureSummary } from './summary';
 
 /** Rises when the way summaries are worked out changes, so that none made the old way is shown. */
-const way = 1;
+const way = 2;
+
+/** What one work comes to, by itself and beside the others. */
+export interface Figures {
+  readonly first: FirstPass;
+  readonly second: SecondPass;
+}
 
 interface Kept<T> {
   readonly stamp: string;
   readonly value: T;
 }
 
+/** How many works are done, of how many. */
+export interface Progress {
+  readonly done: number;
+  readonly all: number;
+}
+
 interface Shelf {
   readonly summaries: Map<string, Kept<SculptureSummary>>;
-  readonly needs: Map<string, Kept<LatestNeed | null>>;
+  readonly figures: Map<string, Kept<Figures>>;
+  progress: Progress | null;
+  stopped: boolean;
   loaded?: Promise<void>;
   working?: Promise<void>;
 }
@@ -21,7 +35,7 @@ interface Shelf {
 const shelves = new WeakMap<object, Shelf>();
 
 const shelfOf = (desk: Desk): Shelf => {
-  const shelf = shelves.get(desk.store) ?? { summaries: new Map(), needs: new Map() };
+  const shelf = shelves.get(desk.store) ?? { summaries: new Map(), figures: new Map(), progress: null, stopped: false };
   shelves.set(desk.store, shelf);
   return shelf;
 };
@@ -39,10 +53,10 @@ export const keptSummary = async (desk: Desk, sculpture: string): Promise<Sculpt
   return kept?.stamp === stampOf(desk, sculpture) ? kept.value : undefined;
 };
 
-export const keptNeed = async (desk: Desk, sculpture: string): Promise<LatestNeed | null | undefined> => {
+export const keptFigures = async (desk: Desk, sculpture: string): Promise<Figures | undefined> => {
   const shelf = shelfOf(desk);
-  const kept = shelf.needs.get(sculpture) ?? (await desk.store.meta<Kept<LatestNeed | null>>(`need ${sculpture}`));
-  if (kept) shelf.needs.set(sculpture, kept);
+  const kept = shelf.figures.get(sculpture) ?? (await desk.store.meta<Kept<Figures>>(`figures ${sculpture}`));
+  if (kept) shelf.figures.set(sculpture, kept);
   return kept?.stamp === stampOf(desk, sculpture) ? kept.value : undefined;
 };
 
@@ -57,15 +71,26 @@ export const workOut = async (desk: Desk, sculptures: readonly string[], told: (
   const shelf = shelfOf(desk);
   const before = shelf.working ?? Promise.resolve();
   const mine = before.then(async () => {
-    for (const sculpture of sculptures) {
-      if ((await keptSummary(desk, sculpture)) && (await keptNeed(desk, sculpture)) !== undefined) continue;
+    shelf.stopped = false;
+    for (const [done, sculpture] of sculptures.entries()) {
+      if (shelf.stopped) break;
+      shelf.progress = { done, all: sculptures.length };
+      if ((await keptSummary(desk, sculpture)) && (await keptFigures(desk, sculpture))) continue;
       await workOutOne(desk, sculpture);
       told();
       await breathe();
     }
+    shelf.progress = null;
+    told();
   });
   shelf.working = mine.catch(() => undefined);
   return mine;
+};
+
+export const progressOf = (desk: Desk): Progress | null => shelfOf(desk).progress;
+
+export const stopWork = (desk: Desk): void => {
+  shelfOf(desk).stopped = true;
 };
 
 const workOutOne = async (desk: Desk, sculpture: string): Promise<void> => {
@@ -73,13 +98,15 @@ const workOutOne = async (desk: Desk, sculpture: string): Promise<void> => {
   const stamp = stampOf(desk, sculpture);
   try {
     // Scoring is no part of the start: it comes when a figure no longer holds.
-    const { summarise } = await import('./summary');
-    const { summary, need } = summarise(await readRecord(desk, sculpture));
-    shelf.summaries.set(sculpture, { stamp, value: summary });
-    shelf.needs.set(sculpture, { stamp, value: need });
+    const { firstPass, secondPass } = await import('../../engine/reckoning');
+    const today = desk.today();
+    const first = firstPass(await readRecord(desk, sculpture), today);
+    const second = secondPass(first, today);
+    shelf.summaries.set(sculpture, { stamp, value: second.summary });
+    shelf.figures.set(sculpture, { stamp, value: { first, second } });
     await desk.store.keepWorkedOut([
-      [`summary ${sculpture}`, { stamp, value: summary }],
-      [`need ${sculpture}`, { stamp, value: need }],
+      [`summary ${sculpture}`, { stamp, value: second.summary }],
+      [`figures ${sculpture}`, { stamp, value: { first, second } }],
     ]);
   } catch (error) {
     // The work was removed while its turn came: the list is asked again by that very change.

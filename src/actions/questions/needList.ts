@@ -1,7 +1,7 @@
 import { type NeedOf, type OrderOfNeed, orderOfNeed } from '../../engine/condition';
 import type { Desk, Question } from '../desk';
 import { thingsOfKind } from '../theThing';
-import { keptNeed, workOut } from './keptSummaries';
+import { keptFigures, workOut } from './keptSummaries';
 import { live } from './live';
 
 /** The works' latest rounds in order of need. */
@@ -18,7 +18,9 @@ export interface Need {
 export const needList = (desk: Desk): Question<Need> =>
   live(desk, 'needs', async (again) => {
     const works = (await thingsOfKind(desk, 'sculpture')).map(({ thing }) => thing);
-    const kept = await Promise.all(works.map(async (work) => ({ work, need: await keptNeed(desk, work) })));
+    const kept = await Promise.all(
+      works.map(async (work) => ({ work, need: (await keptFigures(desk, work))?.second.need })),
+    );
     const needs = kept.flatMap(({ need }) => (need ? [need] : []));
     const stale = kept.filter(({ need }) => need === undefined).map(({ work }) => work);
     const noRound = kept.filter(({ need }) => need === null).map(({ work }) => work);

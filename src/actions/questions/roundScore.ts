@@ -1,9 +1,9 @@
-import { type RoundClasses, type SculptureScore, scoreRound } from '../../engine/condition';
+import { clearlyWorseGreen, previousComparable, thenAndNow } from '../../engine/change';
+import { classesOf, type RoundClasses, type SculptureScore, scoreRound } from '../../engine/condition';
 import type { SculptureRecord } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 import { ask } from './question';
 import { recordOf } from './records';
-import { classesIn } from './summary';
 
 /** One round with all that is asked of it. */
 export interface AskedRound {
@@ -13,6 +13,13 @@ export interface AskedRound {
   readonly score: SculptureScore;
   readonly classes: RoundClasses;
 }
+
+/** Classes of a round, with what changed since the last comparable one heard; where there is none, nobody compared. */
+const classesIn = (record: SculptureRecord, round: string, score: SculptureScore): RoundClasses => {
+  const { round: previous } = previousComparable(record, round);
+  const clearlyWorse = previous && clearlyWorseGreen(thenAndNow(record, previous.thing, round));
+  return classesOf(record, round, { score, ...(clearlyWorse ? { clearlyWorse } : {}) });
+};
 
 const scored = new WeakMap<SculptureRecord, Map<string, AskedRound>>();
 

@@ -1,9 +1,9 @@
+import type { SculptureSummary } from '../../engine/reckoning';
 import type { BodyOf } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 import { thingsOfKind } from '../theThing';
 import { keptSummary, workOut } from './keptSummaries';
 import { live } from './live';
-import type { SculptureSummary } from './summary';
 
 export interface SculptureRow {
   readonly thing: string;

@@ -1,0 +1,28 @@
+import { clearlyWorseGreen, previousComparable, thenAndNow } from '../change';
+import { type SculptureScore, scoreRound } from '../condition';
+import { latestRound, type SculptureRecord } from '../record';
+import { latestOnly } from './latestOnly';
+
+/** What one work comes to by itself, whatever the others hold. */
+export interface FirstPass {
+  /** All of the work that later passes and screens read: the latest round whole, of the others their days. */
+  readonly record: SculptureRecord;
+  /** The round the figures come from, a thing name; null where nobody has looked yet. */
+  readonly round: string | null;
+  readonly score: SculptureScore | null;
+  /** Zones whose green is clearly worse than in the last comparable round; null where nobody compared. */
+  readonly clearlyWorse: ReadonlySet<string> | null;
+}
+
+/** Everything of one work that does not rest on the other works. `today` is a calendar day. */
+export const firstPass = (record: SculptureRecord, _today: string): FirstPass => {
+  const latest = latestRound(record);
+  if (!latest) return { record, round: null, score: null, clearlyWorse: null };
+  const { round: previous } = previousComparable(record, latest.thing);
+  return {
+    record: latestOnly(record, latest),
+    round: latest.thing,
+    score: scoreRound(record, latest.thing),
+    clearlyWorse: previous ? clearlyWorseGreen(thenAndNow(record, previous.thing, latest.thing)) : null,
+  };
+};
