@@ -25,10 +25,11 @@ export const highest = (
 export const present = (zone: Pick<ZoneScore, 'findings'>): readonly FindingScore[] =>
   zone.findings.filter(({ finding }) => !finding.cleared);
 
-export const isActive = ({ finding }: FindingScore): boolean => !activityOf(finding.activity).quiet;
+export const isActive = ({ finding }: Pick<FindingScore, 'finding'>): boolean => !activityOf(finding.activity).quiet;
 
 /** In the metal: neither dirt nor a stain from above. */
-export const inTheMetal = ({ finding }: FindingScore): boolean => originOf(finding.origin).hazard === 'kind';
+export const inTheMetal = ({ finding }: Pick<FindingScore, 'finding'>): boolean =>
+  originOf(finding.origin).hazard === 'kind';
 
 /** A stop word, whatever was thought of its origin. `firstTime` says whether this series was not there in any earlier round. */
 export const isStop = ({ finding }: FindingScore, firstTime: boolean): boolean => {

@@ -11,7 +11,7 @@ export { dangersAt, dangersWithoutRound, type PersonDanger } from './personCheck
 export { because, type ConditionReason, conditionReasons } from './reasonCodes';
 export type { Recommendation } from './recommendationClass';
 export { type RoundOptions, type SculptureScore, scoreRound, type Unscored } from './sculptureIndex';
-export type { Urgency } from './urgencyClass';
+export { pressesFrom, type Urgency } from './urgencyClass';
 export { dotsCoverage, wilson } from './wilson';
 export { areaMethods, areaOf, partArea, type Solid, type SolidRow, solids, typedArea, typedErrors } from './zoneArea';
 export { judgedAfresh, scoreZone, type ZoneScore, type ZoneSeen, zoneRange } from './zoneIndex';

@@ -29,18 +29,25 @@ const at = (level: number, reason: Reason): Candidate => ({ level: level as Leve
 
 const percent = (share: number): number => Math.round(share * 1000) / 10;
 
-/** A kind whose row asks for care, of a group in the metal: "other active findings in the metal". */
-const activeInMetal = (score: FindingScore): readonly Candidate[] => {
-  const { finding, cover } = score;
+/**
+ * Coverage from which a finding is one of "other active findings in the metal", of a kind whose row asks for care; 0 where it is one
+ * whatever it covers, null where it is none.
+ */
+export const pressesFrom = ({ finding }: Pick<FindingScore, 'finding'>): number | null => {
   const row = kindOf(finding.kind);
-  if (!row || row.recommends === 0 || !groupsInMetal.includes(row.group)) return [];
-  if (!inTheMetal(score) || !isActive(score)) return [];
-  if (row.measure !== 'area') {
-    return [at(1, because('class: active in the metal, told by count or presence', { kind: row.id }))];
-  }
-  const from = finding.activity === 'active' ? constants.activeInMetal : constants.unclearInMetal;
-  if (!cover || cover.value < from.value) return [];
-  return [at(1, because('class: active in the metal', { kind: row.id, percent: percent(cover.value) }))];
+  if (!row || finding.cleared || row.recommends === 0 || !groupsInMetal.includes(row.group)) return null;
+  if (!inTheMetal({ finding }) || !isActive({ finding })) return null;
+  if (row.measure !== 'area') return 0;
+  return (finding.activity === 'active' ? constants.activeInMetal : constants.unclearInMetal).value;
+};
+
+const activeInMetal = (score: FindingScore): readonly Candidate[] => {
+  const from = pressesFrom(score);
+  const { kind } = score.finding;
+  if (from === null) return [];
+  if (from === 0) return [at(1, because('class: active in the metal, told by count or presence', { kind }))];
+  if (!score.cover || score.cover.value < from) return [];
+  return [at(1, because('class: active in the metal', { kind, percent: percent(score.cover.value) }))];
 };
 
 /** What the kind's own row says. A stop word is heard whatever its activity was thought to be; the others where they are not at rest. */
