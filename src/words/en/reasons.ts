@@ -4,6 +4,7 @@ import { reasonsOfChange } from './reasonsOfChange';
 import { reasonsOfCondition } from './reasonsOfCondition';
 import { reasonsOfDevice } from './reasonsOfDevice';
 import { reasonsOfExchange } from './reasonsOfExchange';
+import { reasonsOfLife } from './reasonsOfLife';
 import { deedsOfRound, reasonsOfRound } from './reasonsOfRound';
 import { type NameOfThing, type Params, paramsOf, type Sentences } from './sentence';
 
@@ -17,6 +18,7 @@ export const sentences: Sentences<string> = {
   ...reasonsOfExchange,
   ...reasonsOfActions,
   ...reasonsOfDevice,
+  ...reasonsOfLife,
   ...namesOfDeeds,
   ...deedsOfRound,
   'deed: taken back': (s: Params) => deedNamed({ code: s.text('code'), params: {} }),

@@ -7,6 +7,7 @@ import { deviceReasonCodes } from '../../../src/device/reasonCodes';
 import { changeReasons } from '../../../src/engine/change';
 import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
+import { lifeReasons } from '../../../src/engine/life';
 import { kinds } from '../../../src/engine/trade';
 import { deedNamed, sayReason, sentences } from '../../../src/words/en/reasons';
 import { paramsOf } from '../../../src/words/en/sentence';
@@ -15,6 +16,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/condition': conditionReasons,
   'engine/change': changeReasons,
   'engine/exchange': exchangeReasons,
+  'engine/life': lifeReasons,
   device: deviceReasonCodes,
   'actions, refusals': refusalCodes,
   'actions, deeds': deedCodes,
