@@ -1,5 +1,6 @@
 import { adviceOn, type NoSurvey, readSurvey, type Survey, unite, writeSurvey } from '../engine/exchange';
 import { sayReason } from '../words';
+import { livesByGroup, livesIn } from './livesInFile';
 import { scoredSurvey } from './scoredSurvey';
 
 export interface Ran {
@@ -13,6 +14,7 @@ const usage = [
   'survey score FILE    what the survey comes to, as JSON',
   'survey check FILE    "ok", or what is wrong with the file',
   'survey join A B      the union of two files of one collection',
+  'survey life FILE.csv how long things last: steps and curve per group, from columns lower,upper[,group]',
 ].join('\n');
 
 const failed = (code: 1 | 2, err: string): Ran => ({ code, out: '', err });
@@ -20,7 +22,7 @@ const failed = (code: 1 | 2, err: string): Ran => ({ code, out: '', err });
 /** One call of the command. `read` gives the bytes of a file, or throws. Never throws itself. */
 export const runCommand = (words: readonly string[], read: (file: string) => Uint8Array): Ran => {
   const [verb, ...files] = words;
-  const wanted = verb === 'score' || verb === 'check' ? 1 : verb === 'join' ? 2 : 0;
+  const wanted = verb === 'score' || verb === 'check' || verb === 'life' ? 1 : verb === 'join' ? 2 : 0;
   if (wanted === 0) return failed(2, `Say what to do:\n${usage}`);
   if (files.length !== wanted) {
     return failed(
@@ -37,6 +39,7 @@ export const runCommand = (words: readonly string[], read: (file: string) => Uin
       const said = error instanceof Error ? error.message : String(error);
       return failed(1, `${file} could not be read: ${said}. Check the name, and that you may read it.`);
     }
+    if (verb === 'life') return lives(bytes, file);
     const survey = readSurvey(bytes);
     if (!survey.ok)
       return verb === 'check'
@@ -49,6 +52,13 @@ export const runCommand = (words: readonly string[], read: (file: string) => Uin
   if (verb === 'check')
     return { code: 0, out: `${['ok', ...first.notes.map((note) => sayReason(note))].join('\n')}\n`, err: '' };
   return { code: 0, out: `${JSON.stringify(scoredSurvey(first), null, 2)}\n`, err: '' };
+};
+
+const lives = (bytes: Uint8Array, file: string): Ran => {
+  const read = livesIn(bytes);
+  if (!read.ok) return failed(1, `${file}: ${read.problem}`);
+  const out = `${JSON.stringify(livesByGroup(read.rows), null, 2)}\n`;
+  return { code: 0, out, err: read.notes.join('\n') };
 };
 
 const whatIsWrong = ({ problems }: NoSurvey): string =>
