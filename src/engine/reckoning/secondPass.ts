@@ -1,11 +1,13 @@
-import { classesOf, type NeedOf } from '../condition';
+import { classesOf } from '../condition';
+import type { FirmNeed } from '../firmness';
 import type { FirstPass } from './firstPass';
 import { type SculptureSummary, summaryOf } from './summary';
+import { urgencyFloorOf } from './urgencyFloor';
 
 /** What a work comes to beside the others. */
 export interface SecondPass {
   /** The latest round by need; null where there is none yet. */
-  readonly need: NeedOf | null;
+  readonly need: FirmNeed | null;
   readonly summary: SculptureSummary;
   /** The first day on which something here changes by its date alone; null where nothing does. */
   readonly until: string | null;
@@ -15,7 +17,8 @@ export interface SecondPass {
 export const secondPass = (first: FirstPass, _today: string): SecondPass => {
   const { record, round, score, clearlyWorse } = first;
   if (round === null || score === null) return { need: null, summary: summaryOf(record, null), until: null };
-  const classes = classesOf(record, round, { score, ...(clearlyWorse ? { clearlyWorse } : {}) });
-  const need = { record, score, classes };
+  const options = { score, ...(clearlyWorse ? { clearlyWorse } : {}) };
+  const classes = classesOf(record, round, options);
+  const need = { record, score, classes, urgencyFloor: urgencyFloorOf(record, round, options) };
   return { need, summary: summaryOf(record, need), until: null };
 };

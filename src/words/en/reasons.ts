@@ -4,6 +4,7 @@ import { reasonsOfChange } from './reasonsOfChange';
 import { reasonsOfCondition } from './reasonsOfCondition';
 import { reasonsOfDevice } from './reasonsOfDevice';
 import { reasonsOfExchange } from './reasonsOfExchange';
+import { reasonsOfFirmness } from './reasonsOfFirmness';
 import { reasonsOfLife } from './reasonsOfLife';
 import { deedsOfRound, reasonsOfRound } from './reasonsOfRound';
 import { type NameOfThing, type Params, paramsOf, type Sentences } from './sentence';
@@ -14,6 +15,7 @@ export type { NameOfThing } from './sentence';
 export const sentences: Sentences<string> = {
   ...reasonsOfCondition,
   ...reasonsOfChange,
+  ...reasonsOfFirmness,
   ...reasonsOfRound,
   ...reasonsOfExchange,
   ...reasonsOfActions,

@@ -7,6 +7,7 @@ import { deviceReasonCodes } from '../../../src/device/reasonCodes';
 import { changeReasons } from '../../../src/engine/change';
 import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
+import { firmnessReasons } from '../../../src/engine/firmness';
 import { lifeReasons } from '../../../src/engine/life';
 import { kinds } from '../../../src/engine/trade';
 import { deedNamed, sayReason, sentences } from '../../../src/words/en/reasons';
@@ -16,6 +17,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/condition': conditionReasons,
   'engine/change': changeReasons,
   'engine/exchange': exchangeReasons,
+  'engine/firmness': firmnessReasons,
   'engine/life': lifeReasons,
   device: deviceReasonCodes,
   'actions, refusals': refusalCodes,
