@@ -1,0 +1,82 @@
+export interface Point {
+  readonly t: number;
+  readonly y: number;
+}
+
+export interface TheilSen {
+  /** Change of y for each unit of t: the median of the slopes of all pairs. */
+  readonly slope: number;
+  /** Ends of the interval of ranked slopes; the two outermost where the points are too few for the share asked for. */
+  readonly low: number;
+  readonly high: number;
+  /** Share of the time such an interval holds the slope, as attained, exact by the orders of n values without ties. */
+  readonly coverage: number;
+  /** Through the medians of t and y (Conover 1971). */
+  readonly intercept: number;
+  /** Slopes there are: pairs at different times. */
+  readonly slopes: number;
+}
+
+const median = (sorted: readonly number[]): number => {
+  const half = sorted.length >> 1;
+  return sorted.length % 2 === 1
+    ? (sorted[half] as number)
+    : ((sorted[half - 1] as number) + (sorted[half] as number)) / 2;
+};
+
+const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
+
+/**
+ * How often each count of pairs out of order comes up among all orders of n values: place i of the answer is the share of orders with
+ * i inversions. Kendall's S is the number of pairs less twice that.
+ */
+const sharesOfInversions = (n: number): number[] => {
+  let shares = [1];
+  for (let k = 2; k <= n; k++) {
+    const next = new Array<number>(shares.length + k - 1).fill(0);
+    shares.forEach((share, i) => {
+      for (let more = 0; more < k; more++) next[i + more] = (next[i + more] as number) + share / k;
+    });
+    shares = next;
+  }
+  return shares;
+};
+
+/**
+ * Slope by Theil and Sen with the interval of ranked slopes: Sen 1968, J. Amer. Statist. Assoc. 63:1379-1389. With few points only
+ * some coverages can be had: the narrowest interval that attains `wanted` is given with what it attains, or the widest there is.
+ * Null where no two points differ in time.
+ */
+export const theilSen = (points: readonly Point[], wanted: number): TheilSen | null => {
+  const slopes = points
+    .flatMap((a, i) => points.slice(i + 1).map((b) => ({ run: b.t - a.t, rise: b.y - a.y })))
+    .filter(({ run }) => run !== 0)
+    .map(({ run, rise }) => rise / run)
+    .sort((a, b) => a - b);
+  if (slopes.length === 0) return null;
+  const slope = median(slopes);
+  const { left, coverage } = leftOut(points.length, slopes.length, wanted);
+  return {
+    slope,
+    low: slopes[left] as number,
+    high: slopes[slopes.length - 1 - left] as number,
+    coverage,
+    intercept: median(sorted(points.map(({ y }) => y))) - slope * median(sorted(points.map(({ t }) => t))),
+    slopes: slopes.length,
+  };
+};
+
+/** How many ranked slopes may be left out at each end: as many as keep the coverage wanted. */
+const leftOut = (n: number, slopes: number, wanted: number): { left: number; coverage: number } => {
+  const shares = sharesOfInversions(n);
+  // The interval from the slope of rank left + 1 misses the truth on one side where at most `left` pairs are out of order.
+  let missed = 0;
+  let best = { left: 0, coverage: 1 - 2 * (shares[0] as number) };
+  for (let left = 0; left < slopes / 2; left++) {
+    missed += shares[left] ?? 0;
+    const coverage = 1 - 2 * missed;
+    if (left > 0 && coverage < wanted) break;
+    best = { left, coverage: Math.max(0, coverage) };
+  }
+  return best;
+};
