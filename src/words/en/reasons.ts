@@ -7,6 +7,7 @@ import { reasonsOfExchange } from './reasonsOfExchange';
 import { reasonsOfFirmness } from './reasonsOfFirmness';
 import { reasonsOfLife } from './reasonsOfLife';
 import { deedsOfRound, reasonsOfRound } from './reasonsOfRound';
+import { reasonsOfSite } from './reasonsOfSite';
 import { type NameOfThing, type Params, paramsOf, type Sentences } from './sentence';
 
 export type { NameOfThing } from './sentence';
@@ -21,6 +22,7 @@ export const sentences: Sentences<string> = {
   ...reasonsOfActions,
   ...reasonsOfDevice,
   ...reasonsOfLife,
+  ...reasonsOfSite,
   ...namesOfDeeds,
   ...deedsOfRound,
   'deed: taken back': (s: Params) => deedNamed({ code: s.text('code'), params: {} }),

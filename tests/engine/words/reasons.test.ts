@@ -9,6 +9,7 @@ import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
 import { firmnessReasons } from '../../../src/engine/firmness';
 import { lifeReasons } from '../../../src/engine/life';
+import { siteReasons } from '../../../src/engine/site';
 import { kinds } from '../../../src/engine/trade';
 import { deedNamed, sayReason, sentences } from '../../../src/words/en/reasons';
 import { paramsOf } from '../../../src/words/en/sentence';
@@ -19,6 +20,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/exchange': exchangeReasons,
   'engine/firmness': firmnessReasons,
   'engine/life': lifeReasons,
+  'engine/site': siteReasons,
   device: deviceReasonCodes,
   'actions, refusals': refusalCodes,
   'actions, deeds': deedCodes,
