@@ -2,7 +2,7 @@ import { assemble, type Entry } from '../../engine/record';
 import { deviceReason } from '../reasonCodes';
 import { sameContent } from '../sameContent';
 import { StoreProblem } from '../storeProblem';
-import { currentRow, type Tables } from './database';
+import { type CurrentRow, currentRow, type Tables } from './database';
 import { historiesOf } from './histories';
 import { restsOn } from './restsOn';
 import { putSelf, raiseCounters, type Self, selfIn } from './self';
@@ -31,7 +31,8 @@ export const takeEntriesIn = async (
     await t.entries.bulkAdd(fresh.slice(at, at + bite));
     options.progress?.(Math.min(at + bite, fresh.length), steps);
   }
-  const whole = empty ? fresh : [...fresh, ...(await othersOf(t, fresh))];
+  const { others, went } = empty ? { others: [], went: [] } : await othersOf(t, fresh);
+  const whole = [...fresh, ...others];
   const currents = [...assemble(whole).values()].map(currentRow);
   for (let at = 0; at < currents.length; at += bite) {
     await t.current.bulkPut(currents.slice(at, at + bite));
@@ -53,7 +54,7 @@ export const takeEntriesIn = async (
   await putSelf(t, self);
   await t.meta.put({ key: arrivedKey(deed.id), value: ids });
   await t.deeds.add({ deed: deed.id, name: deed.name, at: deed.at, arrived: true } as never);
-  const counters = await raiseCounters(t, new Set(fresh.map((entry) => entry.within)));
+  const counters = await raiseCounters(t, new Set(fresh.map((entry) => entry.within)), currents, went);
   return { ...written, counters };
 };
 
@@ -85,13 +86,17 @@ const notHere = async (t: Tables, coming: readonly Entry[]): Promise<Entry[]> =>
 const sameEntry = (a: Entry, b: Entry): boolean => sameContent(inOrder(a), inOrder(b));
 const inOrder = (entry: Entry): Entry => ({ ...entry, replaces: [...entry.replaces].sort() });
 
-/** Entries already here of the things the fresh ones speak of. */
-const othersOf = async (t: Tables, fresh: readonly Entry[]): Promise<Entry[]> => {
+/** Entries already here of the things the fresh ones speak of, and the states those things had. */
+const othersOf = async (
+  t: Tables,
+  fresh: readonly Entry[],
+): Promise<{ readonly others: readonly Entry[]; readonly went: readonly (CurrentRow | undefined)[] }> => {
   const things = [...new Set(fresh.map((entry) => entry.thing))];
-  const known = new Set((await t.current.bulkGet(things)).flatMap((row) => row?.thing ?? []));
+  const went = await t.current.bulkGet(things);
+  const known = new Set(went.flatMap((row) => row?.thing ?? []));
   const arrived = new Set(fresh.map((entry) => entry.id));
   const histories = known.size === 0 ? [] : [...(await historiesOf(t, known)).values()].flat();
-  return histories.filter((entry) => !arrived.has(entry.id));
+  return { others: histories.filter((entry) => !arrived.has(entry.id)), went };
 };
 
 /** Inside a transaction: removes exactly what that import added, unless something made or carried in later rests on it. */
@@ -114,14 +119,16 @@ export const takeEntriesOut = async (t: Tables, deed: string): Promise<Written> 
   if (count > 0) throw new StoreProblem(deviceReason('built upon', { count }));
 
   await t.entries.bulkDelete([...ids]);
+  const vanished = await t.current.bulkGet([...vanishing]);
   await t.current.bulkDelete([...vanishing]);
-  await refreshCurrent(t, left);
+  const { came, went } = await refreshCurrent(t, left);
   await t.deeds.delete(row.n);
   await t.meta.delete(arrivedKey(deed));
   const before = (await selfIn(t)) as Self;
   const self = { ...before, tally: withoutEntries(before.tally, ids) };
   await putSelf(t, self);
-  return { self, counters: await raiseCounters(t, new Set(batch.map((entry) => entry.within))) };
+  const withins = new Set(batch.map((entry) => entry.within));
+  return { self, counters: await raiseCounters(t, withins, came, [...went, ...vanished]) };
 };
 
 /** Everything that came into the store after a deed, by this device's deeds and by later imports. */

@@ -3,7 +3,7 @@ import { deviceReason } from '../reasonCodes';
 import { sameContent } from '../sameContent';
 import { StoreProblem } from '../storeProblem';
 import { currentRow, type Tables } from './database';
-import { putSelf, raiseCounters, type Self, selfIn } from './self';
+import { putSelf, renewCounters, type Self, selfIn } from './self';
 import { noTally, withEntries } from './tally';
 import type { Written } from './writing';
 
@@ -32,7 +32,8 @@ export const rebuildAll = async (t: Tables): Promise<Written> => {
   const before = (await selfIn(t)) as Self;
   const entries = await t.entries.toArray();
   await t.current.clear();
-  await t.current.bulkPut([...assemble(entries).values()].map(currentRow));
+  const currents = [...assemble(entries).values()].map(currentRow);
+  await t.current.bulkPut(currents);
   const self = {
     ...before,
     tally: withEntries(
@@ -41,5 +42,5 @@ export const rebuildAll = async (t: Tables): Promise<Written> => {
     ),
   };
   await putSelf(t, self);
-  return { self, counters: await raiseCounters(t, new Set(entries.map((entry) => entry.within))) };
+  return { self, counters: await renewCounters(t, currents) };
 };

@@ -5,10 +5,11 @@ import { takeEntriesIn, takeEntriesOut } from './arrivals';
 import { checkAll, rebuildAll } from './checks';
 import type { Connection, TableName } from './connection';
 import { database, type Tables } from './database';
+import { headsWord, noHeads } from './headsHash';
 import { forgetMarker, writeMarker } from './marker';
 import { dropBytes, heldIn, putBytes, sameBytes } from './photosKept';
 import { reading } from './reading';
-import { countersIn, type Self, selfIn } from './self';
+import { type Counter, countersIn, type Self, selfIn } from './self';
 import type { Batch, Store } from './store';
 import type { Surroundings } from './surroundings';
 import { type Written, writeBatch } from './writing';
@@ -20,7 +21,7 @@ export interface Parts {
   readonly lock: WritingLock;
   readonly around: Surroundings;
   readonly self: Self;
-  readonly counters: Map<string, number>;
+  readonly counters: Map<string, Counter>;
   readonly notes: readonly Reason[];
   /** Why it is only read, where the database is newer than this build. */
   readonly newer?: Reason;
@@ -193,7 +194,8 @@ export const deviceStore = ({
     tell: () => {
       for (const watcher of [...watchers]) watcher(new Set());
     },
-    counterOf: (within) => counters.get(within) ?? 0,
+    counterOf: (within) => counters.get(within)?.n ?? 0,
+    headsOf: (within) => headsWord(counters.get(within)?.heads ?? noHeads),
     changes: () => changes,
     takeOver: async () => {
       if (stopped) throw new StoreProblem(stopped);

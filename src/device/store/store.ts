@@ -141,6 +141,8 @@ export interface Store {
   tell(): void;
   /** Rises whenever something within it changed. */
   counterOf(within: string): number;
+  /** Names the heads of all things within it: the same word whenever they are the same, in whatever order they came. */
+  headsOf(within: string): string;
   /** Rises with every change. */
   changes(): number;
 

@@ -7,7 +7,7 @@ export interface Tally {
 export const noTally: Tally = { entries: 0, sum: [0, 0] };
 
 /** FNV-1a over the id, twice with different starts: 64 bits. */
-const hash = (id: string, start: number): number => {
+export const hash = (id: string, start: number): number => {
   let h = start;
   for (let i = 0; i < id.length; i++) h = Math.imul(h ^ id.charCodeAt(i), 0x01000193);
   return h >>> 0;

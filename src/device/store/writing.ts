@@ -1,14 +1,14 @@
 import { currentOf, type Entry } from '../../engine/record';
-import { currentRow, type Tables } from './database';
+import { type CurrentRow, currentRow, type Tables } from './database';
 import { historiesOf } from './histories';
-import { putSelf, raiseCounters, type Self, selfIn } from './self';
+import { type Counter, putSelf, raiseCounters, type Self, selfIn } from './self';
 import type { Batch, NewEntry, TouchRow } from './store';
 import { withEntries } from './tally';
 
 /** What a transaction left behind for the memory of the page. */
 export interface Written {
   readonly self: Self;
-  readonly counters: ReadonlyMap<string, number>;
+  readonly counters: ReadonlyMap<string, Counter>;
 }
 
 /** Inside a transaction: the batch with this device's name and counter, present states, touches, deed, counts. */
@@ -29,7 +29,7 @@ export const writeBatch = async (t: Tables, batch: Batch): Promise<Written & { r
     ),
   };
   await putSelf(t, self);
-  const counters = await raiseCounters(t, new Set([...moved, ...entries.map((entry) => entry.within)]));
+  const counters = await raiseCounters(t, new Set(entries.map((entry) => entry.within)), moved.came, moved.went);
   return { entries, self, counters };
 };
 
@@ -38,18 +38,21 @@ const named = (entry: NewEntry, device: string, n: number): Entry =>
   ({ ...entry, replaces: [...entry.replaces].sort(), device, n }) as Entry;
 
 /**
- * Works the present state of these things out from all their entries; a thing without entries has none. Gives the withins
- * they belonged to before.
+ * Works the present state of these things out from all their entries; a thing without entries has none. Gives the states they
+ * came to and those they had before.
  */
-export const refreshCurrent = async (t: Tables, things: ReadonlySet<string>): Promise<Set<string>> => {
+export const refreshCurrent = async (
+  t: Tables,
+  things: ReadonlySet<string>,
+): Promise<{ readonly came: readonly CurrentRow[]; readonly went: readonly (CurrentRow | undefined)[] }> => {
   const names = [...things];
-  const before = await t.current.bulkGet(names);
+  const went = await t.current.bulkGet(names);
   const histories = await historiesOf(t, things);
-  if (histories.size > 0)
-    await t.current.bulkPut([...histories.values()].map((entries) => currentRow(currentOf(entries))));
+  const came = [...histories.values()].map((entries) => currentRow(currentOf(entries)));
+  if (came.length > 0) await t.current.bulkPut(came);
   const emptied = names.filter((thing) => !histories.has(thing));
   if (emptied.length > 0) await t.current.bulkDelete(emptied);
-  return new Set(before.flatMap((row) => row?.within ?? []));
+  return { came, went };
 };
 
 const markTouches = async (t: Tables, batch: Batch): Promise<void> => {
