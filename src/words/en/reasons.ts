@@ -1,5 +1,6 @@
 import type { Reason } from '../../engine/record';
 import { namesOfDeeds, reasonsOfActions } from './reasonsOfActions';
+import { reasonsOfAgreement } from './reasonsOfAgreement';
 import { reasonsOfChange } from './reasonsOfChange';
 import { reasonsOfCondition } from './reasonsOfCondition';
 import { reasonsOfDevice } from './reasonsOfDevice';
@@ -23,6 +24,7 @@ export const sentences: Sentences<string> = {
   ...reasonsOfDevice,
   ...reasonsOfLife,
   ...reasonsOfSite,
+  ...reasonsOfAgreement,
   ...namesOfDeeds,
   ...deedsOfRound,
   'deed: taken back': (s: Params) => deedNamed({ code: s.text('code'), params: {} }),

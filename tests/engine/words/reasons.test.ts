@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { deedCodes, refusalCodes } from '../../../src/actions/reasonCodes';
 import { roundDeedCodes, roundRefusalCodes } from '../../../src/actions/round/reasonCodes';
 import { deviceReasonCodes } from '../../../src/device/reasonCodes';
+import { agreementReasons } from '../../../src/engine/agreement';
 import { changeReasons } from '../../../src/engine/change';
 import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
@@ -21,6 +22,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/firmness': firmnessReasons,
   'engine/life': lifeReasons,
   'engine/site': siteReasons,
+  'engine/agreement': agreementReasons,
   device: deviceReasonCodes,
   'actions, refusals': refusalCodes,
   'actions, deeds': deedCodes,
