@@ -23,10 +23,14 @@ const surelyShorter = (a: Interval, b: Interval): boolean =>
 /** 1 where j is surely the shorter, -1 where it is surely the longer, 0 where they overlap. */
 export const signOf = (i: Interval, j: Interval): number => (surelyShorter(i, j) ? 1 : surelyShorter(j, i) ? -1 : 0);
 
-/** 1 where j lies further to the left with neither end further to the right: a lean, and no proof. */
+/**
+ * 1 where both ends of j lie further to the left: a lean, and no proof. An end at zero or at no end at all leans nowhere: it stands
+ * where the looks stopped, and two yearly rounds a few days apart are no sign of anything.
+ */
 const leanOf = (i: Interval, j: Interval): number => {
-  const [ends, starts] = [Math.sign(i.upper - j.upper || 0), Math.sign(i.lower - j.lower)];
-  return Math.abs(ends + starts) > 0 && ends * starts >= 0 ? Math.sign(ends + starts) : 0;
+  const [ends, starts] = [i.upper - j.upper, i.lower - j.lower];
+  if (!(ends * starts > 0)) return 0;
+  return Math.sign(ends);
 };
 
 /**
