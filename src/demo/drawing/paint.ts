@@ -1,4 +1,4 @@
-import { noiseAt } from './noise';
+import { noiseAt } from '../../engine/chance';
 import type { Outline } from './outlines';
 import { holds, type Shape } from './shape';
 

@@ -5,6 +5,7 @@ import { reasonsOfChange } from './reasonsOfChange';
 import { reasonsOfCondition } from './reasonsOfCondition';
 import { reasonsOfDevice } from './reasonsOfDevice';
 import { reasonsOfExchange } from './reasonsOfExchange';
+import { reasonsOfEye } from './reasonsOfEye';
 import { reasonsOfFirmness } from './reasonsOfFirmness';
 import { reasonsOfLife } from './reasonsOfLife';
 import { deedsOfRound, reasonsOfRound } from './reasonsOfRound';
@@ -22,6 +23,7 @@ export const sentences: Sentences<string> = {
   ...reasonsOfExchange,
   ...reasonsOfActions,
   ...reasonsOfDevice,
+  ...reasonsOfEye,
   ...reasonsOfLife,
   ...reasonsOfSite,
   ...reasonsOfAgreement,

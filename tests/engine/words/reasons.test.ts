@@ -8,6 +8,7 @@ import { agreementReasons } from '../../../src/engine/agreement';
 import { changeReasons } from '../../../src/engine/change';
 import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
+import { eyeReasons } from '../../../src/engine/eye';
 import { firmnessReasons } from '../../../src/engine/firmness';
 import { lifeReasons } from '../../../src/engine/life';
 import { siteReasons } from '../../../src/engine/site';
@@ -20,6 +21,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/change': changeReasons,
   'engine/exchange': exchangeReasons,
   'engine/firmness': firmnessReasons,
+  'engine/eye': eyeReasons,
   'engine/life': lifeReasons,
   'engine/site': siteReasons,
   'engine/agreement': agreementReasons,
