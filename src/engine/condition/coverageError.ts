@@ -10,6 +10,12 @@ export interface EyeError {
   readonly sd?: number;
 }
 
+/** True for what an eye judged of the surface itself: dots, tracings and photos measure a photo, and have errors of their own. */
+export const isByEye = ({ method }: Pick<Coverage, 'method'>): boolean => {
+  const { ownSd, ofPhoto } = coverageMethodOf(method);
+  return ownSd !== null && !ofPhoto;
+};
+
 /** The slope that turns points of cover into the logit, held where it would run away. */
 const perPoint = (share: number): number => {
   const floor = constants.coverageFloor.value;
@@ -30,7 +36,7 @@ export const coverageSd = (coverage: Coverage, error: EyeError = {}): number => 
   if (method.ownSd === null) {
     return Math.max(floor, (logit(coverage.high) - logit(coverage.low)) / (2 * constants.z90.value));
   }
-  const own = method.ofPhoto ? method.ownSd : (error.sd ?? method.ownSd);
+  const own = isByEye(coverage) ? (error.sd ?? method.ownSd) : method.ownSd;
   const bin = Math.max(0, coverage.high - coverage.low) * slope;
   return Math.sqrt(own ** 2 + floor ** 2 + bin ** 2 / 12);
 };

@@ -2,7 +2,7 @@
 export { type Classes, type ClassOptions, classesOf, levelOf, type RoundClasses } from './classesOf';
 export type { Proposal } from './conditionClass';
 export { constants, groupsInMetal } from './constants';
-export { type Coverage, coverageInterval, coverageSd, type EyeError } from './coverageError';
+export { type Coverage, coverageInterval, coverageSd, type EyeError, isByEye } from './coverageError';
 export { coverageConflicts } from './exclusiveKinds';
 export { type FindingScore, type ScoringOptions, scoreFinding } from './findingLoss';
 export { fromLogit, heldShare, logit } from './logit';
@@ -10,7 +10,8 @@ export { type NeedOf, type OrderOfNeed, orderOfNeed, type PersonFirst, type Rank
 export { dangersAt, dangersWithoutRound, type PersonDanger } from './personChecks';
 export { because, type ConditionReason, conditionReasons } from './reasonCodes';
 export type { Recommendation } from './recommendationClass';
-export { type RoundOptions, type SculptureScore, scoreRound, type Unscored } from './sculptureIndex';
+export { type RoundOptions, roundDay, type SculptureScore, scoreRound, type Unscored } from './sculptureIndex';
+export { activeOver, type DayScores, dayOver, indexOf } from './sharedDay';
 export { pressesFrom, type Urgency } from './urgencyClass';
 export { dotsCoverage, wilson } from './wilson';
 export { areaMethods, areaOf, partArea, type Solid, type SolidRow, solids, typedArea, typedErrors } from './zoneArea';

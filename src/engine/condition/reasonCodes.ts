@@ -13,6 +13,7 @@ export const conditionReasons = {
   'score: share of the photo': ['kind', 'method'],
   // One zone.
   'score: range from coverage only': [],
+  'score: own eye': ['sd', 'pairs', 'patches'],
   'score: nothing found': [],
   'score: biggest loss': ['kind', 'loss'],
   'score: active area held to the zone': ['what'],

@@ -4,7 +4,7 @@ import { activeKinds } from './activeArea';
 import { isStrong } from './conditionClass';
 import type { EyeError } from './coverageError';
 import { because } from './reasonCodes';
-import { activeOver, indexOf, meanIndex, scoredDay, total, weightOf } from './sharedDay';
+import { activeOver, type DayScores, indexOf, meanIndex, scoredDay, total, weightOf } from './sharedDay';
 import { seenThings, unsettledIn, type ZoneScore } from './zoneIndex';
 import { type Standing, type ZoneInRound, zoneInRound } from './zoneInRound';
 
@@ -53,6 +53,18 @@ const filledWith = (zones: readonly ZoneScore[], unseenWeight: number, value: nu
 
 const weakestOf = (zones: readonly ZoneScore[]): ZoneScore | null =>
   [...zones].sort((a, b) => a.value - b.value || (a.zone < b.zone ? -1 : 1))[0] ?? null;
+
+/** The zones of a round that can be scored, for figures over some of them: see indexOf and activeOver. `round` is a thing name. */
+export const roundDay = (record: SculptureRecord, round: string, options: RoundOptions = {}): DayScores => {
+  const here = record.rounds.find(({ thing }) => thing === round);
+  if (!here) throw new RangeError(`There is no round ${round} among this sculpture's rounds.`);
+  const { scale = scaleOf(record.scale), ...error } = options;
+  return scoredDay(
+    zonesAt(record, here.body.date).map((zone) => zoneInRound(record, here, zone)),
+    scale,
+    error,
+  );
+};
 
 /** Scores one round of one sculpture. `round` is a thing name; an unknown one is an error of the caller. */
 export const scoreRound = (record: SculptureRecord, round: string, options: RoundOptions = {}): SculptureScore => {

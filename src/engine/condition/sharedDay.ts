@@ -19,6 +19,12 @@ export interface DayScores {
   readonly shifted: readonly (readonly ZoneScore[])[];
 }
 
+/** The same day over some of its zones. */
+export const dayOver = (day: DayScores, zones: ReadonlySet<string>): DayScores => {
+  const some = (rows: readonly ZoneScore[]) => rows.filter(({ zone }) => zones.has(zone));
+  return { zones: some(day.zones), shifted: day.shifted.map(some) };
+};
+
 /** How far a figure moves with the day: what does not average out over zones. */
 const sharedReach = (day: DayScores, figure: (zones: readonly ZoneScore[]) => number) => {
   const middle = figure(day.zones);

@@ -55,7 +55,9 @@ export const zoneInRound = (record: SculptureRecord, round: Thing<'round'>, zone
   }
   const findings = findingsOf(record, round.thing, zone.thing);
   const seen: ZoneSeen = { visit, findings, zone, day };
-  if (judgedAfresh(seen)) return { zone, standing: 'seen', seen, reasons: [] };
+  // Only of what was judged in this round, for what was carried over may be another eye's.
+  const eye = record.eyes[round.body.surveyor];
+  if (judgedAfresh(seen)) return { zone, standing: 'seen', seen: { ...seen, ...(eye ? { eye } : {}) }, reasons: [] };
   const carried = findings.filter(({ body }) => body.carriedFrom !== undefined).length;
   const counts = { carried, judged: findings.length - carried };
   return { zone, standing: 'partly carried', seen, reasons: [because('score: partly carried', counts)] };

@@ -1,6 +1,7 @@
-import { areaOn, type BodyOf, type Figure, type Reason, type Thing } from '../record';
+import { areaOn, type BodyOf, type Figure, type KnownEye, type Reason, type Thing } from '../record';
 import { type ActiveArea, type Scale, severities } from '../trade';
 import { activeAreas } from './activeArea';
+import { isByEye } from './coverageError';
 import { inQuadrature } from './figure';
 import { type FindingScore, type ScoringOptions, scoreFinding } from './findingLoss';
 import { because } from './reasonCodes';
@@ -11,6 +12,8 @@ export interface ZoneSeen {
   readonly findings: readonly Thing<'finding'>[];
   readonly zone: Thing<'zone'>;
   readonly day: string;
+  /** The eye of who looked, once it is known: its own spread then takes the place of the assumed one. */
+  readonly eye?: KnownEye;
 }
 
 /** Zone index, 0 to 100, 100 = sound, with its 90 % range from coverage only. */
@@ -92,7 +95,17 @@ const worstStepOf = (
   return steps.sort((a, b) => a.value - b.value || (a.kind < b.kind ? -1 : 1))[0] ?? null;
 };
 
-const reasonsOf = (scores: readonly FindingScore[], unsettled: number): readonly Reason[] => {
+/** Told where a coverage by eye was scored with the surveyor's own spread. */
+const ownEyeReasons = (scores: readonly FindingScore[], eye: KnownEye | undefined): readonly Reason[] =>
+  eye && scores.some(({ cover, finding }) => cover && finding.coverage && isByEye(finding.coverage))
+    ? [because('score: own eye', { sd: eye.sd, pairs: eye.pairs, patches: eye.patches ?? 0 })]
+    : [];
+
+const reasonsOf = (
+  scores: readonly FindingScore[],
+  unsettled: number,
+  eye: KnownEye | undefined,
+): readonly Reason[] => {
   const biggest = [...scores].sort((a, b) => b.loss - a.loss)[0];
   const first =
     biggest && biggest.loss > 0
@@ -104,6 +117,7 @@ const reasonsOf = (scores: readonly FindingScore[], unsettled: number): readonly
   const notKnown = scores.filter(({ scored }) => !scored).flatMap(({ reasons }) => reasons);
   return [
     ...(scores.length === 0 ? [because('score: nothing found')] : first),
+    ...ownEyeReasons(scores, eye),
     ...notKnown,
     ...(unsettled > 0 ? [because('score: two versions, not settled', { things: unsettled })] : []),
   ];
@@ -121,7 +135,8 @@ export const scoreZone = (
   const { visit, findings, zone, day } = seen;
   const fresh = judgedAfresh(seen);
   if (visit.body.state === 'not looked' || (!fresh && !options.withCarried)) return null;
-  const scores = findings.map(({ body }) => scoreFinding(body, scale, options));
+  const error = { ...(seen.eye ? { sd: seen.eye.sd } : {}), ...options };
+  const scores = findings.map(({ body }) => scoreFinding(body, scale, error));
   const area = areaOn(zone, day);
   return {
     zone: zone.thing,
@@ -131,8 +146,8 @@ export const scoreZone = (
     significance: zone.body.significance,
     findings: scores,
     active: activeAreas(scores, area),
-    worstStep: worstStepOf(scores, scale, options),
+    worstStep: worstStepOf(scores, scale, error),
     withCarried: !fresh,
-    reasons: reasonsOf(scores, unsettledIn(seenThings(seen))),
+    reasons: reasonsOf(scores, unsettledIn(seenThings(seen)), options.sd === undefined ? seen.eye : undefined),
   };
 };

@@ -1,3 +1,5 @@
+import { sharesOfFallingPairs } from './mannKendall';
+
 export interface Point {
   readonly t: number;
   readonly y: number;
@@ -27,22 +29,6 @@ const median = (sorted: readonly number[]): number => {
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
 /**
- * How often each count of pairs out of order comes up among all orders of n values: place i of the answer is the share of orders with
- * i inversions. Kendall's S is the number of pairs less twice that.
- */
-const sharesOfInversions = (n: number): number[] => {
-  let shares = [1];
-  for (let k = 2; k <= n; k++) {
-    const next = new Array<number>(shares.length + k - 1).fill(0);
-    shares.forEach((share, i) => {
-      for (let more = 0; more < k; more++) next[i + more] = (next[i + more] as number) + share / k;
-    });
-    shares = next;
-  }
-  return shares;
-};
-
-/**
  * Slope by Theil and Sen with the interval of ranked slopes: Sen 1968, J. Amer. Statist. Assoc. 63:1379-1389. With few points only
  * some coverages can be had: the narrowest interval that attains `wanted` is given with what it attains, or the widest there is.
  * Null where no two points differ in time.
@@ -68,7 +54,7 @@ export const theilSen = (points: readonly Point[], wanted: number): TheilSen | n
 
 /** How many ranked slopes may be left out at each end: as many as keep the coverage wanted. */
 const leftOut = (n: number, slopes: number, wanted: number): { left: number; coverage: number } => {
-  const shares = sharesOfInversions(n);
+  const shares = sharesOfFallingPairs(new Array<number>(n).fill(1));
   // The interval from the slope of rank left + 1 misses the truth on one side where at most `left` pairs are out of order.
   let missed = 0;
   let best = { left: 0, coverage: 1 - 2 * (shares[0] as number) };
