@@ -59,6 +59,11 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
     reportCompressedSize: false,
+    rolldownOptions: {
+      // The worker shares its pieces with the page, so that nothing is kept twice on the tablet; its address is known beforehand.
+      input: { index: 'index.html', figures: 'src/device/workers/figuresWorker.ts' },
+      output: { entryFileNames: ({ name }) => (name === 'figures' ? '[name].js' : 'assets/[name]-[hash].js') },
+    },
   },
   preview: { port: 4173, headers: hostHeaders },
   test: {

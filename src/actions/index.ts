@@ -43,6 +43,7 @@ export {
   collectionInsights,
   collectionState,
   elevationsOf,
+  goOnWorkingOut,
   type Insights,
   insightsOf,
   interpretationsOf,
@@ -68,6 +69,7 @@ export {
   thenAndNowOf,
   type Unsettled,
   unsettled,
+  type WorkInsights,
   type WorkingOut,
   workingOut,
 } from './questions';

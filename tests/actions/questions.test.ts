@@ -88,17 +88,17 @@ test('the list is there at once and fills in; after a restart nothing is worked 
   store.close();
 
   const again = await open(name, around);
-  const within = vi.spyOn(again, 'within');
+  const standing = vi.spyOn(again, 'standing');
   const all = vi.spyOn(again, 'allEntries');
   const restarted = on(again, around.newId);
   const cold = sculptureList(restarted);
   watched(cold);
   expect(await answered(cold)).toEqual(rows);
-  expect([within.mock.calls.length, all.mock.calls.length]).toEqual([0, 0]);
+  expect([standing.mock.calls.length, all.mock.calls.length]).toEqual([0, 0]);
 
   await done(editSculpture(restarted, one.sculpture, { title: 'New' }));
   await answered(cold, (now) => now[0]?.body.title === 'New' && now[0].summary !== undefined);
-  expect(within.mock.calls.map(([sculpture]) => sculpture)).toEqual([one.sculpture]);
+  expect(standing.mock.calls.map(([sculpture]) => sculpture)).toEqual([one.sculpture]);
   again.close();
 });
 

@@ -72,6 +72,7 @@ export const table: Readonly<Record<string, Part>> = {
       'engine/life',
       'engine/hold',
       'engine/trend',
+      'engine/eye',
       'engine/firmness',
     ],
   },
@@ -82,7 +83,7 @@ export const table: Readonly<Record<string, Part>> = {
   'device/offline': { imports: [...engine, 'device'], packages: ['workbox-window'] },
   'device/files': { imports: [...engine, 'device'] },
   'device/photo': { imports: [...engine, 'device'] },
-  'device/workers': { imports: [...engine, 'device'] },
+  'device/workers': { imports: [...engine, 'device', 'device/store', 'device/offline'] },
 
   actions: { imports: [...engine, ...device, ...deeds] },
   ...Object.fromEntries(deeds.map((name) => [name, { imports: [...engine, ...device, 'actions', ...deeds] }])),

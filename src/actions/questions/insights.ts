@@ -1,44 +1,66 @@
+import { rowOf } from '../../device/workers';
 import type { NeedOf } from '../../engine/condition';
+import type { Advice, Life, ZoneHolds } from '../../engine/hold';
 import type { SculptureRecord } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 import { thingsOfKind } from '../theThing';
-import { type Figures, keptFigures, workOut } from './keptSummaries';
+import { bringUpToDate, insightsFound, isBehind, needFound, rowKept } from './figures';
 import { live } from './live';
 
 /** What was worked out for one work. */
-export interface Insights {
+export interface WorkInsights {
   /** All that is not of a round, the latest round whole, of the others their days. */
   readonly record: SculptureRecord;
   /** The latest round scored and classed; null where nobody has looked yet. */
   readonly need: NeedOf | null;
+  readonly holds: readonly ZoneHolds[];
+  /** By zone; zones that ended have none. */
+  readonly advice: readonly Advice[];
+}
+
+/** The same, with what the holds of all works tell together. */
+export interface Insights extends WorkInsights {
+  readonly lives: readonly Life[];
 }
 
 /** What was worked out for the whole collection. */
 export interface CollectionInsights {
-  readonly perWork: readonly Insights[];
+  readonly lives: readonly Life[];
+  readonly perWork: readonly WorkInsights[];
   /** Works whose figures are still being worked out. */
   readonly workingOut: number;
 }
 
-const insights = ({ first, second }: Figures): Insights => ({ record: first.record, need: second.need });
+const livesKept = async (desk: Desk): Promise<readonly Life[]> =>
+  (await rowKept<{ readonly lives: readonly Life[] }>(desk, rowOf.lives))?.lives ?? [];
 
-/** Holds, trends, advice and classes of one work; undefined while they are worked out, null where the work is not here. */
+const ofWork = async (desk: Desk, work: string) => {
+  const [need, insights] = await Promise.all([needFound(desk, work), insightsFound(desk, work)]);
+  const value: WorkInsights | undefined = need &&
+    insights && { record: need.value.record, need: need.value.need, ...insights.value };
+  return { value, right: need?.right === true && insights?.right === true };
+};
+
+/** Holds, advice and classes of one work; undefined while they are worked out, null where the work is not here. */
 export const insightsOf = (desk: Desk, sculpture: string): Question<Insights | null | undefined> =>
-  live(desk, `insights ${sculpture}`, async (again) => {
+  live<Insights | null | undefined>(desk, `insights ${sculpture}`, async () => {
     const current = await desk.store.current(sculpture);
     if (!current || current.gone) return { value: null };
-    const kept = await keptFigures(desk, sculpture);
-    if (kept) return { value: insights(kept) };
-    return { value: undefined, after: () => workOut(desk, [sculpture], again) };
+    const { value, right } = await ofWork(desk, sculpture);
+    return {
+      value: value && { ...value, lives: await livesKept(desk) },
+      after: right && !(await isBehind(desk)) ? undefined : () => bringUpToDate(desk),
+    };
   });
 
 /** The same of every work, and what they teach together. */
 export const collectionInsights = (desk: Desk): Question<CollectionInsights> =>
-  live(desk, 'insights', async (again) => {
+  live(desk, 'insights', async () => {
     const works = (await thingsOfKind(desk, 'sculpture')).map(({ thing }) => thing);
-    const kept = await Promise.all(works.map(async (work) => ({ work, figures: await keptFigures(desk, work) })));
-    const stale = kept.filter(({ figures }) => figures === undefined).map(({ work }) => work);
-    const perWork = kept.flatMap(({ figures }) => (figures ? [insights(figures)] : []));
-    const value = { perWork, workingOut: stale.length };
-    return { value, ...(stale.length > 0 ? { after: () => workOut(desk, stale, again) } : {}) };
+    const kept = await Promise.all(works.map((work) => ofWork(desk, work)));
+    const behind = kept.filter(({ right }) => !right).length;
+    return {
+      value: { lives: await livesKept(desk), perWork: kept.flatMap(({ value }) => value ?? []), workingOut: behind },
+      after: behind > 0 || (await isBehind(desk)) ? () => bringUpToDate(desk) : undefined,
+    };
   });

@@ -1,27 +1,22 @@
 import { StoreProblem } from '../../device/storeProblem';
 import type { Desk, Question } from '../desk';
+import { figuresVersion } from './figures';
 import { ask } from './question';
 
 interface Answer<T> {
   readonly value: T;
-  /** Work to do once the answer is shown; it calls `again` when there is more to show. */
-  readonly after?: () => Promise<void>;
+  /** Work to do once the answer is shown. */
+  readonly after?: (() => Promise<void>) | undefined;
 }
 
-/** A question answered with what is there at once, and again as work in the background brings more. */
-export const live = <T>(desk: Desk, key: string, read: (again: () => void) => Promise<Answer<T>>): Question<T> => {
-  const rounds = counters.get(desk.store) ?? new Map<string, number>();
-  counters.set(desk.store, rounds);
-  const again = () => {
-    rounds.set(key, (rounds.get(key) ?? 0) + 1);
-    desk.store.tell();
-  };
-  return ask(
+/** A question answered with what is there at once, and again as work beside the page brings more. */
+export const live = <T>(desk: Desk, key: string, read: () => Promise<Answer<T>>): Question<T> =>
+  ask(
     desk,
     key,
-    () => `${desk.store.changes()} ${rounds.get(key) ?? 0}`,
+    () => `${desk.store.changes()} ${figuresVersion(desk)} ${desk.today()}`,
     async () => {
-      const { value, after } = await read(again);
+      const { value, after } = await read();
       after?.().catch((error: unknown) => {
         // What the store refuses in the background it refuses again, and then aloud, when someone asks.
         if (!(error instanceof StoreProblem)) throw error;
@@ -29,6 +24,3 @@ export const live = <T>(desk: Desk, key: string, read: (again: () => void) => Pr
       return value;
     },
   );
-};
-
-const counters = new WeakMap<object, Map<string, number>>();

@@ -2,7 +2,7 @@ import type { SculptureSummary } from '../../engine/reckoning';
 import type { BodyOf } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 import { thingsOfKind } from '../theThing';
-import { keptSummary, workOut } from './keptSummaries';
+import { bringUpToDate, isBehind, summaryFound } from './figures';
 import { live } from './live';
 
 export interface SculptureRow {
@@ -17,13 +17,17 @@ export interface SculptureRow {
  * works still being worked out follow by number. Never reads the entries: stale figures are worked out in the background.
  */
 export const sculptureList = (desk: Desk): Question<readonly SculptureRow[]> =>
-  live(desk, 'sculptures', async (again) => {
+  live(desk, 'sculptures', async () => {
     const works = await thingsOfKind(desk, 'sculpture');
     const rows = await Promise.all(
-      works.map(async ({ thing, body }) => ({ thing, body, summary: await keptSummary(desk, thing) })),
+      works.map(async ({ thing, body }) => {
+        const found = await summaryFound(desk, thing);
+        return { thing, body, summary: found?.value, right: found?.right === true };
+      }),
     );
-    const stale = rows.filter((row) => row.summary === undefined).map((row) => row.thing);
-    return { value: rows.sort(byNeed), ...(stale.length > 0 ? { after: () => workOut(desk, stale, again) } : {}) };
+    const behind = rows.some(({ right }) => !right) || (await isBehind(desk));
+    const value = rows.map(({ thing, body, summary }) => ({ thing, body, summary })).sort(byNeed);
+    return { value, after: behind ? () => bringUpToDate(desk) : undefined };
   });
 
 const last = -1;

@@ -1,15 +1,13 @@
 import type { Desk, Known } from '../desk';
-import { type Progress, progressOf, stopWork } from './keptSummaries';
+import { goOn, leaveOff, progressOf, type WorkingOut } from './figures';
 
-export type { Progress as WorkingOut } from './keptSummaries';
+const questions = new WeakMap<Desk['store'], Known<WorkingOut | null>>();
 
-const questions = new WeakMap<Desk['store'], Known<Progress | null>>();
-
-/** How far the working out of figures is; null when nothing is under way. */
-export const workingOut = (desk: Desk): Known<Progress | null> => {
+/** What is being worked out beside the page and how far it is; null when nothing is. */
+export const workingOut = (desk: Desk): Known<WorkingOut | null> => {
   const known = questions.get(desk.store);
   if (known) return known;
-  const made: Known<Progress | null> = {
+  const made: Known<WorkingOut | null> = {
     subscribe: (changed) => desk.store.watch(changed),
     get: () => progressOf(desk),
   };
@@ -17,5 +15,8 @@ export const workingOut = (desk: Desk): Known<Progress | null> => {
   return made;
 };
 
-/** Leaves off. Figures not worked out by then come when they are next asked for. */
-export const stopWorkingOut = (desk: Desk): void => stopWork(desk);
+/** Leaves off. What was worked out by then is kept. */
+export const stopWorkingOut = (desk: Desk): void => leaveOff(desk);
+
+/** Goes on with what was left off. */
+export const goOnWorkingOut = (desk: Desk): void => goOn(desk);

@@ -196,6 +196,7 @@ export const deviceStore = ({
     },
     counterOf: (within) => counters.get(within)?.n ?? 0,
     headsOf: (within) => headsWord(counters.get(within)?.heads ?? noHeads),
+    allHeads: () => new Map([...counters].map(([within, { heads }]) => [within, headsWord(heads)])),
     changes: () => changes,
     takeOver: async () => {
       if (stopped) throw new StoreProblem(stopped);

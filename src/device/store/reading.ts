@@ -1,6 +1,8 @@
 import Dexie from 'dexie';
 import type { TableName } from './connection';
 import type { CurrentRow, Tables } from './database';
+import { headsWord, noHeads } from './headsHash';
+import { countersIn } from './self';
 import type { DeedRow, Store } from './store';
 
 type Run = <T>(mode: 'r', tables: readonly TableName[], deed: string, body: (t: Tables) => Promise<T>) => Promise<T>;
@@ -12,6 +14,8 @@ type Reading = Pick<
   | 'current'
   | 'currents'
   | 'within'
+  | 'standing'
+  | 'standings'
   | 'ofKind'
   | 'ofRound'
   | 'unsettled'
@@ -43,6 +47,22 @@ export const reading = (run: Run): Reading => ({
       );
       return present(lists.flat());
     }),
+  standing: (within) =>
+    run('r', ['current', 'meta'], '', async (t) => {
+      const rows = await t.current
+        .where('[within+kind]')
+        .between([within, Dexie.minKey], [within, Dexie.maxKey])
+        .toArray();
+      const heads = headsWord((await countersIn(t)).get(within)?.heads ?? noHeads);
+      return { currents: present(rows), heads };
+    }),
+  standings: () =>
+    run(
+      'r',
+      ['meta'],
+      '',
+      async (t) => new Map([...(await countersIn(t))].map(([within, { heads }]) => [within, headsWord(heads)])),
+    ),
   ofKind: (kind) =>
     run('r', ['current'], '', async (t) => present(await t.current.where('kind').equals(kind).toArray())),
   ofRound: (round) =>

@@ -98,6 +98,10 @@ export interface Store {
   currents(things: readonly string[]): Promise<(Current | undefined)[]>;
   /** All present things within a sculpture or the collection, of the kinds asked for (all, when none are named). */
   within(within: string, kinds?: readonly string[]): Promise<Current[]>;
+  /** The present things within, and the name of their heads, read at one moment. */
+  standing(within: string): Promise<{ readonly currents: Current[]; readonly heads: string }>;
+  /** The names of the heads of everything, as they lie in the database. */
+  standings(): Promise<ReadonlyMap<string, string>>;
   ofKind(kind: string): Promise<Current[]>;
   /** Visits, findings, re-ratings and class sets of one round. */
   ofRound(round: string): Promise<Current[]>;
@@ -143,6 +147,8 @@ export interface Store {
   counterOf(within: string): number;
   /** Names the heads of all things within it: the same word whenever they are the same, in whatever order they came. */
   headsOf(within: string): string;
+  /** The same of everything that was ever entered. */
+  allHeads(): ReadonlyMap<string, string>;
   /** Rises with every change. */
   changes(): number;
 

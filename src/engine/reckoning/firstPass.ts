@@ -1,5 +1,6 @@
 import { clearlyWorseGreen, previousComparable, thenAndNow } from '../change';
 import { type SculptureScore, scoreRound } from '../condition';
+import { holdsOf, type ZoneHolds } from '../hold';
 import { latestRound, type SculptureRecord } from '../record';
 import { latestOnly } from './latestOnly';
 
@@ -12,17 +13,20 @@ export interface FirstPass {
   readonly score: SculptureScore | null;
   /** Zones whose green is clearly worse than in the last comparable round; null where nobody compared. */
   readonly clearlyWorse: ReadonlySet<string> | null;
+  readonly holds: readonly ZoneHolds[];
 }
 
 /** Everything of one work that does not rest on the other works. `today` is a calendar day. */
-export const firstPass = (record: SculptureRecord, _today: string): FirstPass => {
+export const firstPass = (record: SculptureRecord, today: string): FirstPass => {
+  const holds = holdsOf(record, today);
   const latest = latestRound(record);
-  if (!latest) return { record, round: null, score: null, clearlyWorse: null };
+  if (!latest) return { record, round: null, score: null, clearlyWorse: null, holds };
   const { round: previous } = previousComparable(record, latest.thing);
   return {
     record: latestOnly(record, latest),
     round: latest.thing,
     score: scoreRound(record, latest.thing),
     clearlyWorse: previous ? clearlyWorseGreen(thenAndNow(record, previous.thing, latest.thing)) : null,
+    holds,
   };
 };

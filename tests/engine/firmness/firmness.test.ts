@@ -9,7 +9,7 @@ import { coverageMethodOf, kinds, stainKey } from '../../../src/engine/trade';
 import { seededSurvey } from '../../files/seededSurvey';
 
 const today = '2026-10-15';
-const needOf = (record: SculptureRecord): FirmNeed => secondPass(firstPass(record, today), today).need as FirmNeed;
+const needOf = (record: SculptureRecord): FirmNeed => secondPass(firstPass(record, today), [], today).need as FirmNeed;
 
 const records = (seed = 3): SculptureRecord[] => {
   const { entries } = seededSurvey({ works: 4, zonesEach: 12, rounds: 3, photos: 0, seed });
@@ -76,7 +76,7 @@ describe('the quick sums of a redraw', () => {
           ...firstPass(record, today),
           clearlyWorse: firstPass(all[i] as SculptureRecord, today).clearlyWorse,
         };
-        return secondPass(first, today).need as FirmNeed;
+        return secondPass(first, [], today).need as FirmNeed;
       });
       expectAlike(keysWith(needs, { kind, day: shift / 2, person: shift / 2 }), keysByRule(byRule));
     },

@@ -16,7 +16,7 @@ const record = recordOf(zones, [
 describe('what a work comes to', () => {
   it('is the same from the small record that is kept as from the whole one', () => {
     const first = firstPass(record, '2026-10-15');
-    const { need } = secondPass(first, '2026-10-15');
+    const { need } = secondPass(first, [], '2026-10-15');
     const whole = classesOf(record, roundName(2026), {
       score: scoreRound(record, roundName(2026)),
       clearlyWorse: first.clearlyWorse ?? new Set(),
@@ -40,7 +40,7 @@ describe('what a work comes to', () => {
     const empty = recordOf(zones, [], { rounds: [] });
     const first = firstPass(empty, '2026-10-15');
     expect(first).toMatchObject({ round: null, score: null });
-    expect(secondPass(first, '2026-10-15')).toMatchObject({
+    expect(secondPass(first, [], '2026-10-15')).toMatchObject({
       need: null,
       summary: { round: null, index: null, zones: 2 },
     });

@@ -1,0 +1,184 @@
+import { StoreProblem } from '../../device/storeProblem';
+import {
+  everythingWord,
+  firstStamp,
+  holds,
+  type Job,
+  type Kept,
+  rowOf,
+  type Standing,
+  type Step,
+  stampOf,
+  type Words,
+  type Work,
+  type WorkInsights,
+  type WorkNeed,
+  workOut,
+} from '../../device/workers';
+import type { SculptureSummary } from '../../engine/reckoning';
+import type { Desk } from '../desk';
+
+/** Something being worked out beside the page, or left off by a person. */
+export interface WorkingOut {
+  readonly what: Job['do'];
+  readonly state: 'under way' | 'left off';
+  /** Works looked through, or redraws made. */
+  readonly done: number;
+  readonly all: number;
+}
+
+type Rows = Map<string, unknown>;
+
+/** What is remembered of a store while the page is open. */
+interface Shelf {
+  readonly rows: Rows;
+  /** What the figures rest on beside the heads of their work, as far as was last seen. */
+  words: Words | undefined;
+  /** Where everything stood when all figures were last brought up to date. */
+  everything: string | undefined;
+  /** Rises with each row. */
+  version: number;
+  loaded?: Promise<void>;
+  work?: Work;
+  progress: WorkingOut | null;
+  /** Where everything stood when it was last tried, and when a person left off: not again before something changes. */
+  triedAt?: string;
+  leftOffAt?: string;
+}
+
+const shelves = new WeakMap<object, Shelf>();
+
+const shelfOf = ({ store }: Desk): Shelf => {
+  const known = shelves.get(store);
+  if (known) return known;
+  const made: Shelf = { rows: new Map(), words: undefined, everything: undefined, version: 0, progress: null };
+  shelves.set(store, made);
+  return made;
+};
+
+/** Rises whenever more was worked out: for the stamps of questions. */
+export const figuresVersion = (desk: Desk): number => shelfOf(desk).version;
+
+/** What the start needs: the small rows, read at once. */
+const loaded = (desk: Desk): Promise<void> => {
+  const shelf = shelfOf(desk);
+  shelf.loaded ??= (async () => {
+    const [standing, summaries] = await Promise.all([
+      desk.store.meta<Standing>(rowOf.standing),
+      desk.store.metas<Kept<unknown>>(rowOf.summary('')),
+    ]);
+    shelf.words ??= standing?.words;
+    shelf.everything ??= standing?.everything;
+    for (const [work, kept] of summaries)
+      if (!shelf.rows.has(rowOf.summary(work))) shelf.rows.set(rowOf.summary(work), kept);
+  })();
+  return shelf.loaded;
+};
+
+/** A kept row that speaks of the work as it is now. `right`: also of all that was learnt from the other works. */
+export interface Found<T> {
+  readonly value: T;
+  readonly stamp: string;
+  readonly right: boolean;
+}
+
+/** A row as it lies there, whatever it speaks of. */
+export const rowKept = async <T>(desk: Desk, key: string): Promise<T | undefined> => {
+  const { rows } = shelfOf(desk);
+  const kept = rows.get(key) ?? (await desk.store.meta(key));
+  if (kept !== undefined) rows.set(key, kept);
+  return kept as T | undefined;
+};
+
+const found = async <T>(desk: Desk, work: string, key: string): Promise<Found<T> | undefined> => {
+  await loaded(desk);
+  const shelf = shelfOf(desk);
+  const kept = await rowKept<Kept<T>>(desk, key);
+  if (!kept || !shelf.words) return undefined;
+  const heads = desk.store.headsOf(work);
+  // What the other works taught may have changed meanwhile: the figures stand until they are worked out anew.
+  if (!kept.stamp.startsWith(`${firstStamp(heads, shelf.words.own)} `)) return undefined;
+  if (!holds(kept, kept.stamp, desk.today())) return undefined;
+  return { value: kept.value, stamp: kept.stamp, right: kept.stamp === stampOf(heads, shelf.words) };
+};
+
+export const summaryFound = (desk: Desk, work: string) => found<SculptureSummary>(desk, work, rowOf.summary(work));
+export const needFound = (desk: Desk, work: string) => found<WorkNeed>(desk, work, rowOf.need(work));
+export const insightsFound = (desk: Desk, work: string) => found<WorkInsights>(desk, work, rowOf.insights(work));
+
+/** True where something changed since all figures were last brought up to date. */
+export const isBehind = async (desk: Desk): Promise<boolean> => {
+  await loaded(desk);
+  return shelfOf(desk).everything !== everythingWord(desk.store.allHeads());
+};
+
+const whereAt = (desk: Desk): string => `${desk.today()} ${everythingWord(desk.store.allHeads())}`;
+
+/** Brings all figures up to date beside the page, unless that is under way or a person left it off and nothing changed since. */
+export const bringUpToDate = async (desk: Desk): Promise<void> => {
+  const shelf = shelfOf(desk);
+  const at = whereAt(desk);
+  if (shelf.work || shelf.leftOffAt === at || shelf.triedAt === at) return;
+  shelf.triedAt = at;
+  await run(desk, { do: 'figures', collection: desk.collection, today: desk.today() });
+};
+
+/** One piece of work at a time; a second one asked for meanwhile comes when the questions are asked again. */
+export const run = async (desk: Desk, job: Job): Promise<void> => {
+  const shelf = shelfOf(desk);
+  if (shelf.work || desk.store.closed) return;
+  shelf.progress = { what: job.do, state: 'under way', done: 0, all: 0 };
+  const work = workOut(desk.store, job, (step) => hear(desk, shelf, job, step));
+  shelf.work = work;
+  desk.store.tell();
+  try {
+    await work.ended;
+  } catch (error) {
+    // What the store refuses here it refuses again, and then aloud, when someone asks.
+    if (!(error instanceof StoreProblem)) throw error;
+  } finally {
+    delete shelf.work;
+    if (shelf.progress?.state === 'under way') shelf.progress = null;
+    shelf.version++;
+    desk.store.tell();
+  }
+};
+
+const hear = async (desk: Desk, shelf: Shelf, job: Job, step: Step): Promise<void> => {
+  if ('words' in step) shelf.words = step.words;
+  else if ('rows' in step) {
+    for (const [key, row] of step.rows) {
+      if (key === rowOf.standing) shelf.everything = (row as Standing).everything;
+      else shelf.rows.set(key, row);
+    }
+    await desk.store.keepWorkedOut(step.rows);
+  } else {
+    shelf.progress = { what: job.do, state: 'under way', ...step };
+    desk.store.tell();
+    return;
+  }
+  shelf.version++;
+  desk.store.tell();
+};
+
+export const progressOf = (desk: Desk): WorkingOut | null => shelfOf(desk).progress;
+
+/** Leaves off what is under way; it stays so until something changes or a person asks for it again. */
+export const leaveOff = (desk: Desk): void => {
+  const shelf = shelfOf(desk);
+  if (!shelf.work || !shelf.progress) return;
+  shelf.leftOffAt = whereAt(desk);
+  shelf.progress = { ...shelf.progress, state: 'left off' };
+  shelf.work.leaveOff();
+};
+
+export const isLeftOff = (desk: Desk): boolean => shelfOf(desk).leftOffAt === whereAt(desk);
+
+export const goOn = (desk: Desk): void => {
+  const shelf = shelfOf(desk);
+  delete shelf.leftOffAt;
+  delete shelf.triedAt;
+  shelf.progress = null;
+  shelf.version++;
+  desk.store.tell();
+};

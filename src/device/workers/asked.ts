@@ -1,0 +1,13 @@
+import type { Reason } from '../../engine/record';
+import type { FiguresAsked, Step } from './figures';
+import type { FirmnessAsked } from './redraws';
+
+export type Job = FiguresAsked | FirmnessAsked;
+
+/** What the page hands to the worker: the name of a database, and what to work out from it. */
+export interface Asked {
+  readonly store: string;
+  readonly job: Job;
+}
+
+export type Said = { readonly step: Step } | { readonly problem: Reason } | { readonly end: true };

@@ -1,0 +1,17 @@
+/** What is worked out beside the page, and how it is kept. Light: the sums themselves come when they are needed. */
+export type { Job } from './asked';
+export type { FiguresAsked, Step } from './figures';
+export {
+  everythingWord,
+  firstStamp,
+  holds,
+  type Kept,
+  rowOf,
+  type Standing,
+  stampOf,
+  type Words,
+  type WorkInsights,
+  type WorkNeed,
+} from './kept';
+export type { FirmnessAsked } from './redraws';
+export { type Work, workOut } from './workOut';

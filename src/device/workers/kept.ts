@@ -1,0 +1,59 @@
+import type { FirstPass, SculptureSummary, SecondPass } from '../../engine/reckoning';
+import { wordOf } from '../wordOf';
+
+/** Rises when the way figures are worked out changes, so that none made the old way is shown. */
+const way = 3;
+
+/** What every work's figures rest on beside its own heads. */
+export interface Words {
+  /** Of what the collection owns: scale, hold rules, eyes. */
+  readonly own: string;
+  /** Of what all holds together tell. */
+  readonly lives: string;
+}
+
+/** Something worked out, with what it rests on and the days on which it holds. */
+export interface Kept<T> {
+  readonly stamp: string;
+  readonly from: string;
+  /** First day on which it no longer does; null where no date changes it. */
+  readonly until: string | null;
+  readonly value: T;
+}
+
+/** The first pass rests on the work's heads and what the collection owns. */
+export const firstStamp = (heads: string, own: string): string => `${way} ${heads} ${own}`;
+
+/** The second on what all works teach as well. */
+export const stampOf = (heads: string, { own, lives }: Words): string => `${firstStamp(heads, own)} ${lives}`;
+
+export const holds = <T>(kept: Kept<T> | undefined, stamp: string, today: string): kept is Kept<T> =>
+  kept?.stamp === stamp && kept.from <= today && (kept.until === null || today < kept.until);
+
+/** One word for where everything stands. */
+export const everythingWord = (heads: ReadonlyMap<string, string>): string =>
+  wordOf([way, [...heads].map(([within, word]) => `${within} ${word}`).sort()]);
+
+/** Where the collection stood when its figures were last seen to be right, all of them. */
+export interface Standing {
+  readonly everything: string;
+  readonly words: Words;
+}
+
+/** Figures of a work as the list of needs reads them. */
+export type WorkNeed = Pick<FirstPass, 'record' | 'round' | 'score' | 'clearlyWorse'> & Pick<SecondPass, 'need'>;
+/** Figures of a work as its own screens read them. */
+export type WorkInsights = Pick<FirstPass, 'holds'> & Pick<SecondPass, 'advice'>;
+
+/** Rows beside the record; they can be lost and are then worked out again. */
+export const rowOf = {
+  summary: (work: string) => `summary ${work}`,
+  need: (work: string) => `need ${work}`,
+  insights: (work: string) => `insights ${work}`,
+  holds: (work: string) => `holds ${work}`,
+  lives: 'lives',
+  standing: 'standing',
+  firmness: 'firmness',
+} as const;
+
+export type { SculptureSummary };
