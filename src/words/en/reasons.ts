@@ -7,9 +7,11 @@ import { reasonsOfDevice } from './reasonsOfDevice';
 import { reasonsOfExchange } from './reasonsOfExchange';
 import { reasonsOfEye } from './reasonsOfEye';
 import { reasonsOfFirmness } from './reasonsOfFirmness';
+import { reasonsOfHold } from './reasonsOfHold';
 import { reasonsOfLife } from './reasonsOfLife';
 import { deedsOfRound, reasonsOfRound } from './reasonsOfRound';
 import { reasonsOfSite } from './reasonsOfSite';
+import { reasonsOfTrend } from './reasonsOfTrend';
 import { type NameOfThing, type Params, paramsOf, type Sentences } from './sentence';
 
 export type { NameOfThing } from './sentence';
@@ -25,6 +27,8 @@ export const sentences: Sentences<string> = {
   ...reasonsOfDevice,
   ...reasonsOfEye,
   ...reasonsOfLife,
+  ...reasonsOfTrend,
+  ...reasonsOfHold,
   ...reasonsOfSite,
   ...reasonsOfAgreement,
   ...namesOfDeeds,

@@ -10,9 +10,11 @@ import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
 import { eyeReasons } from '../../../src/engine/eye';
 import { firmnessReasons } from '../../../src/engine/firmness';
+import { holdReasons } from '../../../src/engine/hold';
 import { lifeReasons } from '../../../src/engine/life';
 import { siteReasons } from '../../../src/engine/site';
 import { kinds } from '../../../src/engine/trade';
+import { trendReasons } from '../../../src/engine/trend';
 import { deedNamed, sayReason, sentences } from '../../../src/words/en/reasons';
 import { paramsOf } from '../../../src/words/en/sentence';
 
@@ -23,6 +25,8 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/firmness': firmnessReasons,
   'engine/eye': eyeReasons,
   'engine/life': lifeReasons,
+  'engine/trend': trendReasons,
+  'engine/hold': holdReasons,
   'engine/site': siteReasons,
   'engine/agreement': agreementReasons,
   device: deviceReasonCodes,
