@@ -128,7 +128,7 @@ export const holdFrom = (around: HoldAround): Told => {
     lastClear: last?.day ?? null,
     firstSeen: green?.day ?? null,
   });
-  const vagueness = vague ? [because('hold: coating day vague', { from: coating.from, to: coating.to })] : [];
+  const vagueness = vague ? [because('hold: coating day vague', { first: coating.from, last: coating.to })] : [];
   const silent = provesNothing(within);
   const none = (state: CoatingOn['state'], ...reasons: Reason[]): Told => ({
     told: { ...named, start: coating.from, reasons: [...reasons, ...vagueness, ...silent] },
@@ -151,7 +151,7 @@ export const holdFrom = (around: HoldAround): Told => {
   const inPassing = [green, last].some((day) => day?.planned === false);
   const again = green && seen.find(({ day, word }) => day > green.day && word === 'clear');
   const ended = (): Reason => {
-    if (green) return because('hold: returned', { from: last?.day ?? '', to: green.day });
+    if (green) return because('hold: returned', { first: last?.day ?? '', last: green.day });
     return stop ? stopped(stop).seen : because('hold: still clear', { date: last?.day ?? '' });
   };
   const reasons: Reason[] = [

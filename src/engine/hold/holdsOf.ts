@@ -1,19 +1,14 @@
 import { seedOf } from '../chance';
-import { gettingShorter, type Interval } from '../life';
+import { gettingShorter } from '../life';
 import { endOf, type Reason, type SculptureRecord, type Thing } from '../record';
 import { type Coating, type WorkOnZone, workOn } from './coating';
 import { groupOf } from './exposureGroup';
 import type { CoatingOn, Hold, NoHold, Span, ZoneHolds } from './hold';
 import { holdFrom, type Stop } from './holdFrom';
+import { intervalOf } from './interval';
 import { rulesOf } from './numbers';
 import { because } from './reasonCodes';
 import { eventOf, sightingsOf } from './sighting';
-
-/** A hold as engine/life reads it, in months. */
-export const intervalOf = ({ lower, upper }: Pick<Hold, 'lower' | 'upper'>): Interval => ({
-  lower,
-  upper: upper ?? Number.POSITIVE_INFINITY,
-});
 
 export const isHold = (told: Hold | NoHold): told is Hold => 'lower' in told;
 

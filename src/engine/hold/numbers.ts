@@ -48,6 +48,13 @@ export const holdNumbers = {
   zonesForCurve: own(3, 'Zones a group needs before it gets a curve'),
   draws: own(400, 'Draws of zones behind a range'),
   rangeLevel: own(0.9, 'Share of the draws inside a range'),
+  grain: own(0.25, 'In the draws of large groups ends are rounded to this, months'),
+  grainFrom: own(300, 'Holds from which a group is large in that sense'),
+  tellingFrom: own(
+    1 / 3,
+    'A look tells nearly as much while the chance that it finds green lies between this and one less this, share',
+  ),
+  year: own(364, 'The next coating is taken to come this long after the last, on the same weekday, days'),
   holdsForProof: own(5, 'Holds before they can be shown to get shorter'),
 } as const satisfies Record<string, HoldNumber>;
 

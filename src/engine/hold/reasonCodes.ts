@@ -16,10 +16,10 @@ export const holdReasons = {
   'hold: start assumed clear': [],
   'hold: green stood before': ['date'],
   'hold: cleaned before': ['treatment', 'date'],
-  'hold: coating day vague': ['from', 'to'],
+  'hold: coating day vague': ['first', 'last'],
   'hold: coatings counted as one': ['count'],
   // How it ends.
-  'hold: returned': ['from', 'to'],
+  'hold: returned': ['first', 'last'],
   'hold: coated again': ['date'],
   'hold: broken off': ['treatment', 'date'],
   'hold: still clear': ['date'],
@@ -54,6 +54,7 @@ export const holdReasons = {
   'hold: chance': ['percent'],
   'hold: capped': ['months'],
   'hold: severe exposure': ['months'],
+  'hold: level reached in between': ['percent', 'first', 'last'],
   'hold: does not hold here': ['months'],
   'hold: green right after the coating': ['date'],
   'hold: green is back': ['date'],
@@ -62,11 +63,11 @@ export const holdReasons = {
   'hold: no coating on now': [],
   // When to look next.
   'hold: tells most': ['percent'],
-  'hold: halves what is open': ['from', 'to'],
   'hold: sooner is better': [],
   'hold: walk day': ['weekday'],
   'hold: no walk day yet': ['weekday'],
   'hold: look after the next coating': [],
+  'hold: look from the whole collection': ['holds', 'zones'],
   'hold: never came back, yearly round will do': ['months'],
   'hold: clear past all that was seen': ['months'],
 } as const satisfies Record<string, readonly string[]>;
