@@ -30,7 +30,7 @@ describe('lives drawn anew by clusters', () => {
     const seed = 11;
     const [first] = redraws(clusters, near, { draws: 1, seed, shapeHeld: false });
     const drawn = drawnFrom(seed);
-    const taken = clusters.flatMap(() => clusters[drawn.below(clusters.length)] ?? []);
+    const taken = clusters.map(() => clusters[drawn.below(clusters.length)] ?? []);
     const full = nearOf(taken);
     expect(first?.shape).toBeCloseTo(full.shape, 1);
     expect((first?.scale ?? 0) / full.scale).toBeCloseTo(1, 2);
