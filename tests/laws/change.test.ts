@@ -53,9 +53,10 @@ const work = fc
     after: saw,
     surveyor: fc.constantFrom('surveyor/steward', 'surveyor/helper', ''),
     wax: fc.boolean(),
+    eyes: fc.array(fc.constantFrom(0.2, 0.27, 0.45, 0.8), { maxLength: 2 }),
   })
-  .map(({ zones: list, before, after, surveyor, wax }) =>
-    invented({
+  .map(({ zones: list, before, after, surveyor, wax, eyes }) => ({
+    ...invented({
       zones: list,
       rounds: [
         { date: '2025-05-10', saw: before },
@@ -63,7 +64,10 @@ const work = fc
       ],
       treatments: wax ? [{ type: 'wax', date: '2025-06-01', zones: ['A'] }] : [],
     }),
-  );
+    eyes: Object.fromEntries(
+      eyes.map((sd, i) => [i === 0 ? 'surveyor/steward' : 'surveyor/helper', { sd, pairs: 12 }]),
+    ),
+  }));
 
 const compare = (record: SculptureRecord): ThenAndNow => thenAndNow(record, roundName(0), roundName(1));
 const all = (t: ThenAndNow): Judgement[] => [
@@ -187,19 +191,24 @@ describe('laws of the verdicts', () => {
   });
 
   test('a bigger difference is never less sure: over all steps of the ladder, and from "nothing found"', () => {
-    const ratings = [
-      nothingFound,
-      ...steps.map(({ value, low, high }) => ratingOf({ value, low, high, method: 'ladder' })),
+    const rated = (eye: number | undefined) => [
+      nothingFound(eye),
+      ...steps.map(({ value, low, high }) => ratingOf({ value, low, high, method: 'ladder' }, eye)),
     ];
-    for (const otherPerson of [false, true]) {
-      for (let i = 0; i < ratings.length; i++) {
-        for (let k = i + 1; k < ratings.length; k++) {
-          for (let j = i; j <= k; j++) {
-            const [a, b, c] = [ratings[i], ratings[j], ratings[k]] as const;
-            if (!a || !b || !c) throw new Error('outside the ladder');
-            const whole = coverageZ(a, c, otherPerson);
-            expect(whole).toBeGreaterThanOrEqual(coverageZ(a, b, otherPerson));
-            expect(whole).toBeGreaterThanOrEqual(coverageZ(b, c, otherPerson));
+    const eyes = [undefined, 0.2, 0.8].flatMap((one) => [undefined, 0.2, 0.8].map((other) => [one, other] as const));
+    for (const [eyeLow, eyeHigh] of eyes) {
+      const [lows, highs] = [rated(eyeLow), rated(eyeHigh)];
+      for (const otherPerson of [false, true]) {
+        for (let i = 0; i < lows.length; i++) {
+          for (let k = i + 1; k < lows.length; k++) {
+            for (let j = i; j <= k; j++) {
+              const [a, c] = [lows[i], highs[k]] as const;
+              const [bHigh, bLow] = [highs[j], lows[j]] as const;
+              if (!a || !bHigh || !bLow || !c) throw new Error('outside the ladder');
+              const whole = coverageZ(a, c, otherPerson);
+              if (j > i) expect(whole).toBeGreaterThanOrEqual(coverageZ(a, bHigh, otherPerson));
+              if (j < k) expect(whole).toBeGreaterThanOrEqual(coverageZ(bLow, c, otherPerson));
+            }
           }
         }
       }

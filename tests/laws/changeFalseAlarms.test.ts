@@ -27,9 +27,10 @@ const look = (
   shared: number,
   onLadder: boolean,
   { next, normal }: ReturnType<typeof drawer>,
+  sd: number,
 ): InventedFinding => {
   const slope = 1 / (truth * (1 - truth));
-  const eye = logit(truth) + shared + normal(0.3) + normal(0.005 * slope);
+  const eye = logit(truth) + shared + normal(sd) + normal(0.005 * slope);
   if (onLadder) return { cover: ladderStepOf(fromLogit(eye)).value };
   const bin = ladderStepOf(truth);
   const seen = fromLogit(eye + (next() - 0.5) * (bin.high - bin.low) * slope);
@@ -49,23 +50,26 @@ interface Case {
   readonly onLadder?: boolean;
   /** Two persons looked, 0.35 apart; `said` is whether the record knows it. */
   readonly persons?: { readonly said: boolean };
+  /** Spread of the eye that looked both times, 0.30 unless said; `known` is whether the record holds it. */
+  readonly eye?: { readonly sd: number; readonly known: boolean };
 }
 
-const falseAlarms = ({ seed, onLadder = false, persons: two }: Case): Rates => {
+const falseAlarms = ({ seed, onLadder = false, persons: two, eye }: Case): Rates => {
   const draw = drawer(seed);
   const called = { findings: 0, zones: 0, index: 0, green: 0, stands: 0 };
   for (let page = 0; page < pages; page++) {
     const persons = two ? draw.normal(0.35) : 0;
     const days = [draw.normal(0.15), draw.normal(0.15) + persons];
     const saw = (shared: number): Record<string, InventedVisit> =>
-      Object.fromEntries(truths.map((truth, i) => [letters[i], [look(truth, shared, onLadder, draw)]]));
-    const record = invented({
+      Object.fromEntries(truths.map((truth, i) => [letters[i], [look(truth, shared, onLadder, draw, eye?.sd ?? 0.3)]]));
+    const work = invented({
       zones: Object.fromEntries(letters.map((letter, i) => [letter, { m2: areas[i] ?? 1 }])),
       rounds: [
         { date: '2025-05-10', saw: saw(days[0] ?? 0) },
         { date: '2026-05-10', saw: saw(days[1] ?? 0), surveyor: two?.said ? 'surveyor/other' : 'surveyor/steward' },
       ],
     });
+    const record = eye?.known ? { ...work, eyes: { 'surveyor/steward': { sd: eye.sd, pairs: 60 } } } : work;
     const t = thenAndNow(record, roundName(0), roundName(1));
     const changed = (j: { verdict: string }) => j.verdict === 'worse' || j.verdict === 'better';
     called.findings += t.findings.filter(changed).length / truths.length;
@@ -93,6 +97,8 @@ describe('where nothing changed, about one comparison in twenty goes over the li
     ['told freely', { seed: 1 }],
     ['on the ladder', { seed: 2, onLadder: true }],
     ['by two persons', { seed: 3, persons: { said: true } }],
+    ['by an unsteady eye that is known', { seed: 6, eye: { sd: 0.55, known: true } }],
+    ['by a steady eye that is known', { seed: 7, eye: { sd: 0.2, known: true } }],
   ])('%s', (_, which: Case) => {
     const rates = falseAlarms(which);
     around(rates.findings, 0.03, 0.06);
@@ -107,5 +113,9 @@ describe('where nothing changed, about one comparison in twenty goes over the li
 
   test('two persons taken for one would raise false alarms about the whole work past one in six', () => {
     expect(falseAlarms({ seed: 5, persons: { said: false } }).index).toBeGreaterThan(1 / 6);
+  });
+
+  test('an unsteady eye taken for a usual one would raise false alarms in more than one finding of ten', () => {
+    expect(falseAlarms({ seed: 6, eye: { sd: 0.55, known: false } }).findings).toBeGreaterThan(0.1);
   });
 });

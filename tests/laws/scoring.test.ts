@@ -168,6 +168,26 @@ describe('laws of the zone index', () => {
     );
   });
 
+  it('keeps its laws whoever looked: the value is the same by any eye, the ranges nest from a steady to an unsteady one', () => {
+    fc.assert(
+      fc.property(findings, (list) => {
+        const made = { zone: 'A', findings: list };
+        const seen = { visit: visitThing(made), findings: findingThings(made), zone, day: '2026-05-12' };
+        const by = [0.2, 0.3, 0.5, 0.9].map((sd) => scoreZone({ ...seen, eye: { sd, pairs: 9 } }, scale));
+        for (const [i, one] of by.entries()) {
+          const next = by[i + 1];
+          if (!one || !next) continue;
+          expect(next.value).toBe(one.value);
+          expect(next.low).toBeLessThanOrEqual(one.low + dust);
+          expect(next.high).toBeGreaterThanOrEqual(one.high - dust);
+          expect(next.low).toBeGreaterThan(0);
+          expect(next.high).toBeLessThanOrEqual(100);
+        }
+        expect(by[1]?.low).toBeCloseTo(scored(list).low, 9);
+      }),
+    );
+  });
+
   it('has a narrower range for the eye of a surer person', () => {
     fc.assert(
       fc.property(coverage, (given) => {

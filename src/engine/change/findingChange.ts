@@ -2,6 +2,7 @@ import type { Reason, SculptureRecord } from '../record';
 import { kindOf } from '../trade';
 import { coverageZ } from './coverageDifference';
 import { doneReasons } from './doneBetween';
+import { eyeIn } from './eyeOfRound';
 import { type Draft, notJudged, weighedByZ } from './judge';
 import type { Observation } from './observation';
 import { because } from './reasonCodes';
@@ -117,7 +118,13 @@ export const findingDraft = (
       earlier: seen(earlier),
       later: seen(later),
       named: pair.standing.state === 'judged' && earlier && later ? namings(earlier, later) : [],
-      smallest: start ? smallestReal(start, inTheWayOf(earlier?.body?.coverage, start), rounds.otherPerson) : null,
+      smallest: start
+        ? smallestReal(
+            start,
+            inTheWayOf(earlier?.body?.coverage, start, eyeIn(record, rounds.later)),
+            rounds.otherPerson,
+          )
+        : null,
       between: zone.between,
     },
   };

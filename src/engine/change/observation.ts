@@ -8,6 +8,7 @@ import {
   visitOf,
 } from '../record';
 import { countOf, kindOf, severityOf } from '../trade';
+import { eyeIn } from './eyeOfRound';
 import { joinedRating, nothingFound, type Rating, ratingOf } from './rating';
 import { because } from './reasonCodes';
 
@@ -87,6 +88,7 @@ const isThere = (body: FindingBody): boolean =>
 
 /** What a judged side tells of one series. */
 export const observe = (record: SculptureRecord, side: Side, key: SeriesKey): Observation => {
+  const eye = eyeIn(record, side.round);
   const parts = side.zones.map((zone, i) => {
     const visit = visitOf(record, side.round.thing, zone.thing);
     const finding = findingsOf(record, side.round.thing, zone.thing).find(
@@ -116,16 +118,16 @@ export const observe = (record: SculptureRecord, side: Side, key: SeriesKey): Ob
   }
   if (!shown) {
     const said = parts.some(({ finding, visit }) => finding || visit?.body.state === 'nothing');
-    return { state: said ? 'nothing' : 'silent', rating: nothingFound, photos, things };
+    return { state: said ? 'nothing' : 'silent', rating: nothingFound(eye), photos, things };
   }
   const counted = kindOf(key.kind)?.measure === 'count';
   if (counted || parts.some(({ body }) => body && !body.coverage))
     return { state: 'seen', body: shown, rating: null, photos, things };
   if (parts.length === 1 && shown.coverage) {
-    return { state: 'seen', body: shown, rating: ratingOf(shown.coverage), photos, things };
+    return { state: 'seen', body: shown, rating: ratingOf(shown.coverage, eye), photos, things };
   }
   const each = parts.map(({ body, share }) => ({
-    rating: body?.coverage ? ratingOf(body.coverage) : nothingFound,
+    rating: body?.coverage ? ratingOf(body.coverage, eye) : nothingFound(eye),
     value: body?.coverage?.value ?? 0,
     share,
     low: body?.coverage?.low ?? 0,

@@ -11,6 +11,7 @@ export const changeReasons = {
   'change: rounds not alike': [],
   'change: other surveyor': ['earlier', 'later'],
   'change: surveyor not said': [],
+  'change: own eye': ['surveyor', 'sd', 'pairs', 'patches'],
   // Which round to compare with.
   'change: no earlier round': [],
   'change: earlier rounds are of another kind or state': ['rounds'],

@@ -51,11 +51,14 @@ export const smallestReal = (start: Rating, ratingAt: (p: number) => Rating, oth
   up: firstReal(start, ratingAt, otherPerson, 1),
 });
 
-/** A later rating made in the way of this one: by eye it takes the ladder's bin there, a measured one keeps its error. */
-export const inTheWayOf = (coverage: Coverage | undefined, rating: Rating): ((p: number) => Rating) => {
+/**
+ * A later rating made in the way of this one: by eye it takes the ladder's bin there and the spread of the later eye, a measured one
+ * keeps its error.
+ */
+export const inTheWayOf = (coverage: Coverage | undefined, rating: Rating, eye?: number): ((p: number) => Rating) => {
   if (!coverage || rating.byEye === 0) return (p) => ({ ...rating, p });
   return (p) => {
     const { low, high } = ladderStepOf(p);
-    return ratingOf({ value: p, low, high, method: coverage.method });
+    return ratingOf({ value: p, low, high, method: coverage.method }, eye);
   };
 };

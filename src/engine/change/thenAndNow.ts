@@ -3,6 +3,7 @@ import { type Scale, scaleOf } from '../trade';
 import { comparable } from './comparable';
 import { comparedZones } from './comparedZones';
 import { doneBetween } from './doneBetween';
+import { eyeReasons } from './eyeOfRound';
 import { type FindingDraft, findingDraft } from './findingChange';
 import { type Draft, weighPage } from './judge';
 import { because } from './reasonCodes';
@@ -84,6 +85,7 @@ export const thenAndNow = (
       ...alike.reasons,
       ...(alike.ok ? [] : [because('change: rounds not alike')]),
       ...person,
+      ...eyeReasons(record, [earlier, later]),
       ...unsettledReasons(record, [earlier.thing, later.thing]),
     ],
   };

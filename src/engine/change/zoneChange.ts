@@ -2,6 +2,7 @@ import { scoreFinding, zoneRange } from '../condition';
 import { areaOn, type Figure, type Reason, type SculptureRecord } from '../record';
 import type { ActiveArea, Scale } from '../trade';
 import { doneReasons } from './doneBetween';
+import { eyeIn } from './eyeOfRound';
 import { type Draft, judgeSum, notJudged } from './judge';
 import { because } from './reasonCodes';
 import { activeWays, burdenWays } from './seriesSums';
@@ -26,10 +27,14 @@ export interface ZoneDraft {
 }
 
 /** The zone's index over the findings judged both times, with its 90 % range from coverage only. */
-const indexOver = (pair: ZonePair, which: 'earlier' | 'later', scale: Scale): Figure => {
+const indexOver = (record: SculptureRecord, pair: ZonePair, which: 'earlier' | 'later', scale: Scale): Figure => {
+  const eye = eyeIn(record, pair[which].round);
+  const error = eye === undefined ? {} : { sd: eye };
   const scores = pair.series.flatMap((s) => {
     const seen = s[which];
-    return s.standing.state === 'judged' && seen?.state === 'seen' && seen.body ? [scoreFinding(seen.body, scale)] : [];
+    return s.standing.state === 'judged' && seen?.state === 'seen' && seen.body
+      ? [scoreFinding(seen.body, scale, error)]
+      : [];
   });
   return { ...zoneRange(scores), reasons: [] };
 };
@@ -83,8 +88,8 @@ export const zoneDraft = (record: SculptureRecord, rounds: Rounds, pair: ZonePai
     },
     rest: {
       ...rest,
-      earlier: indexOver(pair, 'earlier', scale),
-      later: indexOver(pair, 'later', scale),
+      earlier: indexOver(record, pair, 'earlier', scale),
+      later: indexOver(record, pair, 'later', scale),
     },
     sums: {
       lost: pointsLost(burdens),

@@ -129,6 +129,7 @@ const scoreRows = (
     scale: scale.id,
     reasons: [
       ...(index?.reasons ?? [because('score: no zone looked at')]),
+      ...zones.flatMap(({ reasons }) => reasons.filter(({ code }) => code === 'score: own eye')).slice(0, 1),
       because('score: share seen', { percent: Math.round(seenShare * 100), seen: zones.length, zones: rows.length }),
       ...(weakest ? [because('score: weakest zone', { zone: weakest.zone, index: weakest.value })] : []),
       ...(unsettled > 0 ? [because('score: two versions, not settled', { things: unsettled })] : []),

@@ -1,10 +1,10 @@
 import { fQuantile, tQuantile } from '../chance';
-import { type Coverage, constants, fromLogit } from '../condition';
+import { type Coverage, constants, fromLogit, isByEye } from '../condition';
 import type { BodyOf, Figure, Reason } from '../record';
 import { heightAt, heightSdAt, type Line, lineThrough } from './line';
 import { eyeNumbers } from './numbers';
 import { because } from './reasonCodes';
-import { eyeLogit, isByEye, ladderVariance, onItsStep } from './saidByEye';
+import { eyeLogit, ladderVariance, onItsStep } from './saidByEye';
 
 export type Patch = BodyOf<'eyeCheck'>['patches'][number];
 

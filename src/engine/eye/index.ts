@@ -6,4 +6,3 @@ export { heightAt, heightSdAt, type Line, lineThrough, type Point } from './line
 export { eyeNumbers } from './numbers';
 export { type DrawnPatch, patchesOf, patchOf, patchSide } from './patchesOf';
 export { type EyeReason, eyeReasons } from './reasonCodes';
-export { isByEye } from './saidByEye';

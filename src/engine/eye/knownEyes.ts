@@ -1,10 +1,10 @@
 import { tQuantile } from '../chance';
-import { constants, fromLogit } from '../condition';
+import { constants, fromLogit, isByEye } from '../condition';
 import type { BodyOf, KnownEye, Reason } from '../record';
 import { type BiasCurve, biasCurve, offCurve } from './biasCurve';
 import { eyeNumbers } from './numbers';
 import { because } from './reasonCodes';
-import { eyeLogit, isByEye, ladderVariance, onItsStep, worthOf } from './saidByEye';
+import { eyeLogit, ladderVariance, onItsStep, worthOf } from './saidByEye';
 
 /** A zone asked again, and who looked in that round. */
 export interface Rerated {

@@ -2,9 +2,6 @@ import { type Coverage, constants, coverageSd, logit } from '../condition';
 import { ladderStepOf } from '../trade';
 import { eyeNumbers } from './numbers';
 
-/** True for what an eye judged: dots, tracings and photos measure, and say nothing of the eye. */
-export const isByEye = ({ method }: Coverage): boolean => method === 'ladder' || method === 'ladder, adjusted';
-
 const floor = constants.coverageFloor.value;
 
 /** A coverage on the logit, held at the half percent under which no eye tells one cover from another. */

@@ -10,6 +10,8 @@ export interface KnownEye {
   readonly sd: number;
   /** Pairs it rests on, beside the ten it is assumed to have from the start. */
   readonly pairs: number;
+  /** Patches of eye checks it rests on. */
+  readonly patches?: number;
 }
 
 /** Of the whole collection, and read by the sums of each work. */
