@@ -36,6 +36,10 @@ export interface ClassOptions {
   readonly score?: SculptureScore;
   /** Zones whose green in the metal is clearly worse than in the last comparable round, by engine/change. Left out: nobody compared. */
   readonly clearlyWorse?: ReadonlySet<string>;
+  /** By zone; a zone left out: too little is known of it to say. Left out altogether: nobody asked. */
+  readonly holdShorter?: ReadonlyMap<string, boolean>;
+  readonly pastHold?: ReadonlyMap<string, boolean>;
+  readonly crossing?: ReadonlyMap<string, boolean>;
 }
 
 /** The level that holds: set by a person, else proposed. */
@@ -122,11 +126,16 @@ export const classesOf = (record: SculptureRecord, round: string, options: Class
 
   const judged = (zone: ZoneScore): Classes => {
     const beading = visitOf(record, round, zone.zone)?.body.beading;
-    const clearlyWorse = options.clearlyWorse?.has(zone.zone);
+    const facts = {
+      clearlyWorse: options.clearlyWorse?.has(zone.zone),
+      holdShorter: options.holdShorter?.get(zone.zone),
+      pastHold: options.pastHold?.get(zone.zone),
+      crossing: options.crossing?.get(zone.zone),
+    };
     return {
       about: zone.zone,
       condition: conditionOf(zone, isFirst),
-      urgency: urgencyOf(zone, scale, { dangers: dangersIn(zone.zone), beading, clearlyWorse, isFirst }),
+      urgency: urgencyOf(zone, scale, { ...facts, dangers: dangersIn(zone.zone), beading, isFirst }),
       recommendation: recommendationOf(zone, beading),
       ...setFor(record, round, zone.zone),
       stopWords: present(zone)

@@ -12,6 +12,8 @@ export interface NeedOf {
   readonly record: SculptureRecord;
   readonly score: SculptureScore;
   readonly classes: RoundClasses;
+  /** Burden each zone's trend adds by the next round, by zone; a zone left out has no trend to carry on. */
+  readonly growth?: ReadonlyMap<string, Figure>;
 }
 
 /** A place in the list and what put it there. `rank` starts at 1; equals share one. */
@@ -48,17 +50,27 @@ export interface OrderOfNeed {
 
 type Unranked = Omit<Rank, 'rank'>;
 
-const burdenOfZone = (zone: ZoneScore): Figure => {
+/** Nothing is expected to come where no trend stands. */
+const noGrowth: Omit<Figure, 'reasons'> = { value: 0, low: 0, high: 0 };
+
+const burdenOfZone = (zone: ZoneScore, grown: Figure | undefined): Figure => {
   const { area, significance } = zone;
   const missing = 100 - zone.value;
-  const value = area.m2 * significance * missing;
+  const now = area.m2 * significance * missing;
+  const growth = grown ?? noGrowth;
   const reach = {
-    down: significance * Math.hypot(area.m2 * (zone.high - zone.value), missing * (area.m2 - area.low)),
-    up: significance * Math.hypot(area.m2 * (zone.value - zone.low), missing * (area.high - area.m2)),
+    down: Math.hypot(
+      significance * Math.hypot(area.m2 * (zone.high - zone.value), missing * (area.m2 - area.low)),
+      growth.value - growth.low,
+    ),
+    up: Math.hypot(
+      significance * Math.hypot(area.m2 * (zone.value - zone.low), missing * (area.high - area.m2)),
+      growth.high - growth.value,
+    ),
   };
-  return figureAround(value, reach, { least: 0, most: area.high * significance * 100 }, [
-    because('need: burden', { burden: value, m2: area.m2, significance, index: zone.value }),
-    because('not yet known', { what: 'forecast' }),
+  return figureAround(now + growth.value, reach, { least: 0, most: area.high * significance * 100 }, [
+    because('need: burden', { burden: now, m2: area.m2, significance, index: zone.value }),
+    grown ? because('need: growth', { growth: grown.value }) : because('not yet known', { what: 'forecast' }),
   ]);
 };
 
@@ -94,12 +106,12 @@ const urgencyReasons = (classes: Classes, urgency: Level): readonly Reason[] => 
   ...classes.urgency.reasons,
 ];
 
-const zoneRows = ({ record, score, classes }: NeedOf): readonly Unranked[] =>
+const zoneRows = ({ record, score, classes, growth }: NeedOf): readonly Unranked[] =>
   score.zones.flatMap((zone) => {
     const own = classes.zones.find(({ about }) => about === zone.zone);
     const urgency = own && levelOf(own, 'urgency');
     if (!own || urgency === null || urgency === undefined) return [];
-    const burden = burdenOfZone(zone);
+    const burden = burdenOfZone(zone, growth?.get(zone.zone));
     const reasons = [
       ...urgencyReasons(own, urgency),
       ...burden.reasons,
@@ -108,17 +120,21 @@ const zoneRows = ({ record, score, classes }: NeedOf): readonly Unranked[] =>
     return [{ sculpture: record.sculpture.thing, zone: zone.zone, urgency, burden, z: zone.value, reasons }];
   });
 
-const sculptureRow = ({ record, score, classes }: NeedOf): readonly Unranked[] => {
+const sculptureRow = ({ record, score, classes, growth }: NeedOf): readonly Unranked[] => {
   const urgency = levelOf(classes.sculpture, 'urgency');
   if (urgency === null || score.value === null) return [];
-  const parts = score.zones.map(burdenOfZone);
+  const parts = score.zones.map((zone) => burdenOfZone(zone, growth?.get(zone.zone)));
   const sum = (of: (figure: Figure) => number): number => parts.reduce((total, part) => total + of(part), 0);
   const value = sum((part) => part.value);
   const reach = {
     down: Math.hypot(...parts.map((part) => part.value - part.low)),
     up: Math.hypot(...parts.map((part) => part.high - part.value)),
   };
-  const forecast = because('not yet known', { what: 'forecast' });
+  const grown = score.zones.flatMap(({ zone }) => growth?.get(zone) ?? []);
+  const forecast =
+    grown.length > 0
+      ? because('need: growth', { growth: grown.reduce((total, { value: more }) => total + more, 0) })
+      : because('not yet known', { what: 'forecast' });
   const burden = figureAround(value, reach, { least: 0, most: Number.POSITIVE_INFINITY }, [forecast]);
   const reasons = [
     ...urgencyReasons(classes.sculpture, urgency),

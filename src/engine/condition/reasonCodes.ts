@@ -45,6 +45,9 @@ export const conditionReasons = {
   'class: could hurt someone, no person check yet': ['kind'],
   'class: kind is urgent': ['kind'],
   'class: green clearly worse': [],
+  'class: hold proven shorter': [],
+  'class: forecast to cross the action level': ['actionLevel'],
+  'class: coating past its expected hold': [],
   'class: index under action level': ['index', 'actionLevel'],
   'class: active in the metal': ['kind', 'percent'],
   'class: active in the metal, told by count or presence': ['kind'],
@@ -62,6 +65,7 @@ export const conditionReasons = {
   // Order of need.
   'need: urgency': ['urgency', 'setBy'],
   'need: burden': ['burden', 'm2', 'significance', 'index'],
+  'need: growth': ['growth'],
   'need: before the next by urgency': [],
   'need: before the next by burden': [],
   'need: before the next by index': [],

@@ -17,6 +17,12 @@ export interface UrgencyFacts {
   readonly beading: BodyOf<'visit'>['beading'];
   /** Green in the metal clearly worse than the last comparable round; undefined where nobody compared. */
   readonly clearlyWorse: boolean | undefined;
+  /** Coatings proven to hold shorter from one to the next; undefined where nobody asked or none are recorded. */
+  readonly holdShorter: boolean | undefined;
+  /** Coating past the time it was expected to hold; undefined where too little is known of it. */
+  readonly pastHold: boolean | undefined;
+  /** Index forecast to fall below the action level by the next round; undefined where no trend stands. */
+  readonly crossing: boolean | undefined;
   readonly isFirst: (score: FindingScore) => boolean;
 }
 
@@ -71,9 +77,12 @@ const byDanger = ({ dangers }: UrgencyFacts): readonly Candidate[] => dangers.ma
 
 /** What would raise a class and cannot be told yet: said, so that silence is not read as "no". */
 const openQuestions = (facts: UrgencyFacts): readonly Reason[] =>
-  [...(facts.clearlyWorse === undefined ? ['change'] : []), 'hold', 'expected hold', 'forecast'].map((what) =>
-    because('not yet known', { what }),
-  );
+  [
+    { what: 'change', known: facts.clearlyWorse },
+    { what: 'hold', known: facts.holdShorter },
+    { what: 'expected hold', known: facts.pastHold },
+    { what: 'forecast', known: facts.crossing },
+  ].flatMap(({ what, known }) => (known === undefined ? [because('not yet known', { what })] : []));
 
 /** Urgency class of a zone: how soon something is due. The highest that fits. */
 export const urgencyOf = (zone: ZoneScore, scale: Scale, facts: UrgencyFacts): Urgency => {
@@ -83,6 +92,11 @@ export const urgencyOf = (zone: ZoneScore, scale: Scale, facts: UrgencyFacts): U
     ...byDanger(facts),
     ...findings.flatMap((score) => byKind(score, facts.isFirst(score))),
     ...(facts.clearlyWorse ? [at(2, because('class: green clearly worse'))] : []),
+    ...(facts.holdShorter ? [at(2, because('class: hold proven shorter'))] : []),
+    ...(facts.crossing
+      ? [at(2, because('class: forecast to cross the action level', { actionLevel: scale.actionLevel }))]
+      : []),
+    ...(facts.pastHold ? [at(1, because('class: coating past its expected hold'))] : []),
     ...(under
       ? [
           at(

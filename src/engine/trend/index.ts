@@ -1,4 +1,5 @@
 /** Whether a series rises or falls over the years, how fast, and how far it may be carried on. */
+export { type ByNextRound, byNextRound } from './byNextRound';
 export { type Forecast, forecastOf, isFigure } from './forecastOf';
 export { type MannKendall, mannKendall, varianceOfS } from './mannKendall';
 export { trendNumbers } from './numbers';

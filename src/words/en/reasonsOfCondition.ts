@@ -56,6 +56,11 @@ export const reasonsOfCondition = {
     `${s.kind('kind')} could hurt someone, and no person check stands yet. Open one.`,
   'class: kind is urgent': (s) => `${s.kind('kind')} presses by itself.`,
   'class: green clearly worse': () => 'The green in the metal is clearly worse than at the last comparable round.',
+  'class: hold proven shorter': () =>
+    'The coating holds shorter here from one time to the next: proven, not by chance.',
+  'class: forecast to cross the action level': (s) =>
+    `Carried on as now, the index falls below the action level of ${s.number('actionLevel')} by the next round.`,
+  'class: coating past its expected hold': () => 'The coating is past the time it was expected to hold.',
   'class: index under action level': (s) =>
     `The index, ${s.number('index', 0)}, is under the action level of ${s.number('actionLevel', 0)}.`,
   'class: active in the metal': (s) =>
@@ -85,6 +90,8 @@ export const reasonsOfCondition = {
       : `Urgency class UC${s.number('urgency')}, set by ${s.text('setBy')}.`,
   'need: burden': (s) =>
     `Burden ${s.number('burden', 0)}: ${s.area('m2')} with a weight of ${s.number('significance', 1)}, at an index of ${s.number('index', 0)}.`,
+  'need: growth': (s) =>
+    `Its trend adds ${s.number('growth')} to the burden by the next round, if care goes on as now.`,
   'need: before the next by urgency': () => 'Before the next because its urgency class is higher.',
   'need: before the next by burden': () => 'Before the next because its burden is larger.',
   'need: before the next by index': () => 'Before the next because its index is lower.',

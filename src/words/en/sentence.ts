@@ -49,9 +49,10 @@ const nameless: Readonly<Record<string, string>> = {
 const active: Readonly<Record<string, string>> = { green: 'green', bare: 'bare metal', scale: 'hard-water scale' };
 const unknown: Readonly<Record<string, string>> = {
   change: 'whether the green grew, for there is no earlier round like this one',
-  hold: 'how long the coating holds here, for holds are not worked out yet',
-  'expected hold': 'whether the coating is past the time it should hold',
-  forecast: 'what it will be by the next round, for no trend is worked out yet',
+  hold: 'how long the coating holds here, for too few of its holds are recorded',
+  'expected hold':
+    'whether the coating is past the time it should hold, for too little is known of how long it holds here',
+  forecast: 'what it will be by the next round, for no trend stands',
   firmness: 'how firm this place in the order is, for the weights have not been varied yet',
 };
 const areaMethods: Readonly<Record<string, string>> = {

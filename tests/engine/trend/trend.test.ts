@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assemble, type BodyOf, type Entry, gather, nameOf, type SculptureRecord } from '../../../src/engine/record';
-import { forecastOf, isFigure, seriesOf, trendOf, trendsOf } from '../../../src/engine/trend';
+import { byNextRound, forecastOf, isFigure, seriesOf, trendOf, trendsOf } from '../../../src/engine/trend';
 import { bodies, first, sculpture, uuid } from '../../files/entries';
 import { yearly } from './madeUp';
 
@@ -207,5 +207,27 @@ describe('A series of a work', () => {
     expect(each).toHaveLength(3);
     const next = each[0]?.index.next;
     expect(next && isFigure(next)).toBe(true);
+  });
+});
+
+describe('By the next round', () => {
+  it('a zone whose trend leads below the action level crosses it, and its burden grows by what it loses', () => {
+    const falls = [0.1, 0.15, 0.2, 0.25, 0.3].map((cover) => ({ covers: [cover, 0.05, 0.3 - cover / 2] }));
+    const record = recordOf(falls);
+    const trends = trendsOf(record);
+    const index = trends.zones[0]?.index;
+    const now = index?.series.points.at(-1)?.figure.value ?? 0;
+    const next = index?.next && isFigure(index.next) ? index.next.value : Number.NaN;
+    const between = byNextRound(record, trends, (now + next) / 2);
+    expect(between.crossing.get(zones[0] as string)).toBe(true);
+    expect(byNextRound(record, trends, now + 1).crossing.get(zones[0] as string)).toBe(false);
+    expect(byNextRound(record, trends, next - 1).crossing.get(zones[0] as string)).toBe(false);
+    const growth = between.growth.get(zones[0] as string);
+    const zone = record.zones[0];
+    expect(growth?.value).toBeCloseTo((zone?.body.versions[0]?.area.m2 ?? 0) * (now - next), 9);
+    expect(growth && growth.low <= growth.value && growth.value <= growth.high).toBe(true);
+    // One that does not move has no trend and is left out; one that gets better adds nothing.
+    expect(between.growth.has(zones[1] as string)).toBe(false);
+    expect(between.growth.get(zones[2] as string)?.value).toBe(0);
   });
 });
