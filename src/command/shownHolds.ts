@@ -39,9 +39,9 @@ const shownCurve = ({ zones, holds, ends, turnbull, fit, median, reasons }: Hold
   holds,
   ends,
   // No end is written as null: there is no endless number in JSON.
-  turnbull:
-    turnbull &&
-    turnbull.masses.map(({ left, right, mass }) => ({ left, right: Number.isFinite(right) ? right : null, mass })),
+  turnbull: turnbull
+    ? turnbull.masses.map(({ left, right, mass }) => ({ left, right: Number.isFinite(right) ? right : null, mass }))
+    : null,
   fit: fit && { from: fit.from, shape: openFigure(fit.shape, said), scale: openFigure(fit.scale, said) },
   median: openFigure(median, said),
   reasons: said(reasons),

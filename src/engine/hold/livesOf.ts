@@ -1,5 +1,6 @@
 import { seedOf } from '../chance';
 import type { Interval } from '../life';
+import type { SculptureRecord } from '../record';
 import { curveOf, type ToBorrow } from './curveOf';
 import { wholeCollection } from './exposureGroup';
 import type { Hold, HoldEvent, ZoneHolds } from './hold';
