@@ -1,4 +1,5 @@
 import { type FirmNeed, firmnessInSteps, firmnessNumbers } from '../../engine/firmness';
+import { seedOfDraws } from '../../engine/reckoning';
 import type { Reader } from '../store';
 import type { Step } from './figures';
 import { type Kept, rowOf, type WorkNeed } from './kept';
@@ -12,9 +13,6 @@ export interface FirmnessAsked {
   readonly today: string;
 }
 
-/** One seed for all, so that the same figures are as firm on every tablet. */
-const seed = 20260512;
-
 /** Redraws the order of need of these works. Nothing is told where a work's figures are not the ones asked for. */
 export async function* redrawsInSteps(
   source: Pick<Reader, 'meta'>,
@@ -26,7 +24,7 @@ export async function* redrawsInSteps(
     if (kept?.stamp !== asked) return;
     if (kept.value.need) needs.push(kept.value.need);
   }
-  const steps = firmnessInSteps(needs, seed);
+  const steps = firmnessInSteps(needs, seedOfDraws);
   for (;;) {
     const step = steps.next();
     if (step.done) {

@@ -51,3 +51,16 @@ export const previousComparable = (record: SculptureRecord, round: string): Prev
     ],
   };
 };
+
+/**
+ * The first round this one may be compared with: of its kind and state, of an earlier date, with something judged afresh. Undefined
+ * where there is none. `round` is a thing name.
+ */
+export const firstComparable = (record: SculptureRecord, round: string): Round | undefined => {
+  const here = record.rounds.find((r) => r.thing === round);
+  if (!here) return undefined;
+  return record.rounds
+    .filter((r) => r.body.date < here.body.date && judgedAnything(record, r) && comparable(r, here).ok)
+    .sort(latestFirst)
+    .at(-1);
+};

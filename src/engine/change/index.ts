@@ -1,5 +1,5 @@
 export { clearlyWorseGreen } from './clearlyWorseGreen';
-export { comparable, type PreviousComparable, previousComparable } from './comparable';
+export { comparable, firstComparable, type PreviousComparable, previousComparable } from './comparable';
 export { type ChangeReason, changeReasons } from './reasonCodes';
 export { type ThenAndNowOptions, thenAndNow } from './thenAndNow';
 export { thresholds } from './thresholds';

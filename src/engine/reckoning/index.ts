@@ -1,6 +1,6 @@
 /** What works come to: first each by itself, then all together, then each beside the others. */
 export { collectionOwn, type OwnSources } from './collectionOwn';
 export { type FirstPass, firstPass } from './firstPass';
-export { lives } from './lives';
+export { lives, seedOfDraws } from './lives';
 export { type SecondPass, secondPass } from './secondPass';
 export type { SculptureSummary } from './summary';

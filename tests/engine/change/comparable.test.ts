@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { comparable, previousComparable, thenAndNow } from '../../../src/engine/change';
+import { comparable, firstComparable, previousComparable, thenAndNow } from '../../../src/engine/change';
 import { codes, type InventedRound, invented, pairOf, roundName } from './invented';
 
 const rounds = (list: readonly InventedRound[]) => invented({ zones: { A: {} }, rounds: list });
@@ -94,5 +94,21 @@ describe('the round to compare with', () => {
       { date: '2026-05-10', saw: seen },
     ]);
     expect(codes(previousComparable(record, roundName(1)).reasons)).toEqual(['change: no earlier round']);
+  });
+});
+
+describe('the first round to compare with', () => {
+  test('is the earliest of the same kind and state in which something was judged', () => {
+    const record = rounds([
+      { date: '2021-05-10', type: 'incident', saw: seen },
+      { date: '2022-05-10', saw: { A: 'carried' } },
+      { date: '2023-05-10', saw: seen },
+      { date: '2025-05-10', saw: seen },
+      { date: '2026-05-10', saw: seen },
+    ]);
+    expect(firstComparable(record, roundName(4))?.thing).toBe(roundName(2));
+    expect(firstComparable(record, roundName(3))?.thing).toBe(roundName(2));
+    expect(firstComparable(record, roundName(2))).toBeUndefined();
+    expect(firstComparable(record, roundName(0))).toBeUndefined();
   });
 });
