@@ -53,6 +53,7 @@ export {
   needList,
   type OpenPersonCheck,
   openPersonChecks,
+  ownHoldRules,
   ownScale,
   photoUrl,
   type RoundsThatMayBeOne,
@@ -77,6 +78,7 @@ export { type DeedCode, deedCodes, type RefusalCode, refusalCodes } from './reas
 export * from './round';
 export { addSculpture, editSculpture, removeSculpture, setAccess, setPlace } from './sculptures';
 export { type ClassesSet, clearClass, setClass } from './setClass';
+export { setHoldRules } from './setHoldRules';
 export { setScale } from './setScale';
 export { type Settings, setSetting, settings } from './settings';
 export { type SettleChoice, sayApart, sayOne, settle } from './settle';

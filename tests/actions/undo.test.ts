@@ -14,6 +14,7 @@ import {
   orderZones,
   recordTreatment,
   removeSculpture,
+  setHoldRules,
   setPlace,
   setScale,
   splitZone,
@@ -58,6 +59,7 @@ const deeds: Readonly<Record<string, Deed>> = {
   'add an insert': (desk, { sculpture }) =>
     addInsert(desk, sculpture, { material: 'glass', count: 2, removable: 'not known' }),
   'report a danger': (desk, { sculpture }) => openPersonCheck(desk, sculpture, { what: 'loose plaque' }),
+  'set when green counts as back': (desk) => setHoldRules(desk, { returnLevel: 0.01, chance: 0.5 }),
   'change the weights': (desk) => setScale(desk, { hazards: { tarnish: 0.2 }, actionLevel: defaultScale.actionLevel }),
 };
 

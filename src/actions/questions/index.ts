@@ -7,6 +7,7 @@ export { type CollectionInsights, collectionInsights, type Insights, insightsOf,
 export { type LastDeed, lastDeed } from './lastDeed';
 export { type Need, needList } from './needList';
 export { type OpenPersonCheck, openPersonChecks } from './openPersonChecks';
+export { ownHoldRules } from './ownHoldRules';
 export { ownScale } from './ownScale';
 export { photoUrl } from './photoUrl';
 export { type AskedRound, roundScore, roundSetting } from './roundScore';
