@@ -43,6 +43,7 @@ export {
   collectionInsights,
   collectionState,
   elevationsOf,
+  firmnessOf,
   goOnWorkingOut,
   type Insights,
   insightsOf,

@@ -44,6 +44,7 @@ interface Shelf {
   /** Where everything stood when it was last tried, and when a person left off: not again before something changes. */
   triedAt?: string;
   leftOffAt?: string;
+  redrawnAt?: string;
 }
 
 const shelves = new WeakMap<object, Shelf>();
@@ -123,8 +124,20 @@ export const bringUpToDate = async (desk: Desk): Promise<void> => {
   await run(desk, { do: 'figures', collection: desk.collection, today: desk.today() });
 };
 
+/** Redraws the order of these works, unless that was tried for the same figures or a person left it off. */
+export const redraw = async (
+  desk: Desk,
+  stamp: string,
+  works: readonly (readonly [work: string, stamp: string])[],
+): Promise<void> => {
+  const shelf = shelfOf(desk);
+  if (shelf.work || shelf.leftOffAt === whereAt(desk) || shelf.redrawnAt === stamp) return;
+  shelf.redrawnAt = stamp;
+  await run(desk, { do: 'firmness', stamp, works, today: desk.today() });
+};
+
 /** One piece of work at a time; a second one asked for meanwhile comes when the questions are asked again. */
-export const run = async (desk: Desk, job: Job): Promise<void> => {
+const run = async (desk: Desk, job: Job): Promise<void> => {
   const shelf = shelfOf(desk);
   if (shelf.work || desk.store.closed) return;
   shelf.progress = { what: job.do, state: 'under way', done: 0, all: 0 };
@@ -170,14 +183,14 @@ export const leaveOff = (desk: Desk): void => {
   shelf.leftOffAt = whereAt(desk);
   shelf.progress = { ...shelf.progress, state: 'left off' };
   shelf.work.leaveOff();
+  desk.store.tell();
 };
-
-export const isLeftOff = (desk: Desk): boolean => shelfOf(desk).leftOffAt === whereAt(desk);
 
 export const goOn = (desk: Desk): void => {
   const shelf = shelfOf(desk);
   delete shelf.leftOffAt;
   delete shelf.triedAt;
+  delete shelf.redrawnAt;
   shelf.progress = null;
   shelf.version++;
   desk.store.tell();

@@ -3,6 +3,7 @@ export { type AroundTheWork, aroundTheWork } from './aroundTheWork';
 export { type CollectionState, collectionState } from './collectionState';
 export { elevationsOf, interpretationsOf } from './elevationsOf';
 export type { WorkingOut } from './figures';
+export { firmnessOf } from './firmnessOf';
 export { type CollectionInsights, collectionInsights, type Insights, insightsOf, type WorkInsights } from './insights';
 export { type LastDeed, lastDeed } from './lastDeed';
 export { type Need, needList } from './needList';

@@ -1,9 +1,9 @@
 import { useMemo, useState } from 'react';
-import { needList, openPersonChecks, sculptureList } from '../../actions';
+import { firmnessOf, needList, openPersonChecks, sculptureList } from '../../actions';
 import { w } from '../../words';
-import { Button, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
+import { Button, EmptyState, LinkButton, Page, Reading } from '../parts';
 import { Select } from '../parts/Select';
-import { pathTo, useDesk, useQuestion } from '../shell';
+import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { HowFirm } from './HowFirm';
 import { namesIn } from './namesIn';
 import { PeopleFirst, peopleIn } from './PeopleFirst';
@@ -18,15 +18,14 @@ const all = '';
 /** People first, then the zones of all sculptures in order of need. */
 export function NextStepsScreen() {
   const desk = useDesk();
-  const latest = useQuestion(needList(desk));
-  // While a figure is worked out anew the last whole list stays: a card must not vanish under the hand that touched it.
-  const [whole, setWhole] = useState(latest);
-  if (latest && latest.workingOut === 0 && latest !== whole) setWhole(latest);
-  const need = latest && (whole?.workingOut === 0 ? whole : latest);
+  // While a figure is worked out anew this is the last whole list: a card must not vanish under the hand that touched it.
+  const need = useQuestion(needList(desk));
+  const firmness = useQuestion(firmnessOf(desk)) ?? null;
   const checks = useQuestion(openPersonChecks(desk));
   const works = useQuestion(sculptureList(desk));
   const [only, setOnly] = useState(all);
-  const names = useMemo(() => namesIn(works ?? [], need?.needs ?? []), [works, need]);
+  const needs = need?.needs;
+  const names = useMemo(() => namesIn(works ?? [], needs ?? []), [works, needs]);
   if (!need || !checks || !works) {
     return (
       <Page title={words.title} lead={words.lead}>
@@ -36,8 +35,7 @@ export function NextStepsScreen() {
   }
   const shown = <T extends { readonly sculpture: string }>(rows: readonly T[]) =>
     rows.filter(({ sculpture }) => only === all || sculpture === only);
-  const { order, needs, noRound } = need;
-  const workingOut = latest?.workingOut ?? 0;
+  const { order, noRound, workingOut } = need;
   const people = shown(peopleIn(order.people, checks));
   const nothing = order.zones.length === 0 && order.notRanked.length === 0 && people.length === 0;
   const options = works
@@ -55,20 +53,28 @@ export function NextStepsScreen() {
           />
         </div>
       )}
-      {workingOut > 0 && <Notice title={words.workingOut(workingOut)} />}
+      <UnderWay what="figures" />
       {people.length > 0 && <PeopleFirst people={people} names={names} />}
       {nothing ? (
-        <EmptyState
-          title={words.empty}
-          actions={<LinkButton to={pathTo.sculptures()}>{words.toSculptures}</LinkButton>}
-        />
+        workingOut === 0 && (
+          <EmptyState
+            title={words.empty}
+            actions={<LinkButton to={pathTo.sculptures()}>{words.toSculptures}</LinkButton>}
+          />
+        )
       ) : (
         <>
-          <ZonesInOrder ranks={shown(order.zones)} notRanked={shown(order.notRanked)} needs={needs} names={names} />
+          <ZonesInOrder
+            ranks={shown(order.zones)}
+            notRanked={shown(order.notRanked)}
+            needs={need.needs}
+            names={names}
+            firmness={firmness}
+          />
           {only === all && order.sculptures.length > 1 && (
-            <SculpturesInOrder ranks={order.sculptures} needs={needs} names={names} />
+            <SculpturesInOrder ranks={order.sculptures} needs={need.needs} names={names} />
           )}
-          <HowFirm order={order} needs={needs} />
+          <HowFirm order={order} needs={need.needs} firmness={firmness} />
         </>
       )}
       {noRound.length > 0 && only === all && !nothing && (

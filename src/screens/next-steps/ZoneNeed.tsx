@@ -1,5 +1,6 @@
-import { useId, useState } from 'react';
+import { memo, useId, useState } from 'react';
 import type { NeedOf, Rank } from '../../engine/condition';
+import type { FirmPlace } from '../../engine/firmness';
 import { kindOf } from '../../engine/trade';
 import { list, type NameOfThing, sayReason, w, whole } from '../../words';
 import { Button, IndexDial, LinkButton, Notice } from '../parts';
@@ -7,6 +8,7 @@ import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
 import { pathTo } from '../shell';
 import { ClassBadges, ClassReasons } from './ClassesShown';
+import { FirmMark } from './FirmMark';
 import { SetClassSheet } from './SetClassSheet';
 import { cautionsFor, doNext } from './whatNext';
 
@@ -17,10 +19,12 @@ interface ZoneNeedProps {
   readonly zone: string;
   readonly need: NeedOf;
   readonly names: NameOfThing;
+  /** Undefined until it was worked out. */
+  readonly place: FirmPlace | undefined;
 }
 
 /** One zone in the list: why it stands there, its classes, and what to do next in plain words. */
-export function ZoneNeed({ rank, zone, need, names }: ZoneNeedProps) {
+export const ZoneNeed = memo(function ZoneNeed({ rank, zone, need, names, place }: ZoneNeedProps) {
   const id = useId();
   const [setting, setSetting] = useState(false);
   const { record, score, classes } = need;
@@ -68,6 +72,7 @@ export function ZoneNeed({ rank, zone, need, names }: ZoneNeedProps) {
           <Notice key={reason.code} kind="caution" title={sayReason(reason, names)} />
         ))}
         <Reasons reasons={why} nameOf={names} label={words.whyHere(rank.rank)} />
+        {place && <FirmMark place={place} />}
         {cautions.length > 0 && (
           <p className="small">
             <span className="strong">{words.cautions}: </span>
@@ -115,4 +120,4 @@ export function ZoneNeed({ rank, zone, need, names }: ZoneNeedProps) {
       </article>
     </li>
   );
-}
+});

@@ -1,8 +1,10 @@
 import type { NeedOf, OrderOfNeed, Rank } from '../../engine/condition';
+import type { Firmness } from '../../engine/firmness';
 import { type NameOfThing, w } from '../../words';
 import { Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
+import { LongList } from './LongList';
 import { ZoneNeed } from './ZoneNeed';
 
 const words = w.nextSteps;
@@ -12,15 +14,17 @@ interface ZonesInOrderProps {
   readonly notRanked: OrderOfNeed['notRanked'];
   readonly needs: readonly NeedOf[];
   readonly names: NameOfThing;
+  readonly firmness: Firmness | null;
 }
 
 /** Zones in order of need; those nothing presses on are put away and counted. */
-export function ZonesInOrder({ ranks, notRanked, needs, names }: ZonesInOrderProps) {
+export function ZonesInOrder({ ranks, notRanked, needs, names, firmness }: ZonesInOrderProps) {
+  const places = new Map(firmness?.zones.map((place) => [place.zone, place]));
   const needOf = (sculpture: string) => needs.find(({ record }) => record.sculpture.thing === sculpture);
   const row = (rank: Rank) => {
     const need = needOf(rank.sculpture);
     return need && rank.zone ? (
-      <ZoneNeed key={rank.zone} rank={rank} zone={rank.zone} need={need} names={names} />
+      <ZoneNeed key={rank.zone} rank={rank} zone={rank.zone} need={need} names={names} place={places.get(rank.zone)} />
     ) : null;
   };
   const pressing = ranks.filter(({ urgency }) => urgency > 0);
@@ -29,10 +33,10 @@ export function ZonesInOrder({ ranks, notRanked, needs, names }: ZonesInOrderPro
     <Section title={words.order} lead={words.orderWhat}>
       {ranks.length === 0 && <p className="soft">{words.emptyHere}</p>}
       {ranks.length > 0 && pressing.length === 0 && <p>{words.nothingPresses}</p>}
-      <ol className="bare needs">{pressing.map(row)}</ol>
+      <LongList rows={pressing} show={row} />
       {quiet.length > 0 && (
         <Fold show={words.quietFold(quiet.length)} hide={words.quietHide}>
-          <ol className="bare needs">{quiet.map(row)}</ol>
+          <LongList rows={quiet} show={row} />
         </Fold>
       )}
       {notRanked.length > 0 && (

@@ -2,5 +2,6 @@ export { useCollections, useDesk } from './DeskContext';
 export { noAnswer } from './noAnswer';
 export { pathTo } from './paths';
 export { say } from './say';
+export { UnderWay } from './UnderWay';
 export { useDeed } from './useDeed';
 export { useQuestion } from './useQuestion';

@@ -34,7 +34,19 @@ export const nextSteps = {
   notRankedFold: (n: number) => `Show ${n === 1 ? '1 zone' : `${n} zones`} not judged this time`,
   notRankedHide: 'Hide the zones not judged this time',
   notRankedWhat: 'Not looked at, or carried over: they have no place in the order, and are not taken for sound.',
-  workingOut: (n: number) => `Still working out ${n === 1 ? '1 sculpture' : `${n} sculptures`}. The list will fill up.`,
+  underWay: { figures: 'Working out the figures.', firmness: 'Drawing the order anew, many times over.' },
+  step: {
+    figures: (done: number, all: number) => `${done} of ${all === 1 ? '1 sculpture' : `${all} sculptures`}`,
+    firmness: (done: number, all: number) => `${done} of ${all} redraws`,
+  },
+  leaveOff: 'Leave off',
+  leftOff: {
+    figures: 'The figures were left off half way: what stands here may not be the latest.',
+    firmness: 'How firm the order is was left off.',
+  },
+  goOn: 'Go on',
+  notShown: (n: number) => (n === 1 ? 'One more zone is not shown.' : `${n} more zones are not shown.`),
+  showMore: (n: number) => `Show ${n} more`,
   noRound: (works: readonly string[]) => `No round yet, so not in this list: ${works.join('; ')}.`,
   how: 'How is this worked out?',
   zoneHead: (letter: string, name: string) => `${letter} · ${name}`,
@@ -46,6 +58,9 @@ export const nextSteps = {
 
   firm: 'How firm is this order?',
   firmWhat: 'What would speak to it and is not known yet:',
+  firmCount: (firm: number, all: number) =>
+    `${firm} of ${all === 1 ? 'one place' : `${all} places`} asked for are firm: in nine redraws of ten or more the zone stays among the first so many.`,
+  firmWord: { firm: 'Firm.', 'could be elsewhere': 'Could be elsewhere.' },
 
   burden: 'Burden',
   classes: 'Classes',

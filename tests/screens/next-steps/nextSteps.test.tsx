@@ -1,6 +1,6 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { openPersonCheck, setClass } from '../../../src/actions';
 import { nameOf } from '../../../src/engine/record';
 import { NextStepsScreen } from '../../../src/screens/next-steps';
@@ -59,11 +59,45 @@ describe('Next steps', () => {
     expect(articles[0]).toBe(first.getAttribute('aria-labelledby'));
   });
 
+  it('says of each zone how firm its place is, in a word and a sentence, and what was redrawn once for the page', async () => {
+    const { desk } = await garden();
+    show(desk, <NextStepsScreen />);
+    const first = await screen.findByRole('article', { name: /A · part A.*Grey heron/ });
+    await within(first).findByText('Firm.');
+    expect(within(first).getByText(/Stays the first in 100 of 100 redraws\./)).toBeDefined();
+    expect(screen.getByText(/The order was drawn 1,000 times anew/)).toBeDefined();
+    expect(screen.queryByText(/Not yet known: how firm/)).toBeNull();
+  });
+
+  it('leaves off at a touch and goes on at another', async () => {
+    const { desk } = await garden();
+    const read = desk.store.standing;
+    let letGo: () => void = () => undefined;
+    const gate = new Promise<void>((go) => {
+      letGo = go;
+    });
+    vi.spyOn(desk.store, 'standing').mockImplementation(async (work) => {
+      await gate;
+      return read(work);
+    });
+    show(desk, <NextStepsScreen />);
+    expect(await screen.findByRole('progressbar', { name: 'Working out the figures.' })).toBeDefined();
+    await userEvent.click(screen.getByRole('button', { name: 'Leave off' }));
+    const goOn = await screen.findByRole('button', { name: 'Go on' });
+    letGo();
+    expect(screen.queryByRole('progressbar')).toBeNull();
+    expect(screen.queryByRole('article')).toBeNull();
+    await userEvent.click(goOn);
+    expect(await screen.findByRole('article', { name: /part A.*Grey heron/ })).toBeDefined();
+    expect(await screen.findByText(/The order was drawn 1,000 times anew/)).toBeDefined();
+    expect(screen.queryByRole('progressbar')).toBeNull();
+  });
+
   it('says plainly what is not yet known, once for the page', async () => {
     const { desk } = await garden();
     show(desk, <NextStepsScreen />);
     expect(await screen.findByRole('heading', { name: 'How firm is this order?' })).toBeDefined();
-    expect(screen.getAllByText(/Not yet known: how firm this place in the order is/)).toHaveLength(1);
+    expect(screen.getAllByText(/Not yet known: what it will be by the next round/)).toHaveLength(1);
   });
 
   it('shows one sculpture alone when it is chosen', async () => {
