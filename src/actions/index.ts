@@ -28,6 +28,7 @@ export { leaveDemo, openDemo, removeDemo } from './demo';
 export type { Desk, Known, Outcome, Question } from './desk';
 export { editZone, orderZones, removeZone } from './editZone';
 export { addElevation, removeElevation } from './elevations';
+export * from './eye-check';
 export { addInsert, editInsert, removeInsert, setInsertValue } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
 export * from './look';
@@ -42,6 +43,7 @@ export {
   type CollectionState,
   collectionInsights,
   collectionState,
+  type EyesKnown,
   elevationsOf,
   firmnessOf,
   goOnWorkingOut,

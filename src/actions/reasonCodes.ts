@@ -44,6 +44,7 @@ export const refusalCodes = {
   'invented into real': [],
   'import done already': [],
   'demo not here': ['said'],
+  'no eye check under way': [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** What the undo button names: one code for every deed. */
@@ -53,6 +54,8 @@ export const deedCodes = {
   'deed: surveyor added': ['role'],
   'deed: surveyor edited': ['role'],
   'deed: scale set': ['version'],
+  'deed: eye check made': ['patches'],
+  'deed: eye check removed': ['day'],
   'deed: hold rules set': ['version'],
   'deed: sculpture added': ['title'],
   'deed: sculpture edited': ['title'],

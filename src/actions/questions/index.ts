@@ -2,6 +2,7 @@ export type { SculptureSummary } from '../../engine/reckoning';
 export { type AroundTheWork, aroundTheWork } from './aroundTheWork';
 export { type CollectionState, collectionState } from './collectionState';
 export { elevationsOf, interpretationsOf } from './elevationsOf';
+export type { EyesKnown } from './eyesKnown';
 export type { WorkingOut } from './figures';
 export { firmnessOf } from './firmnessOf';
 export { type CollectionInsights, collectionInsights, type Insights, insightsOf, type WorkInsights } from './insights';

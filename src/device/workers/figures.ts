@@ -1,6 +1,6 @@
 import type { Life, ZoneHolds } from '../../engine/hold';
 import { collectionOwn, type FirstPass, firstPass, lives as livesFrom, secondPass } from '../../engine/reckoning';
-import { gather, nameOf } from '../../engine/record';
+import { type CollectionOwn, gather, nameOf } from '../../engine/record';
 import type { Reader } from '../store';
 import { wordOf } from '../wordOf';
 import {
@@ -33,6 +33,12 @@ type Source = Omit<Reader, 'close'>;
 /** Names the holds of a work: what all works together tell is worked out anew only where one of these changed. */
 type HoldsWord = Kept<string>;
 
+/** What of the collection's own moves a figure: the spread of an eye does, how many pairs it rests on does not. */
+const movingIn = ({ eyes, ...own }: CollectionOwn) => ({
+  ...own,
+  eyes: Object.fromEntries(Object.entries(eyes).map(([who, { sd }]) => [who, sd])),
+});
+
 /**
  * Brings the figures of all works up to date with what lies in the store, reading no work whose figures still hold. Each step is told
  * as it comes; whoever runs it may leave off between two.
@@ -40,7 +46,7 @@ type HoldsWord = Kept<string>;
 export async function* figuresInSteps(source: Source, { collection, today }: FiguresAsked): AsyncGenerator<Step, void> {
   const standings = await source.standings();
   const own = await ownIn(source, collection);
-  const ownWord = wordOf(own);
+  const ownWord = wordOf(movingIn(own));
   const works = (await source.ofKind('sculpture')).map(({ thing }) => thing).sort();
   const keptHolds = new Map(await source.metas<HoldsWord>(rowOf.holds('')));
   const firsts = new Map<string, Kept<FirstPass>>();

@@ -27,7 +27,7 @@ export const collectionOwn = ({ scale, holdRules, reratings, rounds, eyeChecks }
     scale: asThing(scale, 'scale')?.body ?? null,
     holdRules: asThing(holdRules, 'holdRules')?.body ?? null,
     eyes: Object.fromEntries(
-      Object.entries(known).map(([who, { sd, pairs }]): [string, KnownEye] => [who, { sd, pairs }]),
+      Object.entries(known).map(([who, { sd, pairs, patches }]): [string, KnownEye] => [who, { sd, pairs, patches }]),
     ),
   };
 };

@@ -50,6 +50,7 @@ export const reasonsOfActions = {
   'invented into real': () =>
     'The invented collection cannot be carried into a real one. Open it from the first screen instead.',
   'import done already': () => 'This file was carried in already.',
+  'no eye check under way': () => 'No eye check is under way here. Begin one.',
   'demo not here': (s) => `The invented collection could not be loaded (${s.text('said')}). Try again with a network.`,
 } satisfies Readonly<Record<string, Sentence>>;
 
@@ -59,6 +60,8 @@ export const namesOfDeeds = {
   'deed: collection renamed': (s) => `named the collection “${s.text('name')}”`,
   'deed: surveyor added': (s) => `added ${s.text('role')}`,
   'deed: surveyor edited': (s) => `changed ${s.text('role')}`,
+  'deed: eye check made': (s) => `made an eye check of ${s.text('patches')} patches`,
+  'deed: eye check removed': (s) => `removed the eye check of ${s.day('day')}`,
   'deed: scale set': (s) => `set the weights, version ${s.text('version')}`,
   'deed: hold rules set': (s) => `set when green counts as back, version ${s.text('version')}`,
   'deed: sculpture added': (s) => `added ${s.text('title')}`,
