@@ -2,6 +2,7 @@
 export { type Classes, type ClassOptions, classesOf, levelOf, type RoundClasses } from './classesOf';
 export type { Proposal } from './conditionClass';
 export { constants, groupsInMetal } from './constants';
+export { type Contribution, contributionsOf, workContributions } from './contributions';
 export { type Coverage, coverageInterval, coverageSd, type EyeError, isByEye } from './coverageError';
 export { coverageConflicts } from './exclusiveKinds';
 export { type FindingScore, type ScoringOptions, scoreFinding } from './findingLoss';

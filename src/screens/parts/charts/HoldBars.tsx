@@ -1,0 +1,188 @@
+import { scaleLinear } from 'd3-scale';
+import { useId } from 'react';
+import { date, number, w } from '../../../words';
+import { Axes } from './Axes';
+import { ChartFrame } from './ChartFrame';
+import { Hatch } from './Hatch';
+
+const words = w.charts;
+
+/** One coating: how long it kept the green away, in months, or in a word why nothing can be told. */
+export type HoldBarRow =
+  | {
+      readonly coated: string;
+      readonly lower: number;
+      /** Null where it was not seen back. */
+      readonly upper: number | null;
+      readonly clean: 'verified' | 'assumed';
+      readonly inPassing: boolean;
+      /** Below a dividing line with this word: what happened before this coating. */
+      readonly after?: string;
+      /** Coated again while clear, still clear. */
+      readonly remark?: string;
+    }
+  | { readonly coated: string; readonly none: string; readonly after?: string };
+
+const rowHeight = 34;
+const foot = 48;
+const head = 6;
+
+interface HoldBarsProps {
+  readonly title: string;
+  readonly rows: readonly HoldBarRow[];
+}
+
+const isBar = (row: HoldBarRow): row is Extract<HoldBarRow, { readonly lower: number }> => 'lower' in row;
+const months = (value: number): string => number(value, 1);
+const told = (row: HoldBarRow): string =>
+  isBar(row)
+    ? row.upper === null
+      ? words.over(months(row.lower))
+      : words.between(months(row.lower), months(row.upper))
+    : row.none;
+
+/** Bars from the last clear look to the first that saw the green: never a point, for nobody saw the day itself. */
+export function HoldBars({ title, rows }: HoldBarsProps) {
+  if (rows.length === 0) return <p className="soft">{words.nothing}</p>;
+  const dividers = rows.filter(({ after }) => after !== undefined).length;
+  return (
+    <ChartFrame
+      title={title}
+      label={words.barsLabel(title, rows.length)}
+      height={head + rows.length * rowHeight + dividers * rowHeight + foot}
+      draw={(width) => <HoldDrawing rows={rows} width={width} />}
+      legend={[
+        { word: words.legendClear, mark: <line className="hold-clear" x1="1" x2="27" y1="7" y2="7" /> },
+        {
+          word: words.legendBetween,
+          mark: <rect className="hold-bar legend-bar" x="2" y="2" width="24" height="10" />,
+        },
+        ...(rows.some((row) => isBar(row) && row.upper === null)
+          ? [{ word: words.legendOpen, mark: <path className="hold-open" d="M2 3H22L27 7L22 11H2Z" /> }]
+          : []),
+        { word: words.verified, mark: <circle className="hold-start verified" cx="14" cy="7" r="5" /> },
+        { word: words.assumed, mark: <circle className="hold-start" cx="14" cy="7" r="5" /> },
+      ]}
+      table={
+        <table className="plain-table">
+          <caption className="unseen">{title}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{words.coating}</th>
+              <th scope="col">{words.months}</th>
+              <th scope="col">{words.remark}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row) => (
+              <tr key={row.coated}>
+                <th scope="row">{date(row.coated)}</th>
+                <td>{told(row)}</td>
+                <td>
+                  {[
+                    row.after,
+                    ...(isBar(row) ? [words[row.clean], row.inPassing ? words.inPassing : undefined, row.remark] : []),
+                  ]
+                    .filter((word) => word !== undefined)
+                    .join('; ')}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      }
+    />
+  );
+}
+
+function HoldDrawing({ rows, width }: { readonly rows: readonly HoldBarRow[]; readonly width: number }) {
+  const id = useId();
+  const narrow = width < 460;
+  const left = narrow ? 88 : 150;
+  const right = narrow ? 12 : 150;
+  const ends = rows.flatMap((row) => (isBar(row) ? [row.upper ?? row.lower * 1.25 + 1] : []));
+  const x = scaleLinear([0, Math.max(1, ...ends)], [left, width - right]).nice();
+  const dividersBefore = (i: number): number => rows.slice(0, i + 1).filter(({ after }) => after !== undefined).length;
+  const top = (i: number): number => head + (i + dividersBefore(i)) * rowHeight;
+  const bottom = top(rows.length - 1) + rowHeight;
+  return (
+    <>
+      <defs>
+        <Hatch id={id} dense />
+      </defs>
+      <Axes
+        x={x}
+        y={scaleLinear([0, 1], [bottom, head])}
+        xTicks={x.ticks(narrow ? 4 : 8)}
+        yTicks={[]}
+        xText={(value) => number(value, 1)}
+        yText={String}
+        xName={words.month}
+      />
+      {rows.map((row, i) => {
+        const y = top(i);
+        const middle = y + rowHeight / 2;
+        return (
+          <g key={row.coated}>
+            {row.after !== undefined && (
+              <>
+                <line className="hold-divide" x1="0" x2={width} y1={y - rowHeight / 2} y2={y - rowHeight / 2} />
+                <text className="axis-text" x="0" y={y - rowHeight / 2 - 5}>
+                  {row.after}
+                </text>
+              </>
+            )}
+            <text x="0" y={middle} dy="0.35em">
+              {narrow ? row.coated.slice(0, 7) : date(row.coated)}
+            </text>
+            {isBar(row) ? <Bar row={row} x={x} middle={middle} fill={`url(#${id})`} /> : null}
+            {!narrow && (
+              <text
+                className="axis-text"
+                x={isBar(row) ? x(row.upper ?? row.lower * 1.25 + 1) + 10 : x(0) + 10}
+                y={middle}
+                dy="0.35em"
+              >
+                {isBar(row) ? short(row) : row.none}
+              </text>
+            )}
+            {narrow && !isBar(row) && (
+              <text className="axis-text" x={x(0) + 8} y={middle} dy="0.35em">
+                {row.none}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </>
+  );
+}
+
+const short = ({ lower, upper, inPassing }: Extract<HoldBarRow, { readonly lower: number }>): string =>
+  `${upper === null ? words.over(months(lower)).replace(` ${words.months}`, '') : `${months(lower)} ${words.lastTo} ${months(upper)}`}${inPassing ? ' *' : ''}`;
+
+interface BarProps {
+  readonly row: Extract<HoldBarRow, { readonly lower: number }>;
+  readonly x: (months: number) => number;
+  readonly middle: number;
+  readonly fill: string;
+}
+
+function Bar({ row, x, middle, fill }: BarProps) {
+  const { lower, upper, clean } = row;
+  const [from, to] = [x(lower), x(upper ?? lower * 1.25 + 1)];
+  return (
+    <>
+      <line className="hold-clear" x1={x(0)} x2={from} y1={middle} y2={middle} />
+      <circle className={`hold-start ${clean}`} cx={x(0)} cy={middle} r="4.5" />
+      {upper === null ? (
+        <path
+          className="hold-open"
+          d={`M${from} ${middle - 7}H${to - 7}L${to} ${middle}L${to - 7} ${middle + 7}H${from}Z`}
+        />
+      ) : (
+        <rect className="hold-bar" fill={fill} x={from} y={middle - 8} width={Math.max(2, to - from)} height="16" />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,245 @@
+import { scaleLinear } from 'd3-scale';
+import { area as areaShape, line as lineShape } from 'd3-shape';
+import { useId } from 'react';
+import { dayNumber } from '../../../engine/record';
+import { date, number, w, whole, figure as written } from '../../../words';
+import { Axes } from './Axes';
+import { ChartFrame } from './ChartFrame';
+import { Hatch } from './Hatch';
+
+const words = w.charts;
+
+export interface SeriesChartPoint {
+  readonly day: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Points of one unbroken stretch share a number; null: in none. */
+  readonly span: number | null;
+  /** Part of the surface was not seen. */
+  readonly open?: boolean;
+}
+
+export interface SeriesChartProps {
+  readonly title: string;
+  readonly unit: 'index' | 'm2';
+  readonly points: readonly SeriesChartPoint[];
+  /** Where the series breaks, and what was done. */
+  readonly breaks?: readonly { readonly day: string; readonly what: string }[];
+  /** Coatings. */
+  readonly ticks?: readonly string[];
+  /** Where another person looked. */
+  readonly marks?: readonly { readonly day: string; readonly what: string }[];
+  readonly forecast?: {
+    readonly day: string;
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+  } | null;
+  /** A height drawn across, with its name: the action level. */
+  readonly level?: { readonly value: number; readonly what: string };
+}
+
+const height = 300;
+const margin = { top: 34, right: 16, bottom: 30, left: 48 };
+const yearOf = (day: string): number => 1970 + dayNumber(day) / 365.2425;
+
+/** A figure over the years with its 90 % band: whole where all was seen, cut where the surface became another one. */
+export function SeriesChart(props: SeriesChartProps) {
+  const { title, unit, points, breaks = [], marks = [], ticks = [], forecast } = props;
+  const first = points[0];
+  const last = points.at(-1);
+  if (!first || !last) return <p className="soft">{words.nothing}</p>;
+  const write = (figure: { readonly value: number; readonly low: number; readonly high: number }) =>
+    written(figure, unit);
+  const remarks = [...breaks, ...marks].map(({ day, what }) => `${date(day)}: ${what}`);
+  return (
+    <ChartFrame
+      title={title}
+      label={words.seriesLabel(title, points.length, write(first).value, write(last).value)}
+      height={height}
+      draw={(width) => <SeriesDrawing {...props} width={width} />}
+      remarks={remarks}
+      legend={[
+        { word: words.legendBand, mark: <rect className="series-band" x="1" y="2" width="26" height="10" /> },
+        ...(ticks.length > 0
+          ? [{ word: words.legendCoating, mark: <path className="coat-tick" d="M14 2 20 12H8Z" /> }]
+          : []),
+        ...(points.some(({ open }) => open)
+          ? [{ word: words.legendOpenPoint, mark: <circle className="series-point open" cx="14" cy="7" r="5" /> }]
+          : []),
+        ...(forecast
+          ? [{ word: words.forecast, mark: <line className="series-forecast-line" x1="1" x2="27" y1="7" y2="7" /> }]
+          : []),
+      ]}
+      table={
+        <table className="plain-table">
+          <caption className="unseen">{title}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{words.day}</th>
+              <th scope="col">{words.value}</th>
+              <th scope="col">{words.range}</th>
+              <th scope="col">{words.remark}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {points.map((point) => (
+              <tr key={point.day}>
+                <th scope="row">{date(point.day)}</th>
+                <td>{write(point).value}</td>
+                <td>{write(point).range}</td>
+                <td>{point.open ? words.notWholly : ''}</td>
+              </tr>
+            ))}
+            {forecast && (
+              <tr>
+                <th scope="row">{date(forecast.day)}</th>
+                <td>{write(forecast).value}</td>
+                <td>{write(forecast).range}</td>
+                <td>{words.forecast}</td>
+              </tr>
+            )}
+          </tbody>
+        </table>
+      }
+    />
+  );
+}
+
+const spansOf = (points: readonly SeriesChartPoint[]): SeriesChartPoint[][] => {
+  const spans = new Map<number, SeriesChartPoint[]>();
+  for (const point of points) {
+    if (point.span !== null) spans.set(point.span, [...(spans.get(point.span) ?? []), point]);
+  }
+  return [...spans.values()];
+};
+
+function SeriesDrawing({
+  unit,
+  points,
+  breaks = [],
+  ticks = [],
+  marks = [],
+  forecast,
+  level,
+  width,
+}: SeriesChartProps & { readonly width: number }) {
+  const id = useId();
+  const days = [...points.map(({ day }) => day), ...(forecast ? [forecast.day] : [])].map(yearOf);
+  const x = scaleLinear([Math.min(...days) - 0.25, Math.max(...days) + 0.25], [margin.left, width - margin.right]);
+  const every = [...points, ...(forecast ? [forecast] : [])];
+  const most = Math.max(...every.map(({ high }) => high));
+  const least = Math.min(...every.map(({ low }) => low), ...(level && unit === 'index' ? [level.value] : []));
+  const domain =
+    unit === 'index' ? [Math.max(0, Math.floor((least - 2) / 10) * 10), 100] : [0, most > 0 ? most * 1.08 : 1];
+  const y = scaleLinear(domain, [height - margin.bottom, margin.top]);
+  const spans = spansOf(points);
+  const line = lineShape<SeriesChartPoint>(
+    (p) => x(yearOf(p.day)),
+    (p) => y(p.value),
+  );
+  const band = areaShape<{ day: string; low: number; high: number }>(
+    (p) => x(yearOf(p.day)),
+    (p) => y(p.low),
+    (p) => y(p.high),
+  );
+  const years = Array.from(
+    { length: Math.ceil(x.domain()[1] ?? 0) - Math.ceil(x.domain()[0] ?? 0) },
+    (_, i) => Math.ceil(x.domain()[0] ?? 0) + i,
+  );
+  const step = Math.max(1, Math.ceil((years.length * 52) / width));
+  const end = points.at(-1);
+  const numbered = [
+    ...breaks.map((row) => ({ ...row, kind: 'series-break' })),
+    ...marks.map((row) => ({ ...row, kind: 'series-mark' })),
+  ];
+  return (
+    <>
+      <defs>
+        <Hatch id={id} />
+      </defs>
+      <Axes
+        x={x}
+        y={y}
+        xTicks={years.filter((_, i) => i % step === 0)}
+        yTicks={y.ticks(5)}
+        xText={(year) => String(year)}
+        yText={(value) => (unit === 'index' ? whole(value) : number(value))}
+      />
+      {level && (
+        <line className="series-level" x1={x.range()[0]} x2={x.range()[1]} y1={y(level.value)} y2={y(level.value)} />
+      )}
+      {level && (
+        <text className="axis-text" x={x.range()[1]} y={y(level.value) - 6} textAnchor="end">
+          {level.what}
+        </text>
+      )}
+      {spans.map((span) =>
+        span.length > 1 ? (
+          <path key={`band ${span[0]?.day}`} className="series-band" d={band(span) ?? ''} />
+        ) : (
+          span.map((p) => (
+            <line
+              key={p.day}
+              className="series-break"
+              x1={x(yearOf(p.day))}
+              x2={x(yearOf(p.day))}
+              y1={y(p.low)}
+              y2={y(p.high)}
+            />
+          ))
+        ),
+      )}
+      {forecast && end && (
+        <>
+          <path d={band([end, forecast]) ?? ''} fill={`url(#${id})`} className="life-unknown" />
+          <line
+            className="series-forecast-line"
+            x1={x(yearOf(end.day))}
+            y1={y(end.value)}
+            x2={x(yearOf(forecast.day))}
+            y2={y(forecast.value)}
+          />
+        </>
+      )}
+      {spans.map((span) => (
+        <path key={`line ${span[0]?.day}`} className="series-line" d={line(span) ?? ''} />
+      ))}
+      {points.map((p) => (
+        <circle
+          key={p.day}
+          className={p.open ? 'series-point open' : 'series-point'}
+          cx={x(yearOf(p.day))}
+          cy={y(p.value)}
+          r="5"
+        />
+      ))}
+      {numbered.map(({ day, kind }, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the number is what the remark under the drawing has
+        <g key={i}>
+          <line className={kind} x1={x(yearOf(day))} x2={x(yearOf(day))} y1={margin.top} y2={height - margin.bottom} />
+          <g className="chart-number">
+            <circle cx={x(yearOf(day))} cy={placeOf(i, numbered, (d) => x(yearOf(d)))} r="10" />
+            <text x={x(yearOf(day))} y={placeOf(i, numbered, (d) => x(yearOf(d)))} dy="0.35em" textAnchor="middle">
+              {i + 1}
+            </text>
+          </g>
+        </g>
+      ))}
+      {ticks
+        .map((day) => x(yearOf(day)))
+        .filter((at) => at >= (x.range()[0] ?? 0) && at <= (x.range()[1] ?? 0))
+        .map((at) => (
+          <path key={at} className="coat-tick" d={`M${at} ${height - margin.bottom - 9}l5 9h-10Z`} />
+        ))}
+    </>
+  );
+}
+
+/** Numbers that would lie on each other stand one under the other. */
+const placeOf = (i: number, rows: readonly { readonly day: string }[], at: (day: string) => number): number => {
+  const here = at(rows[i]?.day ?? '');
+  const before = rows.slice(0, i).filter(({ day }) => Math.abs(at(day) - here) < 21).length;
+  return 14 + before * 22;
+};
