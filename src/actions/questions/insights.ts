@@ -2,6 +2,7 @@ import { rowOf } from '../../device/workers';
 import type { NeedOf } from '../../engine/condition';
 import type { Advice, Life, ZoneHolds } from '../../engine/hold';
 import type { SculptureRecord } from '../../engine/record';
+import type { Trends } from '../../engine/trend';
 import type { Desk, Question } from '../desk';
 import { thingsOfKind } from '../theThing';
 import { bringUpToDate, insightsFound, isBehind, needFound, rowKept } from './figures';
@@ -16,6 +17,7 @@ export interface WorkInsights {
   readonly holds: readonly ZoneHolds[];
   /** By zone; zones that ended have none. */
   readonly advice: readonly Advice[];
+  readonly trends: Trends;
 }
 
 /** The same, with what the holds of all works tell together. */

@@ -105,11 +105,11 @@ const rowsOf = (
   today: string,
 ): [string, unknown][] => {
   const { need, summary, advice, until } = secondPass(first, lives, today);
-  const { record, round, score, clearlyWorse, holds: zones } = first;
+  const { record, round, score, clearlyWorse, holds: zones, trends } = first;
   const kept = <T>(value: T): Kept<T> => ({ stamp: secondStamp(stamp, words), from: today, until, value });
   return [
     [rowOf.need(work), kept<WorkNeed>({ record, round, score, clearlyWorse, need })],
-    [rowOf.insights(work), kept<WorkInsights>({ holds: zones, advice })],
+    [rowOf.insights(work), kept<WorkInsights>({ holds: zones, advice, trends })],
     [rowOf.holds(work), { ...kept(holdsWord), stamp }],
     // Last: a summary stands for all the rows of its work.
     [rowOf.summary(work), kept(summary)],
@@ -124,7 +124,12 @@ const firstKept = async (source: Source, work: string, stamp: string): Promise<K
   ]);
   if (!need?.stamp.startsWith(`${stamp} `) || !insights?.stamp.startsWith(`${stamp} `)) return undefined;
   const { need: _, ...first } = need.value;
-  return { stamp, from: need.from, until: need.until, value: { ...first, holds: insights.value.holds } };
+  return {
+    stamp,
+    from: need.from,
+    until: need.until,
+    value: { ...first, holds: insights.value.holds, trends: insights.value.trends },
+  };
 };
 
 const ownIn = async (source: Source, collection: string) => {

@@ -2,7 +2,7 @@ import type { FirstPass, SculptureSummary, SecondPass } from '../../engine/recko
 import { wordOf } from '../wordOf';
 
 /** Rises when the way figures are worked out changes, so that none made the old way is shown. */
-const way = 3;
+const way = 4;
 
 /** What every work's figures rest on beside its own heads. */
 export interface Words {
@@ -43,7 +43,7 @@ export interface Standing {
 /** Figures of a work as the list of needs reads them. */
 export type WorkNeed = Pick<FirstPass, 'record' | 'round' | 'score' | 'clearlyWorse'> & Pick<SecondPass, 'need'>;
 /** Figures of a work as its own screens read them. */
-export type WorkInsights = Pick<FirstPass, 'holds'> & Pick<SecondPass, 'advice'>;
+export type WorkInsights = Pick<FirstPass, 'holds' | 'trends'> & Pick<SecondPass, 'advice'>;
 
 /** Rows beside the record; they can be lost and are then worked out again. */
 export const rowOf = {
