@@ -1,5 +1,6 @@
 import { adviceOn, type NoSurvey, readSurvey, type Survey, unite, writeSurvey } from '../engine/exchange';
 import { sayReason } from '../words';
+import { callOf } from './callOf';
 import { livesByGroup, livesIn } from './livesInFile';
 import { scoredSurvey } from './scoredSurvey';
 
@@ -10,26 +11,13 @@ export interface Ran {
   readonly err: string;
 }
 
-const usage = [
-  'survey score FILE    what the survey comes to, as JSON',
-  'survey check FILE    "ok", or what is wrong with the file',
-  'survey join A B      the union of two files of one collection',
-  'survey life FILE.csv how long things last: steps and curve per group, from columns lower,upper[,group]',
-].join('\n');
-
 const failed = (code: 1 | 2, err: string): Ran => ({ code, out: '', err });
 
 /** One call of the command. `read` gives the bytes of a file, or throws. Never throws itself. */
 export const runCommand = (words: readonly string[], read: (file: string) => Uint8Array): Ran => {
-  const [verb, ...files] = words;
-  const wanted = verb === 'score' || verb === 'check' || verb === 'life' ? 1 : verb === 'join' ? 2 : 0;
-  if (wanted === 0) return failed(2, `Say what to do:\n${usage}`);
-  if (files.length !== wanted) {
-    return failed(
-      2,
-      `"${verb}" takes ${wanted === 1 ? 'one file' : 'two files'}, and ${files.length} were named.\n${usage}`,
-    );
-  }
+  const call = callOf(words);
+  if (!call.ok) return failed(2, call.problem);
+  const { verb, files, today } = call;
   const surveys: Survey[] = [];
   for (const file of files) {
     let bytes: Uint8Array;
@@ -51,7 +39,7 @@ export const runCommand = (words: readonly string[], read: (file: string) => Uin
   if (second) return joined(first, second, files);
   if (verb === 'check')
     return { code: 0, out: `${['ok', ...first.notes.map((note) => sayReason(note))].join('\n')}\n`, err: '' };
-  return { code: 0, out: `${JSON.stringify(scoredSurvey(first), null, 2)}\n`, err: '' };
+  return { code: 0, out: `${JSON.stringify(scoredSurvey(first, today), null, 2)}\n`, err: '' };
 };
 
 const lives = (bytes: Uint8Array, file: string): Ran => {

@@ -1,73 +1,64 @@
-import { clearlyWorseGreen, previousComparable, thenAndNow } from '../engine/change';
-import { classesOf, dangersWithoutRound, type NeedOf, orderOfNeed, scoreRound } from '../engine/condition';
+import { dangersWithoutRound, type NeedOf, orderOfNeed, type Rank } from '../engine/condition';
 import { format, type Survey } from '../engine/exchange';
-import { assemble, asThing, type Current, gather, latestRound, nameOf, type SculptureRecord } from '../engine/record';
+import type { SculptureRecord } from '../engine/record';
 import { scaleOf } from '../engine/trade';
-import { saidWith } from './said';
+import { type ReckonedWork, reckoned } from './reckoned';
+import { type Say, saidWith } from './said';
+import { shownAgreement } from './shownAgreement';
+import { shownChanges } from './shownChanges';
+import { shownFirmness } from './shownFirmness';
+import { shownHolds, shownLives } from './shownHolds';
 import { shownSculpture } from './shownSculpture';
+import { shownTrends } from './shownTrends';
 
 /**
- * What a survey comes to: every work by its latest round (index, classes, zones, findings with what they take off), against the last
- * round it may be compared with, and all zones in order of need. Field names are in the README.
+ * What a survey comes to: every work by its latest round (index, classes, zones, findings with what they take off), what changed, how
+ * long coatings hold, all zones in order of need and how firm it is. `today` is a calendar day, YYYY-MM-DD; without one it is the last
+ * the survey tells of. Field names are in the README.
  */
-export const scoredSurvey = (survey: Survey) => {
-  const currents = [...assemble(survey.entries).values()];
-  const own = currents.find(({ thing, gone }) => !gone && thing === nameOf.scale(survey.collection));
-  const scale = (own && asThing(own, 'scale')?.body) ?? null;
-  const records = recordsOf(currents, scale);
-  const rounds = records.map((record) => {
-    const round = latestRound(record);
-    if (!round) return { record };
-    const { round: previous, reasons } = previousComparable(record, round.thing);
-    const change = previous && thenAndNow(record, previous.thing, round.thing);
-    const score = scoreRound(record, round.thing);
-    const clearlyWorse = change && clearlyWorseGreen(change);
-    const classes = classesOf(record, round.thing, { score, ...(clearlyWorse ? { clearlyWorse } : {}) });
-    return { record, round, score, classes, change, noChange: reasons };
-  });
-  const needs = rounds.flatMap((r): NeedOf[] => (r.score && r.classes ? [r as NeedOf] : []));
-  const order = orderOfNeed(needs);
-  // A danger is one whether a round was made or not.
-  const people = [
-    ...order.people,
-    ...rounds
-      .filter(({ round }) => round === undefined)
-      .flatMap(({ record }) =>
-        dangersWithoutRound(record).map((danger) => ({ ...danger, sculpture: record.sculpture.thing })),
-      ),
-  ];
-  const named = namesIn(records);
-  const said = saidWith(named);
+export const scoredSurvey = (survey: Survey, todayGiven?: string) => {
+  const { own, today, works, lives, needs, firmness, seed } = reckoned(survey, todayGiven);
+  const said = saidWith(namesIn(works.map(({ record }) => record)));
+  const withChanges = works.map((work) => ({ work, changes: shownChanges(work.record, work.first.round, said) }));
   return {
     format,
     collection: survey.collection,
-    scale: scaleOf(scale).id,
+    scale: scaleOf(own.scale).id,
+    today,
+    seed,
     notes: said(survey.notes),
-    sculptures: rounds.map((r) => shownSculpture(r, said)),
-    needs: {
-      people: people.map(({ reason, ...danger }) => ({ ...danger, reasons: said([reason]) })),
-      zones: order.zones.map(({ reasons, burden, ...rank }) => ({
-        ...rank,
-        burden: { ...burden, reasons: said(burden.reasons) },
-        reasons: said(reasons),
-      })),
-      sculptures: order.sculptures.map(({ reasons, burden, ...rank }) => ({
-        ...rank,
-        burden: { ...burden, reasons: said(burden.reasons) },
-        reasons: said(reasons),
-      })),
-      notRanked: order.notRanked.map(({ reasons, ...row }) => ({ ...row, reasons: said(reasons) })),
-    },
+    sculptures: withChanges.map(({ work, changes }) => shownSculpture(work, changes, said)),
+    needs: shownNeeds(works, needs, said),
+    holds: works.flatMap(({ record, first, second }) =>
+      shownHolds(first.holds, second.advice, said).map((zone) => ({ sculpture: record.sculpture.thing, ...zone })),
+    ),
+    lives: shownLives(lives, said),
+    trends: works.flatMap(({ record }) => shownTrends(record, said)),
+    changes: withChanges.map(({ changes }) => changes),
+    firmness: shownFirmness(firmness, said),
+    agreement: works.flatMap(({ record }) => shownAgreement(record, said)),
   };
 };
 
-const recordsOf = (currents: readonly Current[], scale: SculptureRecord['scale']): SculptureRecord[] => {
-  const within = new Map<string, Current[]>();
-  for (const current of currents) within.set(current.within, [...(within.get(current.within) ?? []), current]);
-  const byNumber = new Intl.Collator('en', { numeric: true });
-  return [...within.values()]
-    .flatMap((own) => gather(own, { scale }) ?? [])
-    .sort((a, b) => byNumber.compare(a.sculpture.body.number, b.sculpture.body.number));
+const shownNeeds = (works: readonly ReckonedWork[], needs: readonly NeedOf[], said: Say) => {
+  const order = orderOfNeed(needs);
+  // A danger is one whether a round was made or not.
+  const without = works
+    .filter(({ second }) => second.need === null)
+    .flatMap(({ record }) =>
+      dangersWithoutRound(record).map((danger) => ({ ...danger, sculpture: record.sculpture.thing })),
+    );
+  const ranked = ({ reasons, burden, ...rank }: Rank) => ({
+    ...rank,
+    burden: { ...burden, reasons: said(burden.reasons) },
+    reasons: said(reasons),
+  });
+  return {
+    people: [...order.people, ...without].map(({ reason, ...danger }) => ({ ...danger, reasons: said([reason]) })),
+    zones: order.zones.map(ranked),
+    sculptures: order.sculptures.map(ranked),
+    notRanked: order.notRanked.map(({ reasons, ...row }) => ({ ...row, reasons: said(reasons) })),
+  };
 };
 
 /** Zones, rounds and works by the names a person gave them. */

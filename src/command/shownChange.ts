@@ -2,7 +2,7 @@ import type { AreaChange, FindingChange, Judgement, ThenAndNow } from '../engine
 import type { Figure } from '../engine/record';
 import type { Say } from './said';
 
-/** The latest round against the last one it may be compared with: the five verdicts and what they rest on. */
+/** A round against an earlier one: the five verdicts and what they rest on. */
 export const shownChange = (change: ThenAndNow, said: Say) => {
   const judged = <J extends Judgement>({ reasons, ...rest }: J) => ({ ...rest, reasons: said(reasons) });
   const figure = (f: Figure | null) => f && { value: f.value, low: f.low, high: f.high, reasons: said(f.reasons) };

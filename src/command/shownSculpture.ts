@@ -1,4 +1,3 @@
-import type { ThenAndNow } from '../engine/change';
 import {
   type Classes,
   dangersWithoutRound,
@@ -7,19 +6,12 @@ import {
   type SculptureScore,
   type ZoneScore,
 } from '../engine/condition';
-import type { Figure, Reason, SculptureRecord, Thing } from '../engine/record';
+import type { Figure, SculptureRecord } from '../engine/record';
+import type { ReckonedWork } from './reckoned';
 import type { Say } from './said';
-import { shownChange } from './shownChange';
+import type { shownChanges } from './shownChanges';
 
-export interface Scored {
-  readonly record: SculptureRecord;
-  readonly round?: Thing<'round'>;
-  readonly score?: SculptureScore;
-  readonly classes?: RoundClasses;
-  readonly change?: ThenAndNow | undefined;
-  /** Why there is nothing to compare with. */
-  readonly noChange?: readonly Reason[];
-}
+type Changes = Pick<ReturnType<typeof shownChanges>, 'sinceLast' | 'notCompared'>;
 
 /** The same fields for a work nobody has walked round yet. */
 const nothingYet = {
@@ -40,14 +32,15 @@ const nothingYet = {
 } as const;
 
 /** One work by its latest round; one without a round has its name and `round: null`. */
-export const shownSculpture = ({ record, round, score, classes, change, noChange = [] }: Scored, said: Say) => {
-  const { sculpture } = record;
+export const shownSculpture = ({ record, second }: ReckonedWork, { sinceLast, notCompared }: Changes, said: Say) => {
+  const { sculpture, rounds } = record;
+  const { need } = second;
   const who = { id: sculpture.thing, number: sculpture.body.number, title: sculpture.body.title };
   const dangers = (standing: readonly PersonDanger[]) =>
     standing.map(({ reason, ...danger }) => ({ ...danger, reasons: said([reason]) }));
-  if (!round || !score || !classes) {
-    return { ...nothingYet, ...who, dangers: dangers(dangersWithoutRound(record)) };
-  }
+  const round = rounds.find(({ thing }) => thing === need?.score.round);
+  if (!round || !need) return { ...nothingYet, ...who, dangers: dangers(dangersWithoutRound(record)) };
+  const { score, classes } = need;
   const { type, date, wet, washed } = round.body;
   const figure = ({ reasons, ...rest }: Figure) => ({ ...rest, reasons: said(reasons) });
   const { green, bare, scale } = score.active;
@@ -68,9 +61,9 @@ export const shownSculpture = ({ record, round, score, classes, change, noChange
     scale: score.scale,
     classes: shownClasses(classes.sculpture, said),
     dangers: dangers(classes.dangers),
-    zones: zonesOf(record, score, classes, change, said),
-    change: change ? shownChange(change, said) : null,
-    notCompared: change ? [] : said(noChange),
+    zones: zonesOf(record, score, classes, sinceLast, said),
+    change: sinceLast,
+    notCompared,
   };
 };
 
@@ -78,7 +71,7 @@ const zonesOf = (
   record: SculptureRecord,
   score: SculptureScore,
   classes: RoundClasses,
-  change: ThenAndNow | undefined,
+  change: Changes['sinceLast'],
   said: Say,
 ) => {
   const scored = new Map(score.zones.map((zone) => [zone.zone, zone]));

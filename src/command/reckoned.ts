@@ -1,0 +1,65 @@
+import type { Survey } from '../engine/exchange';
+import { firmness } from '../engine/firmness';
+import {
+  collectionOwn,
+  type FirstPass,
+  firstPass,
+  lives as livesOfAll,
+  type SecondPass,
+  secondPass,
+  seedOfDraws,
+} from '../engine/reckoning';
+import { assemble, type CollectionOwn, type Current, gather, nameOf, type SculptureRecord } from '../engine/record';
+import { lastDayIn } from './lastDayIn';
+
+/** One work: everything said of it, what it comes to by itself, and beside the others. */
+export interface ReckonedWork {
+  readonly record: SculptureRecord;
+  readonly first: FirstPass;
+  readonly second: SecondPass;
+}
+
+/**
+ * What a survey comes to, by the same passes as on the tablet. `today` is a calendar day; without one it is the last the survey tells
+ * of. It is null, and nothing hangs on it, where the survey holds no entry.
+ */
+export const reckoned = (survey: Survey, todayGiven?: string) => {
+  const currents = [...assemble(survey.entries).values()];
+  const own = ownOf(currents, survey.collection);
+  const records = recordsOf(currents, own);
+  const today = todayGiven ?? lastDayIn(records, survey.entries);
+  const firsts = records.map((record) => ({ record, first: firstPass(record, today ?? '') }));
+  const lives = livesOfAll(firsts.map(({ first }) => first.holds));
+  const works = firsts.map((work): ReckonedWork => ({ ...work, second: secondPass(work.first, lives, today ?? '') }));
+  const needs = works.flatMap(({ second }) => second.need ?? []);
+  return { own, today, works, lives, needs, firmness: firmness(needs, seedOfDraws), seed: seedOfDraws };
+};
+
+const ownOf = (currents: readonly Current[], collection: string): CollectionOwn => {
+  const named = (thing: string) => currents.find((current) => !current.gone && current.thing === thing);
+  const of = (kind: string) => currents.filter((current) => current.kind === kind);
+  return collectionOwn({
+    scale: named(nameOf.scale(collection)),
+    holdRules: named(nameOf.holdRules(collection)),
+    reratings: of('rerating'),
+    rounds: of('round'),
+    eyeChecks: of('eyeCheck'),
+  });
+};
+
+const byNumber = new Intl.Collator('en', { numeric: true });
+
+const recordsOf = (currents: readonly Current[], own: CollectionOwn): SculptureRecord[] => {
+  const within = new Map<string, Current[]>();
+  for (const current of currents) {
+    const list = within.get(current.within);
+    if (list) list.push(current);
+    else within.set(current.within, [current]);
+  }
+  return [...within.values()]
+    .flatMap((things) => gather(things, own) ?? [])
+    .sort(
+      ({ sculpture: a }, { sculpture: b }) =>
+        byNumber.compare(a.body.number, b.body.number) || (a.thing < b.thing ? -1 : 1),
+    );
+};
