@@ -33,7 +33,10 @@ export const scoredSurvey = (survey: Survey, todayGiven?: string) => {
       shownHolds(first.holds, second.advice, said).map((zone) => ({ sculpture: record.sculpture.thing, ...zone })),
     ),
     lives: shownLives(lives, said),
-    trends: works.flatMap(({ record }) => shownTrends(record, said)),
+    trends: works.map(({ record, first }) => ({
+      sculpture: record.sculpture.thing,
+      ...shownTrends(first.trends, said),
+    })),
     changes: withChanges.map(({ changes }) => changes),
     firmness: shownFirmness(firmness, said),
     agreement: works.flatMap(({ record }) => shownAgreement(record, said)),

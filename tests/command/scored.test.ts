@@ -5,6 +5,7 @@ import { firstComparable, previousComparable, thenAndNow } from '../../src/engin
 import { writeSurvey } from '../../src/engine/exchange';
 import { holdsOf } from '../../src/engine/hold';
 import { nameOf, type SculptureRecord } from '../../src/engine/record';
+import { trendsOf } from '../../src/engine/trend';
 import { invented } from '../engine/change/invented';
 import { demoDay, saltlamp } from '../engine/hold/saltlamp';
 import { collection, first } from '../files/entries';
@@ -75,6 +76,22 @@ describe('what a survey comes to at a terminal', () => {
       expect(sinceFirst?.zones.map(({ verdict, z }) => [verdict, z])).toEqual(verdicts(start.thing));
       expect(sinceFirst?.earlier.date).toBe(start.body.date);
       expect(scored.sculptures[i]?.change).toBe(sinceLast);
+    }
+  });
+
+  it('follows each work and each of its zones over the rounds', () => {
+    expect(scored.trends.map(({ sculpture }) => sculpture)).toEqual(scored.sculptures.map(({ id }) => id));
+    for (const { sculpture, work, zones } of scored.trends) {
+      const record = saltlamp.find((one) => one.sculpture.thing === sculpture) as SculptureRecord;
+      const known = trendsOf(record);
+      expect([work.index.trend.word, work.index.trend.p]).toEqual([
+        known.work.index.trend.word,
+        known.work.index.trend.p,
+      ]);
+      expect(work.index.points.map(({ day, value }) => [day, value])).toEqual(
+        known.work.index.series.points.map(({ day, figure }) => [day, figure.value]),
+      );
+      expect(zones.map(({ zone }) => zone)).toEqual(known.zones.map(({ zone }) => zone));
     }
   });
 
