@@ -1,6 +1,7 @@
 /** Every word on screen, by screen. A namespace and not an object, so that a screen brings only its own words along. */
 export { carry } from './en/carry';
 export { charts } from './en/charts';
+export { eyeCheck } from './en/eyeCheck';
 export { logbook } from './en/logbook';
 export { look } from './en/look';
 export { method } from './en/method';

@@ -1,0 +1,63 @@
+import { type EyeCheckUnderWay, patchesInCheck, sayPatch, takeBackPatch } from '../../actions';
+import type { LadderStep } from '../../engine/trade';
+import { w } from '../../words';
+import { Button, Notice } from '../parts';
+import { CoverageLadder } from '../parts/CoverageLadder';
+import { say, useDeed, useDesk } from '../shell';
+import { PatchPicture } from './PatchPicture';
+import { useDrawnPatch } from './useDrawnPatch';
+
+const words = w.eyeCheck;
+
+interface DrillProps {
+  readonly surveyor: string;
+  readonly at: EyeCheckUnderWay;
+  readonly onStop: () => void;
+}
+
+/** One patch after another, judged on the ladder of the rounds. What is true is not told before the end. */
+export function Drill({ surveyor, at, onStop }: DrillProps) {
+  const desk = useDesk();
+  const { run, refused, busy } = useDeed();
+  const index = at.patches.length;
+  const patch = useDrawnPatch(at.seed, index, patchesInCheck);
+  const judge = ({ value, low, high }: LadderStep) => {
+    if (!patch || busy) return;
+    const said = { value, low, high, method: 'ladder' as const };
+    void run(
+      () => sayPatch(desk, surveyor, { truth: patch.truth, said }),
+      ({ made }) => {
+        if (!made) return say(words.patch(index + 2, patchesInCheck));
+        say(words.made);
+        onStop();
+      },
+    );
+  };
+  return (
+    <section className="eye-drill" aria-label={words.patch(index + 1, patchesInCheck)}>
+      <div className="eye-drill-see">
+        <h2>{words.patch(index + 1, patchesInCheck)}</h2>
+        <progress className="eye-progress" value={index} max={patchesInCheck} aria-hidden="true" />
+        <PatchPicture patch={patch} label={patch ? words.patchPicture : words.drawing} />
+      </div>
+      <div className="eye-drill-say">
+        <p className="pad-group-label">{words.ask}</p>
+        <CoverageLadder label={words.ask} withoutNone onStep={judge} />
+        <div className="row by-hand">
+          <Button
+            size="round"
+            disabled={index === 0 || busy}
+            onClick={() => void run(() => takeBackPatch(desk, surveyor))}
+          >
+            {words.back}
+          </Button>
+          <Button size="round" onClick={onStop}>
+            {words.stop}
+          </Button>
+        </div>
+        <p className="soft small">{words.askWhat}</p>
+        {refused && <Notice kind="problem" title={refused} />}
+      </div>
+    </section>
+  );
+}
