@@ -2,10 +2,12 @@
 export { carry } from './en/carry';
 export { charts } from './en/charts';
 export { eyeCheck } from './en/eyeCheck';
+export { holds } from './en/holds';
 export { logbook } from './en/logbook';
 export { look } from './en/look';
 export { method } from './en/method';
 export { nextSteps } from './en/nextSteps';
+export { overTime } from './en/overTime';
 export { parts } from './en/parts';
 export { round } from './en/round';
 export { sculptures } from './en/sculptures';

@@ -71,6 +71,9 @@ function Acts({ sculpture, zones }: { readonly sculpture: string; readonly zones
       <LinkButton to={pathTo.thenAndNow(sculpture)} size="round">
         {words.thenAndNow}
       </LinkButton>
+      <LinkButton to={pathTo.overTime(sculpture)} size="round">
+        {w.overTime.link}
+      </LinkButton>
       <LinkButton to={pathTo.look(sculpture)} size="round">
         {words.look}
       </LinkButton>

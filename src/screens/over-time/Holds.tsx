@@ -1,0 +1,138 @@
+import type { Insights } from '../../actions';
+import type { Advice, Hold, NoHold, ZoneHolds } from '../../engine/hold';
+import type { SculptureRecord } from '../../engine/record';
+import { treatmentOf } from '../../engine/trade';
+import { date, type NameOfThing, w } from '../../words';
+import { LinkButton, Section } from '../parts';
+import { type HoldBarRow, HoldBars } from '../parts/charts';
+import { Fold } from '../parts/Fold';
+import { Reasons } from '../parts/Reasons';
+import { pathTo } from '../shell';
+
+const words = w.overTime;
+
+interface HoldsProps {
+  readonly record: SculptureRecord;
+  readonly insights: Insights;
+  readonly only: string | undefined;
+  readonly nameOf: NameOfThing;
+}
+
+/** How long the coatings of this work kept the green away, zone by zone, and what follows. */
+export function Holds({ record, insights, only, nameOf }: HoldsProps) {
+  const rows = insights.holds
+    .filter(({ zone }) => only === undefined || zone === only)
+    .filter(({ holds, noHolds }) => holds.length + noHolds.length > 0);
+  if (rows.length === 0) {
+    return (
+      <Section title={words.holds} lead={words.holdsNone}>
+        <div className="not-printed">
+          <LinkButton to={pathTo.logbook(record.sculpture.thing)}>{words.toLogbook}</LinkButton>
+        </div>
+      </Section>
+    );
+  }
+  return (
+    <Section title={words.holds} lead={words.holdsWhat}>
+      {rows.map((row) => (
+        <ZoneHold
+          key={row.zone}
+          holds={row}
+          advice={insights.advice.find(({ zone }) => zone === row.zone)}
+          zone={record.zones.find(({ thing }) => thing === row.zone)}
+          nameOf={nameOf}
+        />
+      ))}
+    </Section>
+  );
+}
+
+/** Holds and what is no hold in the order they came, with what broke the series between. */
+const barsOf = ({ holds, noHolds, spans }: ZoneHolds): HoldBarRow[] => {
+  const all: (Hold | NoHold)[] = [...holds, ...noHolds].sort((a, b) => a.start.localeCompare(b.start));
+  const spanSince = (start: string): number => spans.filter(({ since }) => since !== null && since <= start).length;
+  return all.map((one, i) => {
+    const before = all[i - 1];
+    const span = spans[spanSince(one.start)];
+    const crossed = before && spanSince(before.start) !== spanSince(one.start) ? span : undefined;
+    const broke = crossed?.treatments[0];
+    const after = broke ? { after: words.since(treatmentOf(broke.type)?.name ?? broke.type, date(broke.date)) } : {};
+    if (!('lower' in one)) {
+      const unclean = one.reasons.some(({ code }) => code.includes('no clean start'));
+      return { coated: one.start, none: unclean ? words.noCleanStart : words.nothingTold, ...after };
+    }
+    const remark =
+      one.end === 'still clear' ? words.stillClear : one.end === 'coated again' ? words.coatedAgain : undefined;
+    return {
+      coated: one.start,
+      lower: one.lower,
+      upper: one.upper,
+      clean: one.clean,
+      inPassing: one.inPassing,
+      ...(remark ? { remark } : {}),
+      ...after,
+    };
+  });
+};
+
+interface ZoneHoldProps {
+  readonly holds: ZoneHolds;
+  readonly advice: Advice | undefined;
+  readonly zone: SculptureRecord['zones'][number] | undefined;
+  readonly nameOf: NameOfThing;
+}
+
+function ZoneHold({ holds, advice, zone, nameOf }: ZoneHoldProps) {
+  const { shortening, event, onNow } = holds;
+  const title = words.zone(zone?.body.letter ?? '?', zone?.body.name ?? '');
+  const reasons = [
+    ...holds.reasons,
+    ...(advice?.reasons ?? []),
+    ...(advice?.nextLook?.reasons ?? []),
+    ...holds.noHolds.flatMap((none) => none.reasons),
+  ];
+  return (
+    <article className="zone-hold card" aria-label={title}>
+      <h3>{title}</h3>
+      <p>
+        <span className="strong">{words.words[shortening.word]}.</span>{' '}
+        {shortening.lastPair && words.lastPair[shortening.lastPair]}
+      </p>
+      <HoldBars title={w.charts.months} rows={barsOf(holds)} />
+      <ul className="bare stack tight">
+        {onNow && <li>{words.onNow[onNow.state](date(onNow.from))}</li>}
+        {advice && <Advised advice={advice} />}
+        <li className="soft">{words.events[event]}</li>
+      </ul>
+      <Fold show={words.why} hide={words.whyHide} alsoOnPaper>
+        <Reasons reasons={reasons} nameOf={nameOf} />
+      </Fold>
+    </article>
+  );
+}
+
+function Advised({ advice }: { readonly advice: Advice }) {
+  const { waxAgainBy, asksConservator, nextLook, ifCoated } = advice;
+  const range = waxAgainBy && [waxAgainBy.low, waxAgainBy.high];
+  return (
+    <>
+      {asksConservator && <li className="strong">{words.asks}</li>}
+      {!asksConservator && waxAgainBy && (
+        <li>
+          {range?.every((day) => day !== null)
+            ? words.waxAgain(date(waxAgainBy.day), `${date(range[0] ?? '')} to ${date(range[1] ?? '')}`)
+            : words.waxAgainOpen(date(waxAgainBy.day))}
+        </li>
+      )}
+      {nextLook && (
+        <li>
+          {words.nextLook(date(nextLook.day))}{' '}
+          {nextLook.low && nextLook.high && words.nextLookBetween(date(nextLook.low), date(nextLook.high))}
+        </li>
+      )}
+      {ifCoated?.low && ifCoated.high && (
+        <li>{words.ifCoated(date(ifCoated.on), date(ifCoated.low), date(ifCoated.high))}</li>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,39 @@
+import { type Followed, type Followup, isFigure } from '../../engine/trend';
+import { date, number, squareMetres, w, whole } from '../../words';
+
+const words = w.overTime;
+
+const write = (what: Followed, value: number): string =>
+  what === 'index' ? `${number(value, 1)} ${words.unit.index}` : `${squareMetres(value)} ${words.unit.m2}`;
+
+/** One plain sentence of what a series shows: the word trend only where the engine gave it. */
+export const trendSentence = ({ series, trend }: Pick<Followup, 'series' | 'trend'>): string => {
+  const what = words.subject[series.what];
+  const { n, word, slope, up } = trend;
+  if (n === 0) return words.trend.none0(what);
+  if (word === 'trend' && slope) {
+    const size = [slope.low, slope.high].map(Math.abs).sort((a, b) => a - b) as [number, number];
+    const bare = (value: number): string => (series.what === 'index' ? number(value, 1) : squareMetres(value));
+    return words.trend.trend(
+      what,
+      up,
+      write(series.what, Math.abs(slope.value)),
+      `${bare(size[0])} to ${bare(size[1])}`,
+      n,
+    );
+  }
+  if (word === 'rising each time so far') return words.trend.rising(what, n);
+  if (word === 'falling each time so far') return words.trend.falling(what, n);
+  return word === 'too few rounds' ? words.trend.few(what, n) : words.trend.none(what, n);
+};
+
+/** What it comes to by the next round, as a sentence; nothing where it cannot be carried on. */
+export const forecastSentence = (
+  { series, next }: Pick<Followup, 'series' | 'next'>,
+  nextRound: string | null,
+): string | undefined => {
+  if (!next || !nextRound || !isFigure(next)) return undefined;
+  const bare = (value: number): string => (series.what === 'index' ? whole(value) : squareMetres(value));
+  const unit = series.what === 'index' ? '' : ` ${words.unit.m2}`;
+  return words.forecast(date(nextRound), `${bare(next.value)}${unit}`, `${bare(next.low)} to ${bare(next.high)}`);
+};
