@@ -9,11 +9,13 @@ interface FoldProps {
   readonly hide: string;
   /** On paper too it shows only where it was opened: for long detail behind a page that stands without it. */
   readonly alsoOnPaper?: boolean;
+  /** Made only once it is opened, and so never on paper unless it was: for what stands behind each row of a long list. */
+  readonly whenOpened?: boolean;
   readonly children: ReactNode;
 }
 
 /** Something put away until it is asked for. On paper it is open unless `alsoOnPaper`: paper cannot be touched. */
-export function Fold({ show, hide, alsoOnPaper = false, children }: FoldProps) {
+export function Fold({ show, hide, alsoOnPaper = false, whenOpened = false, children }: FoldProps) {
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
@@ -30,7 +32,7 @@ export function Fold({ show, hide, alsoOnPaper = false, children }: FoldProps) {
         </Button>
       </div>
       <div id={id} className={open ? 'fold-body' : alsoOnPaper ? 'fold-body put-away' : 'fold-body shut'}>
-        {children}
+        {whenOpened && !open ? null : children}
       </div>
     </div>
   );

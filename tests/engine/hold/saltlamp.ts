@@ -18,6 +18,16 @@ const sawIn = (zone: DemoZone, year: number): InventedVisit => {
   return found.length > 0 ? found : 'nothing';
 };
 
+/** Called as the demo calls them. */
+const named = (record: SculptureRecord, { number, title, zones }: DemoWork): SculptureRecord => ({
+  ...record,
+  sculpture: { ...record.sculpture, body: { ...record.sculpture.body, number, title } },
+  zones: record.zones.map((zone) => ({
+    ...zone,
+    body: { ...zone.body, name: zones.find(({ letter }) => letter === zone.body.letter)?.name ?? '' },
+  })),
+});
+
 const recordOf = (work: DemoWork): SculptureRecord =>
   tended({
     work: work.number,
@@ -36,5 +46,5 @@ const recordOf = (work: DemoWork): SculptureRecord =>
   });
 
 /** The six works of the demo as records, from its tables. */
-export const saltlamp: readonly SculptureRecord[] = garden.map(recordOf);
+export const saltlamp: readonly SculptureRecord[] = garden.map((work) => named(recordOf(work), work));
 export const demoDay = '2026-10-15';
