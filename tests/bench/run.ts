@@ -17,7 +17,7 @@ const touches = 200;
 const starts = 20;
 const lines: Line[] = [];
 
-const file = `build/bench-${big.works}-${big.zonesEach}-${big.rounds}-${big.seed}.survey.json`;
+const file = `build/bench-${big.works}-${big.zonesEach}-${big.rounds}-${big.seed}${big.care ? '-care' : ''}.survey.json`;
 if (!existsSync(file)) {
   const { collection, entries } = seededSurvey(big);
   mkdirSync('build', { recursive: true });

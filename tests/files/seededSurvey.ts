@@ -2,6 +2,7 @@ import type { BodyOf, Entry, KindOfThing } from '../../src/engine/record';
 import { nameOf } from '../../src/engine/record';
 import { kinds, ladder } from '../../src/engine/trade';
 import { type Seeded, seeded } from './seeded';
+import { type Again, careFor } from './seededCare';
 
 export interface SeededSize {
   readonly works: number;
@@ -9,10 +10,12 @@ export interface SeededSize {
   readonly rounds: number;
   readonly photos: number;
   readonly seed: number;
+  /** With a wax each year, looks between the rounds and zones asked again. */
+  readonly care?: true;
 }
 
-/** The one survey for all benches and big tests: 50 works, 2,000 zones, 20 rounds of each work, 500 photo rows. */
-export const big: SeededSize = { works: 50, zonesEach: 40, rounds: 20, photos: 500, seed: 20261015 };
+/** The one survey for all benches and big tests: 50 works, 2,000 zones, 20 rounds of each work with a wax and looks, 500 photo rows. */
+export const big: SeededSize = { works: 50, zonesEach: 40, rounds: 20, photos: 500, seed: 20261015, care: true };
 
 const areaKinds = kinds.filter((k) => k.measure === 'area' && !k.stop && !k.personCheck).map((k) => k.id);
 const letters = (i: number): string => (i < 26 ? String.fromCharCode(65 + i) : `A${String.fromCharCode(65 + i - 26)}`);
@@ -109,6 +112,7 @@ const work = (
       role: 'finding',
     });
   });
+  const care = size.care && careFor(sculpture, zones, put, size.seed + w);
   for (let r = 0; r < size.rounds; r++) {
     const year = 2026 - size.rounds + 1 + r;
     newDeed(Date.UTC(year, 4, 10, 9) + w * 3_600_000);
@@ -123,12 +127,15 @@ const work = (
       surveyor,
       ended: date,
     });
+    const seen: Again[] = [];
     zones.forEach((zone, i) => {
       put(nameOf.visit(round, zone), 'visit', { sculpture, round, zone, zoneVersion: 1, state: 'found' });
       for (const f of own[i] ?? []) {
         f.step = Math.max(1, Math.min(ladder.length - 1, f.step + draw.pick([-1, 0, 0, 0, 1])));
         const step = ladder[f.step];
         if (!step) continue;
+        const coverage = { value: step.value, low: step.low, high: step.high, method: 'ladder' as const };
+        seen.push({ zone, kind: f.kind, coverage });
         put(nameOf.finding(round, zone, f.kind, 'metal'), 'finding', {
           sculpture,
           round,
@@ -137,10 +144,11 @@ const work = (
           origin: 'metal',
           severity: draw.pick(['slight', 'moderate']),
           activity: 'unclear',
-          coverage: { value: step.value, low: step.low, high: step.high, method: 'ladder' },
+          coverage,
           ...(r === size.rounds - 1 && i < photos.length && photos[i] ? { photos: [photos[i]] } : {}),
         });
       }
     });
+    if (care) care.after(round, date, seen);
   }
 };

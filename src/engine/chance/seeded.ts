@@ -42,12 +42,12 @@ export const seedOf = (text: string, seed = 0): number => {
 };
 
 /** Shuffles in place (Fisher and Yates). */
-export const shuffle = <T>(rows: T[], drawn: Drawn): T[] => {
+export const shuffle = <Rows extends unknown[] | Uint16Array>(rows: Rows, drawn: Drawn): Rows => {
   for (let i = rows.length - 1; i > 0; i--) {
     const j = drawn.below(i + 1);
-    const row = rows[i] as T;
-    rows[i] = rows[j] as T;
-    rows[j] = row;
+    const row = rows[i];
+    rows[i] = rows[j] as never;
+    rows[j] = row as never;
   }
   return rows;
 };

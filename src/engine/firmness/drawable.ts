@@ -1,6 +1,6 @@
 import { type Drawn, drawnFrom, seedOf } from '../chance';
 import { constants, coverageSd, type FindingScore, levelOf, logit, type NeedOf, pressesFrom } from '../condition';
-import type { Figure, Thing } from '../record';
+import type { Thing } from '../record';
 import { coverageMethodOf, originOf, scaleOf } from '../trade';
 import { firmnessNumbers } from './numbers';
 
@@ -8,8 +8,6 @@ import { firmnessNumbers } from './numbers';
 export interface FirmNeed extends NeedOf {
   /** By zone: the urgency class the rule would give whatever its index and coverages were; 0 where it is not named. */
   readonly urgencyFloor: ReadonlyMap<string, number>;
-  /** By zone: burden expected to come by the next round. */
-  readonly growth?: ReadonlyMap<string, Figure>;
 }
 
 /** What is drawn once for many findings: places in the list of what is shared. */

@@ -22,10 +22,11 @@ const median = (values: readonly number[]): number => {
  * round itself. `most` is what the figure cannot pass: 100 for an index, the area for m2.
  */
 export const forecastOf = (series: Series, trend: Trend, day: string, most: number): Forecast => {
+  if (trend.word !== 'trend') return { reason: because('trend: no trend to carry on') };
   const points = lastSpan(series);
   const found = slopeOf(points);
   const [first, last] = [points[0], points.at(-1)];
-  if (trend.word !== 'trend' || !found || !first || !last) return { reason: because('trend: no trend to carry on') };
+  if (!found || !first || !last) return { reason: because('trend: no trend to carry on') };
   const t = dayNumber(day) / daysOfYear;
   const span = last.t - first.t;
   if (t - first.t > trendNumbers.spans.value * span)

@@ -43,14 +43,24 @@ const tiesOf = (values: readonly number[]): readonly number[] => {
  * how many pairs that makes fall is independent of what was there; those shares are Gauss's binomials, q^0 to q^(m t).
  */
 export const sharesOfFallingPairs = (ties: readonly number[]): readonly number[] => {
+  // The order in which they come changes nothing, and thousands of series share a few patterns.
+  const pattern = [...ties].sort((a, b) => a - b);
+  const key = pattern.join(' ');
+  const already = counted.get(key);
+  if (already) return already;
   let shares: readonly number[] = [1];
   let there = 0;
-  for (const t of ties) {
+  for (const t of pattern) {
     shares = convolved(shares, gaussBinomial(there, t));
     there += t;
   }
+  if (counted.size >= patternsKept) counted.clear();
+  counted.set(key, shares);
   return shares;
 };
+
+const counted = new Map<string, readonly number[]>();
+const patternsKept = 1000;
 
 const convolved = (a: readonly number[], b: readonly number[]): number[] => {
   const sums = new Array<number>(a.length + b.length - 1).fill(0);
