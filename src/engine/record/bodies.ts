@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import {
   climateBody,
   collectionBody,
@@ -10,6 +9,7 @@ import {
 } from './collectionBodies';
 import { coverageBody } from './coverageBody';
 import { day, thingName } from './entry';
+import { z } from './zod';
 
 const text = (max: number) => z.string().max(max);
 const note = text(4000).optional();

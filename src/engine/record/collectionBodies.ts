@@ -1,6 +1,6 @@
-import { z } from 'zod';
 import { coverageBody } from './coverageBody';
 import { day, thingName } from './entry';
+import { z } from './zod';
 
 const text = (max: number) => z.string().max(max);
 const note = text(4000).optional();

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from './zod';
 
 const fraction = z.number().min(0).max(1);
 
