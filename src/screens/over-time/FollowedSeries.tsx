@@ -29,6 +29,7 @@ export function FollowedSeries({ record, followed, nextRound, nameOf }: Followed
       </p>
       <SeriesChart
         title={what === 'index' ? words.index : words.active[what]}
+        titleUnseen
         unit={what === 'index' ? 'index' : 'm2'}
         points={points.map(({ day, figure, span, seenShare }) => ({
           day,

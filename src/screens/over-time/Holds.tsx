@@ -32,20 +32,38 @@ export function Holds({ record, insights, only, nameOf }: HoldsProps) {
       </Section>
     );
   }
+  const told = rows.filter(lookedAt);
+  const rest = rows.filter((row) => !lookedAt(row));
+  const zoneHold = (row: ZoneHolds, i: number) => (
+    <ZoneHold
+      key={row.zone}
+      holds={row}
+      advice={insights.advice.find(({ zone }) => zone === row.zone)}
+      zone={record.zones.find(({ thing }) => thing === row.zone)}
+      nameOf={nameOf}
+      first={i === 0}
+    />
+  );
   return (
     <Section title={words.holds} lead={words.holdsWhat}>
-      {rows.map((row) => (
-        <ZoneHold
-          key={row.zone}
-          holds={row}
-          advice={insights.advice.find(({ zone }) => zone === row.zone)}
-          zone={record.zones.find(({ thing }) => thing === row.zone)}
-          nameOf={nameOf}
-        />
-      ))}
+      {(told.length > 0 ? told : rows).map(zoneHold)}
+      {told.length > 0 && rest.length > 0 && (
+        <Fold show={words.yearlyOnly(rest.length)} hide={words.yearlyOnlyHide} alsoOnPaper>
+          {rest.map(zoneHold)}
+        </Fold>
+      )}
     </Section>
   );
 }
+
+const whyNone = ({ reasons }: NoHold): string => {
+  if (reasons.some(({ code }) => code.includes('no clean start'))) return words.noCleanStart;
+  return reasons.some(({ code }) => code === 'hold: nobody has looked since') ? words.noLookYet : words.nothingTold;
+};
+
+/** True where a look between the rounds set an end: these bars tell most. */
+const lookedAt = ({ holds, noHolds }: ZoneHolds): boolean =>
+  holds.some(({ lower }) => lower > 0) || noHolds.some((none) => whyNone(none) === words.noCleanStart);
 
 /** Holds and what is no hold in the order they came, with what broke the series between. */
 const barsOf = ({ holds, noHolds, spans }: ZoneHolds): HoldBarRow[] => {
@@ -58,8 +76,7 @@ const barsOf = ({ holds, noHolds, spans }: ZoneHolds): HoldBarRow[] => {
     const broke = crossed?.treatments[0];
     const after = broke ? { after: words.since(treatmentOf(broke.type)?.name ?? broke.type, date(broke.date)) } : {};
     if (!('lower' in one)) {
-      const unclean = one.reasons.some(({ code }) => code.includes('no clean start'));
-      return { coated: one.start, none: unclean ? words.noCleanStart : words.nothingTold, ...after };
+      return { coated: one.start, none: whyNone(one), ...after };
     }
     const remark =
       one.end === 'still clear' ? words.stillClear : one.end === 'coated again' ? words.coatedAgain : undefined;
@@ -80,9 +97,11 @@ interface ZoneHoldProps {
   readonly advice: Advice | undefined;
   readonly zone: SculptureRecord['zones'][number] | undefined;
   readonly nameOf: NameOfThing;
+  /** The first of the page has the legend. */
+  readonly first: boolean;
 }
 
-function ZoneHold({ holds, advice, zone, nameOf }: ZoneHoldProps) {
+function ZoneHold({ holds, advice, zone, nameOf, first }: ZoneHoldProps) {
   const { shortening, event, onNow } = holds;
   const title = words.zone(zone?.body.letter ?? '?', zone?.body.name ?? '');
   const reasons = [
@@ -98,7 +117,7 @@ function ZoneHold({ holds, advice, zone, nameOf }: ZoneHoldProps) {
         <span className="strong">{words.words[shortening.word]}.</span>{' '}
         {shortening.lastPair && words.lastPair[shortening.lastPair]}
       </p>
-      <HoldBars title={w.charts.months} rows={barsOf(holds)} />
+      <HoldBars title={words.barsTitle} rows={barsOf(holds)} withLegend={first} />
       <ul className="bare stack tight">
         {onNow && <li>{words.onNow[onNow.state](date(onNow.from))}</li>}
         {advice && <Advised advice={advice} />}

@@ -4,7 +4,7 @@ import { date, number, squareMetres, w, whole } from '../../words';
 const words = w.overTime;
 
 const write = (what: Followed, value: number): string =>
-  what === 'index' ? `${number(value, 1)} ${words.unit.index}` : `${squareMetres(value)} ${words.unit.m2}`;
+  what === 'index' ? `${number(value)} ${words.unit.index}` : `${squareMetres(value)} ${words.unit.m2}`;
 
 /** One plain sentence of what a series shows: the word trend only where the engine gave it. */
 export const trendSentence = ({ series, trend }: Pick<Followup, 'series' | 'trend'>): string => {
@@ -13,7 +13,7 @@ export const trendSentence = ({ series, trend }: Pick<Followup, 'series' | 'tren
   if (n === 0) return words.trend.none0(what);
   if (word === 'trend' && slope) {
     const size = [slope.low, slope.high].map(Math.abs).sort((a, b) => a - b) as [number, number];
-    const bare = (value: number): string => (series.what === 'index' ? number(value, 1) : squareMetres(value));
+    const bare = (value: number): string => (series.what === 'index' ? number(value) : squareMetres(value));
     return words.trend.trend(
       what,
       up,

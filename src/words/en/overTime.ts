@@ -59,6 +59,11 @@ export const overTime = {
   zone: (letter: string, name: string) => `Zone ${letter}, ${name}`,
   noCleanStart: 'no clean start',
   nothingTold: 'nothing can be told',
+  noLookYet: 'nobody has looked since',
+  barsTitle: 'Months from the coating to the green',
+  yearlyOnly: (n: number) =>
+    n === 1 ? 'Show 1 zone of which only the rounds tell' : `Show ${n} zones of which only the rounds tell`,
+  yearlyOnlyHide: 'Hide the zones of which only the rounds tell',
   events: {
     spot: 'Back means: the first bright green spot seen.',
     cover: 'Back means: green in the metal at the return level in a round.',

@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from 'react';
+import type { ReactNode } from 'react';
 import { w } from '../../../words';
 import { Fold } from '../Fold';
 import { useWidth } from './useWidth';
@@ -12,6 +12,8 @@ export interface LegendRow {
 
 interface ChartFrameProps {
   readonly title: string;
+  /** Where a heading right above says the same: for ears only. */
+  readonly titleUnseen?: boolean;
   /** For those who do not see the drawing: what is in it. */
   readonly label: string;
   readonly height: number | ((width: number) => number);
@@ -23,15 +25,21 @@ interface ChartFrameProps {
 }
 
 /** A drawing with its legend and the numbers behind it. Drawn anew for each width, so that its letters stay readable. */
-export function ChartFrame({ title, label, height, draw, legend = [], remarks = [], table }: ChartFrameProps) {
+export function ChartFrame({
+  title,
+  titleUnseen = false,
+  label,
+  height,
+  draw,
+  legend = [],
+  remarks = [],
+  table,
+}: ChartFrameProps) {
   const { ref, width } = useWidth<HTMLDivElement>();
-  const id = useId();
   const tall = typeof height === 'number' ? height : height(width);
   return (
     <figure className="chart">
-      <figcaption className="strong" id={id}>
-        {title}
-      </figcaption>
+      <figcaption className={titleUnseen ? 'unseen' : 'strong'}>{title}</figcaption>
       <div ref={ref} className="chart-drawing">
         <svg role="img" aria-label={label} viewBox={`0 0 ${width} ${tall}`} width="100%" className="chart-svg">
           {draw(width, tall)}

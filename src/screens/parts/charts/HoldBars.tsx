@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { useId } from 'react';
 import { date, number, w } from '../../../words';
 import { Axes } from './Axes';
-import { ChartFrame } from './ChartFrame';
+import { ChartFrame, type LegendRow } from './ChartFrame';
 import { Hatch } from './Hatch';
 
 const words = w.charts;
@@ -30,6 +30,8 @@ const head = 6;
 interface HoldBarsProps {
   readonly title: string;
   readonly rows: readonly HoldBarRow[];
+  /** Said once where many stand under each other. */
+  readonly withLegend?: boolean;
 }
 
 const isBar = (row: HoldBarRow): row is Extract<HoldBarRow, { readonly lower: number }> => 'lower' in row;
@@ -42,7 +44,7 @@ const told = (row: HoldBarRow): string =>
     : row.none;
 
 /** Bars from the last clear look to the first that saw the green: never a point, for nobody saw the day itself. */
-export function HoldBars({ title, rows }: HoldBarsProps) {
+export function HoldBars({ title, rows, withLegend = true }: HoldBarsProps) {
   if (rows.length === 0) return <p className="soft">{words.nothing}</p>;
   const dividers = rows.filter(({ after }) => after !== undefined).length;
   return (
@@ -51,18 +53,7 @@ export function HoldBars({ title, rows }: HoldBarsProps) {
       label={words.barsLabel(title, rows.length)}
       height={head + rows.length * rowHeight + dividers * rowHeight + foot}
       draw={(width) => <HoldDrawing rows={rows} width={width} />}
-      legend={[
-        { word: words.legendClear, mark: <line className="hold-clear" x1="1" x2="27" y1="7" y2="7" /> },
-        {
-          word: words.legendBetween,
-          mark: <rect className="hold-bar legend-bar" x="2" y="2" width="24" height="10" />,
-        },
-        ...(rows.some((row) => isBar(row) && row.upper === null)
-          ? [{ word: words.legendOpen, mark: <path className="hold-open" d="M2 3H22L27 7L22 11H2Z" /> }]
-          : []),
-        { word: words.verified, mark: <circle className="hold-start verified" cx="14" cy="7" r="5" /> },
-        { word: words.assumed, mark: <circle className="hold-start" cx="14" cy="7" r="5" /> },
-      ]}
+      legend={withLegend ? legendOf(rows) : []}
       table={
         <table className="plain-table">
           <caption className="unseen">{title}</caption>
@@ -94,6 +85,19 @@ export function HoldBars({ title, rows }: HoldBarsProps) {
     />
   );
 }
+
+const legendOf = (rows: readonly HoldBarRow[]): readonly LegendRow[] => [
+  { word: words.legendClear, mark: <line className="hold-clear" x1="1" x2="27" y1="7" y2="7" /> },
+  {
+    word: words.legendBetween,
+    mark: <path className="hold-bar legend-bar" d="M2 2H26V12H2Z M7 12 13 2 M13 12 19 2 M19 12 25 2" />,
+  },
+  ...(rows.some((row) => isBar(row) && row.upper === null)
+    ? [{ word: words.legendOpen, mark: <path className="hold-open" d="M2 3H22L27 7L22 11H2Z" /> }]
+    : []),
+  { word: words.verified, mark: <circle className="hold-start verified" cx="14" cy="7" r="5" /> },
+  { word: words.assumed, mark: <circle className="hold-start" cx="14" cy="7" r="5" /> },
+];
 
 function HoldDrawing({ rows, width }: { readonly rows: readonly HoldBarRow[]; readonly width: number }) {
   const id = useId();

@@ -22,6 +22,7 @@ export interface SeriesChartPoint {
 
 export interface SeriesChartProps {
   readonly title: string;
+  readonly titleUnseen?: boolean;
   readonly unit: 'index' | 'm2';
   readonly points: readonly SeriesChartPoint[];
   /** Where the series breaks, and what was done. */
@@ -56,6 +57,7 @@ export function SeriesChart(props: SeriesChartProps) {
   return (
     <ChartFrame
       title={title}
+      titleUnseen={props.titleUnseen ?? false}
       label={words.seriesLabel(title, points.length, write(first).value, write(last).value)}
       height={height}
       draw={(width) => <SeriesDrawing {...props} width={width} />}
