@@ -18,7 +18,7 @@ const seen = (o: Observation | undefined): Seen => {
   return {
     state,
     photos: o.photos,
-    ...(coverage ? { coverage: { value: coverage.value, low: coverage.low, high: coverage.high } } : {}),
+    ...(coverage ? { coverage } : {}),
     ...(severity ? { severity } : {}),
     ...(activity ? { activity } : {}),
     ...(count ? { count } : {}),

@@ -1,3 +1,4 @@
+import type { Coverage } from '../condition';
 import type { BodyOf, Figure, Origin, Reason, Thing } from '../record';
 
 /** The five answers to "are you sure it changed?". */
@@ -46,7 +47,7 @@ export interface Done {
 export interface Seen {
   /** 'nothing': looked for and not there. */
   readonly state: 'seen' | 'nothing' | 'carried' | 'not looked';
-  readonly coverage?: { readonly value: number; readonly low: number; readonly high: number };
+  readonly coverage?: Coverage;
   readonly severity?: string;
   readonly activity?: string;
   readonly count?: string;

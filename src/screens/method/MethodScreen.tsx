@@ -6,6 +6,7 @@ import { Button, Notice, Page, Reading, Section } from '../parts';
 import { useDesk, useQuestion } from '../shell';
 import { Contents } from './Contents';
 import { EditWeights } from './EditWeights';
+import { ErrorOfAnEye } from './ErrorOfAnEye';
 import { Example } from './Example';
 import { KindsShown } from './KindsShown';
 import { Rules } from './Rules';
@@ -60,6 +61,7 @@ export function MethodScreen() {
         {editing ? <EditWeights own={own} onDone={() => setEditing(false)} /> : <KindsShown scale={scale} />}
       </Section>
       <RuleTables scale={scale} />
+      <ErrorOfAnEye />
       <Sources />
       <div className="not-printed">
         <Button onClick={() => window.print()}>{words.print}</Button>

@@ -3,6 +3,7 @@ import { date, w } from '../../words';
 import { Button, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { AskAgain } from './AskAgain';
+import { EyeInvite } from './EyeInvite';
 import { typeName } from './Round';
 import { RoundMissing } from './RoundMissing';
 import { RoundMissingParts } from './RoundMissingParts';
@@ -105,6 +106,7 @@ function Summary({ round, view }: OfRound) {
         <RoundMissingParts view={view} />
       </Section>
       <RoundResult round={round} />
+      <EyeInvite surveyor={body.surveyor} />
     </>
   );
 }

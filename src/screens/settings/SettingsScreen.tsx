@@ -3,6 +3,7 @@ import { LinkButton, Page, Section } from '../parts';
 import { pathTo } from '../shell';
 import { Demo } from './Demo';
 import { HoldAndSee } from './HoldAndSee';
+import { KnownEyes } from './KnownEyes';
 import { NameOfCollection } from './NameOfCollection';
 import { Safety } from './Safety';
 import { WhoIsAtWork } from './WhoIsAtWork';
@@ -12,6 +13,7 @@ export function SettingsScreen() {
   return (
     <Page title={w.settings.title} lead={w.settings.lead} narrow>
       <WhoIsAtWork />
+      <KnownEyes />
       <HoldAndSee />
       <Safety />
       <NameOfCollection />

@@ -1,8 +1,10 @@
+import { useContext } from 'react';
 import type { FindingChange, Naming, Seen } from '../../engine/change';
 import { kindOf } from '../../engine/trade';
 import { type NameOfThing, number, share, w } from '../../words';
 import { Reasons } from '../parts/Reasons';
 import { VerdictMark } from '../parts/VerdictMark';
+import { CorrectedContext } from './CorrectedContext';
 
 const words = w.thenAndNow;
 
@@ -40,6 +42,7 @@ export function FindingCompared({
   readonly nameOf: NameOfThing;
 }) {
   const { kind, origin, earlier, later, verdict, clearly, aloneCouldBeChance, named } = finding;
+  const corrected = useContext(CorrectedContext);
   const smallest = smallestWritten(finding);
   // Said beside the verdict already, as a mark.
   const reasons = finding.reasons.filter(({ code }) => code !== 'change: alone, could be chance');
@@ -51,9 +54,11 @@ export function FindingCompared({
       </th>
       <td data-head={words.thenHead} className="figures">
         {seenWritten(earlier)}
+        <Beside told={corrected('earlier', earlier)} />
       </td>
       <td data-head={words.now} className="figures">
         {seenWritten(later)}
+        <Beside told={corrected('later', later)} />
       </td>
       <td data-head={words.verdictHead} className="verdict-cell">
         <div className="row">
@@ -70,4 +75,9 @@ export function FindingCompared({
       </td>
     </tr>
   );
+}
+
+/** A second figure beside what was entered. */
+function Beside({ told }: { readonly told: string | undefined }) {
+  return told ? <span className="soft small beside">{told}</span> : null;
 }

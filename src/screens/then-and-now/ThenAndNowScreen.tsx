@@ -1,12 +1,13 @@
 import { useMemo } from 'react';
 import { useLocation } from 'wouter';
-import { sculptureRecordOf, surveyors, thenAndNowOf } from '../../actions';
+import { eyesOf, sculptureRecordOf, surveyors, thenAndNowOf } from '../../actions';
 import { previousComparable } from '../../engine/change';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Button, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { thingNames } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { CorrectedContext, correctedBy } from './CorrectedContext';
 import { RoundPair } from './RoundPair';
 import { ThenAndNowView } from './ThenAndNowView';
 
@@ -98,12 +99,15 @@ function Compared({
   const desk = useDesk();
   const answer = useQuestion(thenAndNowOf(desk, then, now));
   const people = useQuestion(surveyors(desk));
+  const eyes = useQuestion(eyesOf(desk));
   const nameOf = useMemo(() => thingNames(record, people ?? []), [record, people]);
   if (answer === undefined) return <Reading>{words.reading}</Reading>;
   if (answer === null) return <Notice kind="problem" title={words.notFound} />;
   return (
     <>
-      <ThenAndNowView record={record} answer={answer} nameOf={nameOf} />
+      <CorrectedContext value={correctedBy(answer, eyes)}>
+        <ThenAndNowView record={record} answer={answer} nameOf={nameOf} />
+      </CorrectedContext>
       <div className="not-printed">
         <Button onClick={() => window.print()}>{words.print}</Button>
       </div>

@@ -1,8 +1,10 @@
+import { Link } from 'wouter';
 import type { ThenAndNow } from '../../engine/change';
 import type { SculptureRecord } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
 import { date, type NameOfThing, number, sayReason, w } from '../../words';
 import { Notice, Section } from '../parts';
+import { pathTo } from '../shell';
 import { ChangedZones } from './ChangedZones';
 import { Growth } from './Growth';
 import { InShort } from './InShort';
@@ -26,7 +28,7 @@ export function ThenAndNowView({ record, answer, nameOf }: ThenAndNowViewProps) 
       <Between answer={answer} />
       <Growth active={answer.sculpture.active} nameOf={nameOf} />
       <ChangedZones record={record} answer={answer} nameOf={nameOf} />
-      <HowSure answer={answer} />
+      <HowSure answer={answer} nameOf={nameOf} />
     </>
   );
 }
@@ -70,14 +72,31 @@ function Between({ answer }: { readonly answer: ThenAndNow }) {
   );
 }
 
-function HowSure({ answer }: { readonly answer: ThenAndNow }) {
-  const { comparisons, expectedByChance, findings } = answer;
+/** What of the page's own reasons says whose eyes looked. */
+const ofEyes: ReadonlySet<string> = new Set(['change: own eye', 'change: other surveyor', 'change: surveyor not said']);
+
+function HowSure({ answer, nameOf }: Omit<ThenAndNowViewProps, 'record'>) {
+  const { comparisons, expectedByChance, findings, reasons } = answer;
+  const known = reasons.some(({ code }) => code === 'change: own eye');
   return (
     <Section title={words.sure}>
       <p>
         {comparisons === 0 ? words.nothingToCompare : words.falseOnes(comparisons, number(expectedByChance, 1))}
         {findings.some(({ aloneCouldBeChance }) => aloneCouldBeChance) && <> {words.aloneWhat}</>}
       </p>
+      {reasons
+        .filter(({ code }) => ofEyes.has(code))
+        .map((reason) => (
+          <p key={`${reason.code} ${reason.params.surveyor ?? ''}`}>{sayReason(reason, nameOf)}</p>
+        ))}
+      {!known && comparisons > 0 && (
+        <p className="soft">
+          {w.eyeCheck.assumedHere}{' '}
+          <Link href={pathTo.eyeCheck()} className="not-printed">
+            {w.eyeCheck.invite}
+          </Link>
+        </p>
+      )}
     </Section>
   );
 }

@@ -95,10 +95,15 @@ export const eyeCheck = {
   corrected: (value: string) => `corrected for the eye check: about ${value}`,
 
   /** On other screens. */
+  assumedHere: 'How steady the eye is that looked is not known yet, so the usual error is assumed.',
   invite: 'Make an eye check',
   inviteTitle: 'How good is the eye?',
   inviteWhat:
     'Two minutes on drawn patches, and the ranges of your rounds rest on your own error instead of an assumed one.',
+  pairsSoFar: (pairs: number) =>
+    pairs === 1
+      ? 'One coverage judged twice is counted already.'
+      : `${pairs} coverages judged twice are counted already.`,
   inSettings: 'Known eyes',
   inSettingsWhat: 'How far each person’s eye is known. It is used for the rounds that person makes.',
   toCheck: 'Eye check',
@@ -106,7 +111,7 @@ export const eyeCheck = {
   spread: 'Error',
   pairs: 'Judged twice',
   patches: 'Patches',
-  assumed: 'assumed',
+  assumedIs: (sd: string) => `${sd}, assumed`,
   eyeOf: (who: string) => `The eye of ${who}`,
 
   method: 'The error of an eye',
