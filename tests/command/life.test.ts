@@ -68,6 +68,11 @@ describe('survey life', () => {
     ['lower,upper\n-1,2\n', /Line 2: the lower end -1 is under 0/],
     ['lower,upper\n5,2\n', /Line 2: the lower end 5 is over the upper end 2/],
     ['lower,upper\n0,0\n', /Line 2: both ends are 0/],
+    ['lower,upper\n1,2\n1,5,2\n', /Line 3: there are 3 cells under 2 columns\. .*decimal/],
+    ['lower,upper,group\n1,2,"a\n3,4,b\n', /Line 2: a quotation mark is opened and never closed/],
+    ['lower,upper,Upper\n1,2,3\n', /names “upper” twice/],
+    ['lower,upper\n1,1e40\n', /Line 2: the upper end 1e40 is beyond .*another unit/],
+    ['lower,upper\n1e-40,1\n', /Line 2: the lower end 1e-40 is beyond .*another unit/],
   ])('says what is wrong, where, and what to do: %j', (csv, said) => {
     const { code, out, err } = run(csv);
     expect([code, out]).toEqual([1, '']);
