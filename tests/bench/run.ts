@@ -10,6 +10,7 @@ import { startRound } from '../browser/walkRound';
 import { big, seededSurvey } from '../files/seededSurvey';
 import { type Line, median, percentile, said } from './figures';
 import { noteUsable, type Touch, timeRawPuts, timeTouches } from './inPage';
+import { linesOfLives } from './lives';
 
 /** A tablet of some years ago is about four times slower than the machine this was written on. */
 const slowdown = 4;
@@ -30,6 +31,7 @@ const slow = async (page: Page) => {
 };
 
 for (const size of budgetsOf(built).sizes) console.log(size);
+for (const line of linesOfLives()) console.log(said(line));
 const host = await startHost();
 let tablet = await startTablet();
 try {
