@@ -61,6 +61,13 @@ interface Fitted {
   readonly reasons: readonly Reason[];
 }
 
+/** Where every end was found at the first look after the coating, that says more to a person than what it does to a likelihood. */
+const noMaximum = (intervals: readonly Interval[], ends: number, reason: Reason): Reason[] => {
+  if (ends === 0 || intervals.some((one) => hasEnd(one) && one.lower > 0)) return [reason];
+  const unseen = because('hold: no look in between', { ends });
+  return reason.code === 'life: never seen lasting' ? [unseen] : [unseen, reason];
+};
+
 const fitOf = (
   clusters: readonly (readonly Interval[])[],
   borrow: ToBorrow | null | 'is the whole',
@@ -72,11 +79,11 @@ const fitOf = (
   const own = weibull(intervals);
   const few = ends < least ? [because('hold: too few ends', { ends, least })] : [];
   if (own.ok && few.length === 0) return { fit: drawnAnew('own', own.shape.value, own.scale.value), reasons: [] };
-  const why: readonly Reason[] = own.ok ? few : [...few, own.reason];
+  const why: readonly Reason[] = own.ok ? few : [...few, ...noMaximum(intervals, ends, own.reason)];
   if (borrow === 'is the whole') return { fit: null, reasons: why };
   if (!borrow) return { fit: null, reasons: [...why, because('hold: nothing to borrow')] };
   const borrowed = weibull(intervals, { shape: borrow.shape });
-  if (!borrowed.ok) return { fit: null, reasons: few.length > 0 ? [...few, borrowed.reason] : [borrowed.reason] };
+  if (!borrowed.ok) return { fit: null, reasons: [...few, ...noMaximum(intervals, ends, borrowed.reason)] };
   const { shape, holds, ends: endsThere } = borrow;
   return {
     fit: drawnAnew('borrowed', shape, borrowed.scale.value),

@@ -73,9 +73,11 @@ const provesNothing = (sightings: readonly Sighting[]): Reason[] => {
 
 /** How the surface stood before the coating: what was last said of green, and whether it was cleaned off in between. */
 const before = ({ coating, sightings, work }: HoldAround): Reason[] => {
-  const last = daysSeen(
-    sightings.filter(({ day, afterWork }) => day <= coating.before && !(day === coating.before && afterWork)),
-  ).at(-1);
+  const earlier = sightings.filter(
+    ({ day, afterWork }) => day <= coating.before && !(day === coating.before && afterWork),
+  );
+  const telling = earlier.findLast(({ word }) => word === 'green' || word === 'clear');
+  const [last] = daysSeen(earlier.filter(({ day }) => day === telling?.day));
   if (last?.word !== 'green') return [];
   const cleaned = work.cleanings.filter(({ from, to }) => from >= last.day && to <= coating.to).at(-1)?.things[0];
   return cleaned

@@ -41,6 +41,7 @@ export const holdReasons = {
   'hold: too few ends': ['ends', 'least'],
   'hold: shape borrowed': ['shape', 'holds', 'ends'],
   'hold: nothing to borrow': [],
+  'hold: no look in between': ['ends'],
   'hold: zones drawn anew': ['draws', 'zones'],
   'hold: no lower end in the draws': [],
   'hold: no upper end in the draws': [],

@@ -20,11 +20,12 @@ export function ZoneHold({ row }: { readonly row: ZoneRow }) {
   const name = words.zoneHead(zone.body.letter, zone.body.name);
   const { word, n, p, lastPair } = holds.shortening;
   // The drawing stands open where it has something to say.
-  const telling = advice.asksConservator || word === 'getting shorter' || word === 'looks shorter, not proven';
+  const leans = word === 'looks shorter, not proven' && holds.event === 'spot';
+  const telling = advice.asksConservator || word === 'getting shorter' || leans;
   const bars = <HoldBars title={words.bars(name)} rows={holdBarRows(holds)} />;
   const pair = lastPair ? words.lastPair[lastPair] : '';
   return (
-    <li className="card hold-zone">
+    <li className={telling ? 'card hold-zone wide' : 'card hold-zone'}>
       <article aria-labelledby={id} className="stack tight">
         <header>
           <h3 id={id}>
@@ -53,7 +54,7 @@ export function ZoneHold({ row }: { readonly row: ZoneRow }) {
             </dd>
           </div>
         </dl>
-        {word !== 'too few' && (
+        {word !== 'too few' && word !== 'no sign of it' && (
           <p>
             {words.shortening[word](n, number(p, 3))} {pair && <span className="soft">{pair}</span>}
           </p>

@@ -107,8 +107,6 @@ export const holds = {
     'getting shorter': (n: number, p: string) => `Getting shorter: proven over ${n} holds (p ${p}).`,
     'looks shorter, not proven': () => 'Looks shorter, not proven.',
     'getting longer': (n: number, p: string) => `Getting longer: proven over ${n} holds (p ${p}).`,
-    'no sign of it': () => 'No sign that the holds get shorter.',
-    'too few': () => 'Too few holds to say whether they get shorter.',
   },
   lastPair: {
     'shorter than the last one': 'The last hold was shorter than the one before.',
@@ -131,8 +129,8 @@ export const holds = {
   monthsFigure: (value: string) => `${value} months`,
   noRange: 'range not known',
   noMedian: 'The time after which half have come back is not known',
-  shapeOwn: 'Curve with a shape of its own',
-  shapeBorrowed: 'Curve with a borrowed shape',
+  shapeOwn: 'by a curve with a shape of its own',
+  shapeBorrowed: 'by a curve with a borrowed shape',
   smallGroups: (n: number) => (n === 1 ? 'Show 1 group under three zones' : `Show ${n} groups under three zones`),
   smallGroupsHide: 'Hide the groups under three zones',
 

@@ -80,6 +80,8 @@ export const reasonsOfHold = {
     `The shape of the curve (${s.number('shape', 2)}) is borrowed from the whole collection: ${s.times('holds', 'hold', 'holds')}, ${s.number('ends')} of them seen to end.`,
   'hold: nothing to borrow': () =>
     'The whole collection gives no shape to borrow either, so there is no curve and no median.',
+  'hold: no look in between': (s) =>
+    `Of ${s.times('ends', 'hold', 'holds')} that ended none was looked at between the coating and the day green was found, so nothing tells when in between it came back. Looks in between would.`,
   'hold: zones drawn anew': (s) =>
     `The range comes from ${s.number('draws')} draws of the ${s.number('zones')} zones, whole zones at a time.`,
   'hold: no lower end in the draws': () => 'The range has no lower end: too few zones tell it.',
