@@ -101,6 +101,10 @@ describe('what a survey comes to at a terminal', () => {
     );
   });
 
+  it.each(['1990-01-01', '2023-05-20', '9999-12-31'])('stands for any day, as odd as %s', (today) => {
+    expect(faultsIn(scoredSurvey(survey, today))).toEqual([]);
+  });
+
   it('speaks of the last day the survey tells of where no day is given', () => {
     const days = saltlamp.flatMap(({ rounds, looks, treatments }) =>
       [...rounds, ...looks, ...treatments].map(({ body }) => body.date),
