@@ -47,6 +47,9 @@ function Logbook({ record }: { readonly record: SculptureRecord }) {
       {record.rounds.length > 0 && (
         <div className="row">
           <Tick label={words.showRounds} checked={rounds} onChange={setRounds} />
+          <LinkButton kind="quiet" to={pathTo.holds()}>
+            {w.holds.link}
+          </LinkButton>
         </div>
       )}
       {lines.length === 0 && (

@@ -8,6 +8,7 @@ import { Contents } from './Contents';
 import { EditWeights } from './EditWeights';
 import { ErrorOfAnEye } from './ErrorOfAnEye';
 import { Example } from './Example';
+import { HoldNumbers } from './HoldNumbers';
 import { KindsShown } from './KindsShown';
 import { Rules } from './Rules';
 import { RuleTables } from './RuleTables';
@@ -61,6 +62,7 @@ export function MethodScreen() {
         {editing ? <EditWeights own={own} onDone={() => setEditing(false)} /> : <KindsShown scale={scale} />}
       </Section>
       <RuleTables scale={scale} />
+      <HoldNumbers />
       <ErrorOfAnEye />
       <Sources />
       <div className="not-printed">

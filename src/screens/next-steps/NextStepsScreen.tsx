@@ -54,6 +54,11 @@ export function NextStepsScreen() {
         </div>
       )}
       <UnderWay what="figures" />
+      <div className="row not-printed">
+        <LinkButton kind="quiet" to={pathTo.holds()}>
+          {w.holds.link}
+        </LinkButton>
+      </div>
       {people.length > 0 && <PeopleFirst people={people} names={names} />}
       {nothing ? (
         workingOut === 0 && (

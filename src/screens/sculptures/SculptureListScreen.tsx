@@ -62,6 +62,11 @@ function Works({ rows, over }: { readonly rows: readonly SculptureRow[]; readonl
           </li>
         ))}
       </ol>
+      <div className="row not-printed">
+        <LinkButton kind="quiet" to={pathTo.holds()}>
+          {w.sculptures.toHolds}
+        </LinkButton>
+      </div>
     </Page>
   );
 }

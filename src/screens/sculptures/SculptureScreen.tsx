@@ -45,6 +45,11 @@ function Work({ record, row }: { readonly record: SculptureRecord; readonly row:
         <LastRound row={row} record={record} />
       </div>
       <ZoneTable record={record} zones={zones} round={row?.summary?.round?.thing} />
+      <div className="row not-printed">
+        <LinkButton kind="quiet" to={pathTo.holds()}>
+          {w.sculptures.toHolds}
+        </LinkButton>
+      </div>
       <RoundsOfWork record={record} />
       <Inserts record={record} />
       <WhatIsKnown record={record} />

@@ -1,6 +1,7 @@
 /** Words of the screen on how long the wax holds. Numbers and dates come in already written by the formatter. */
 export const holds = {
   title: 'How long the wax holds',
+  link: 'How long the wax holds',
   lead: 'From the logbook, the rounds and the looks: how long each coating kept the green away, when to wax again, and when a look tells most.',
   reading: 'Reading coatings, rounds and looks …',
   stillWorking: (n: number) =>
@@ -143,6 +144,18 @@ export const holds = {
   withCause: 'With it',
   withoutCause: 'Since it is gone',
 
+  method: {
+    title: 'How long the wax holds',
+    text: [
+      'A hold starts at a coating: seen clear by a dry look within two weeks, or assumed to be. Where green stands there within two weeks there is no hold.',
+      'It ends somewhere between the last clear look and the first that saw green. Coated again while clear, or still clear, it is open at the end. A carried answer, a wet or unsure look, and a visit without a word on the green there was prove nothing.',
+      'One event for each zone and never two: where looks are made the first bright green spot, elsewhere green in the metal from the level set.',
+      'Taking a cause away, stripping, cleaning by media and colouring break the series: holds before and after are not one story.',
+      'Holds of zones that lie alike give a curve in steps (Turnbull 1976) and, where the likelihood has a maximum, a Weibull curve. With too few ends its shape is borrowed from the whole collection, and that is said. Ranges come from drawing whole zones anew.',
+      'Holds get shorter only by a test on all pairs that do not overlap, with five holds or more.',
+      'Wax again by: the day the chance of return reaches the level set, given that it was clear at the last look. Next look: the day on which yes and no are as likely as can be, moved to the weekday of the walk.',
+    ],
+  },
   rules: 'What counts',
   rulesWhat:
     'Where nobody makes looks, green counts as back from this coverage in a round. The next coating is due when the chance of it reaches the second figure.',
