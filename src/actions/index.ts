@@ -41,6 +41,7 @@ export {
   aroundTheWork,
   type CollectionInsights,
   type CollectionState,
+  climateSet,
   collectionInsights,
   collectionState,
   type EyesKnown,
@@ -81,6 +82,7 @@ export { type DeedCode, deedCodes, type RefusalCode, refusalCodes } from './reas
 export * from './round';
 export { addSculpture, editSculpture, removeSculpture, setAccess, setPlace } from './sculptures';
 export { type ClassesSet, clearClass, setClass } from './setClass';
+export { setClimate } from './setClimate';
 export { setHoldRules } from './setHoldRules';
 export { setScale } from './setScale';
 export { type Settings, setSetting, settings } from './settings';

@@ -9,6 +9,7 @@ export { method } from './en/method';
 export { nextSteps } from './en/nextSteps';
 export { overTime } from './en/overTime';
 export { parts } from './en/parts';
+export { place } from './en/place';
 export { round } from './en/round';
 export { sculptures } from './en/sculptures';
 export { settings } from './en/settings';

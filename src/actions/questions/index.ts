@@ -1,5 +1,6 @@
 export type { SculptureSummary } from '../../engine/reckoning';
 export { type AroundTheWork, aroundTheWork } from './aroundTheWork';
+export { climateSet } from './climateSet';
 export { type CollectionState, collectionState } from './collectionState';
 export { elevationsOf, interpretationsOf } from './elevationsOf';
 export type { EyesKnown } from './eyesKnown';

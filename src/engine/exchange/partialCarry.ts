@@ -4,11 +4,12 @@ import { referencesOf } from './references';
 export type LeftOut = 'names' | 'places' | 'access' | 'insert values';
 
 /** What leaves out which kind of thing. */
-const kindsLeftOut: Readonly<Record<LeftOut, string>> = {
-  names: 'name',
-  places: 'place',
-  access: 'access',
-  'insert values': 'insertValue',
+const kindsLeftOut: Readonly<Record<LeftOut, readonly string[]>> = {
+  names: ['name'],
+  // The air of a place may tell which place it is, and where its figures come from does.
+  places: ['place', 'climate'],
+  access: ['access'],
+  'insert values': ['insertValue'],
 };
 
 export interface CarryOptions {
@@ -67,7 +68,7 @@ const isOfCollection = (entry: Entry): boolean => !entry.within.startsWith('scul
  * itself and its weights. What is left out and spoken of is kept at home.
  */
 export const partialCarry = (entries: readonly Entry[], options: CarryOptions = {}): PartialCarry => {
-  const out = new Set((options.without ?? []).map((what) => kindsLeftOut[what]));
+  const out = new Set((options.without ?? []).flatMap((what) => kindsLeftOut[what]));
   const allowed = entries.filter((e) => !out.has(e.kind));
   const taken = options.sculptures ? ofSculptures(allowed, new Set(options.sculptures)) : allowed;
   const things = new Set(taken.map((e) => e.thing));

@@ -22,6 +22,7 @@ export function SettingsScreen() {
         <p>{w.settings.aboutWhat}</p>
         <div className="row">
           <LinkButton to={pathTo.method()}>{w.settings.method}</LinkButton>
+          <LinkButton to={pathTo.place()}>{w.place.link}</LinkButton>
         </div>
       </Section>
     </Page>

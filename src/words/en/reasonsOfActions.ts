@@ -31,6 +31,8 @@ export const reasonsOfActions = {
   'order incomplete': () => 'The new order does not name every zone once. Open the list again.',
   'level not valid': () => 'The action level must be a number from 0 to 100.',
   'hazard not valid': (s) => `The hazard of ${s.kind('kind')} must be a number from 0 to 1.`,
+  'climate not possible': (s) =>
+    `${{ temperature: 'A yearly mean temperature', humidity: 'Relative humidity', so2: 'The deposition of sulfur dioxide', chloride: 'The deposition of chloride' }[s.text('what')] ?? s.text('what')} lies between ${s.number('low')} and ${s.number('high')}. Check the figure and its unit.`,
   'return level not valid': () => 'The level must be a share from 0.5 to 100 %.',
   'chance not valid': () => 'The chance must be a share from 5 to 95 %.',
   'class not valid': () => 'A class is a number from 0 to 3. Choose one of the four.',
@@ -63,6 +65,7 @@ export const namesOfDeeds = {
   'deed: eye check made': (s) => `made an eye check of ${s.text('patches')} patches`,
   'deed: eye check removed': (s) => `removed the eye check of ${s.day('day')}`,
   'deed: scale set': (s) => `set the weights, version ${s.text('version')}`,
+  'deed: climate set': () => 'set the air of the place',
   'deed: hold rules set': (s) => `set when green counts as back, version ${s.text('version')}`,
   'deed: sculpture added': (s) => `added ${s.text('title')}`,
   'deed: sculpture edited': (s) => `changed ${s.text('title')}`,

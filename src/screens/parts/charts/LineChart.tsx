@@ -9,6 +9,7 @@ const words = w.charts;
 
 export interface LineChartProps {
   readonly title: string;
+  readonly titleUnseen?: boolean;
   readonly label: string;
   /** A line with its band, in order of x. */
   readonly line: readonly { readonly x: number; readonly value: number; readonly low: number; readonly high: number }[];
@@ -34,6 +35,7 @@ export function LineChart(props: LineChartProps) {
   return (
     <ChartFrame
       title={title}
+      titleUnseen={props.titleUnseen ?? false}
       label={label}
       height={height}
       draw={(width) => <LineDrawing {...props} width={width} />}

@@ -1,0 +1,68 @@
+import { screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { expect, it } from 'vitest';
+import { recordTreatment } from '../../../src/actions';
+import { OverTimeScreen } from '../../../src/screens/over-time';
+import { axeFaults } from '../axe';
+import { aRound, aWork, done, freshDesk, show } from '../deskwork';
+
+const waxed = async () => {
+  const desk = await freshDesk();
+  const work = await aWork(desk, { number: 'X-1', title: 'Tall One', areas: [2, 1] });
+  for (const [i, cover] of [0.05, 0.1, 0.15, 0.2, 0.3].entries()) {
+    await aRound(desk, work, `${2022 + i}-05-12`, [
+      { 'green-spots': cover },
+      i === 2 ? { notLooked: 'reach' } : 'nothing',
+    ]);
+    await done(
+      recordTreatment(desk, work.sculpture, { type: 'wax', date: `${2022 + i}-05-20`, zones: [...work.zones] }),
+    );
+  }
+  return { desk, work };
+};
+
+it('says first in words what each series shows, then draws it', async () => {
+  const { desk, work } = await waxed();
+  show(desk, <OverTimeScreen sculpture={work.sculpture} />);
+  expect(
+    await screen.findByText(/The condition index falls by .* points a year .*: a trend over 5 rounds\./),
+  ).toBeDefined();
+  expect(screen.getByRole('img', { name: /^Condition index: 5 rounds/ })).toBeDefined();
+  expect(screen.getByText(/The area of active green rises by/)).toBeDefined();
+  expect(screen.getAllByText(/Over the zones seen in every round: 1 zone/)).toHaveLength(2);
+  expect(screen.getAllByRole('img', { name: 'not looked at' })).toHaveLength(1);
+  expect(document.body.textContent).not.toMatch(/NaN|Infinity|undefined/);
+  expect(await axeFaults()).toEqual([]);
+});
+
+it('shows the zone that was chosen, with its own coatings and what takes off its index', async () => {
+  const user = userEvent.setup();
+  const { desk, work } = await waxed();
+  show(desk, <OverTimeScreen sculpture={work.sculpture} />);
+  await user.selectOptions(await screen.findByLabelText('Show'), 'Zone A, part A');
+  const zone = screen.getByRole('article', { name: 'Zone A, part A' });
+  expect(within(zone).getByText(/On it now: coated 20 May 2026; nobody has looked since/)).toBeDefined();
+  expect(screen.queryByRole('article', { name: 'Zone B, part B' })).toBeNull();
+  expect(screen.getByText(/points are missing from 100/)).toBeDefined();
+});
+
+it('of a work without a round, and of one that is not here, says what to do', async () => {
+  const desk = await freshDesk();
+  const work = await aWork(desk, { number: 'X-2', title: 'New One', areas: [1] });
+  show(desk, <OverTimeScreen sculpture={work.sculpture} />);
+  expect(await screen.findByText(/The years begin with the first/)).toBeDefined();
+  show(desk, <OverTimeScreen sculpture="sculpture/none" />);
+  expect(await screen.findByText('This sculpture is not on this device.')).toBeDefined();
+});
+
+it('of one round and no coating says what comes when', async () => {
+  const desk = await freshDesk();
+  const work = await aWork(desk, { number: 'X-3', title: 'Once', areas: [1] });
+  await aRound(desk, work, '2026-05-12', [{ 'green-spots': 0.1 }]);
+  show(desk, <OverTimeScreen sculpture={work.sculpture} />);
+  expect(
+    await screen.findByText(/The condition index: 1 round since the surface last became another one/),
+  ).toBeDefined();
+  expect(screen.getByText(/Holds begin with the first wax in the logbook/)).toBeDefined();
+  expect(screen.getByText(/No zone changed in active area/)).toBeDefined();
+});
