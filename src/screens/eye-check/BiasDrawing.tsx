@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { type BiasCurve, type Patch, saidAt } from '../../engine/eye';
 import { w } from '../../words';
 
@@ -10,8 +11,7 @@ const from = 0.004;
 const to = 0.96;
 
 const logit = (p: number): number => Math.log(p / (1 - p));
-const held = (p: number): number => Math.min(to, Math.max(from, p));
-const along = (p: number): number => (logit(held(p)) - logit(from)) / (logit(to) - logit(from));
+const along = (p: number): number => (logit(p) - logit(from)) / (logit(to) - logit(from));
 const x = (p: number): number => edge.left + along(p) * (size - edge.left - edge.right);
 const y = (p: number): number => size - edge.bottom - along(p) * (size - edge.top - edge.bottom);
 const at = (p: number, q: number): string => `${x(p).toFixed(1)} ${y(q).toFixed(1)}`;
@@ -25,6 +25,7 @@ const places = Array.from({ length: 25 }, (_, i) => {
 
 /** What was said against what is true, both axes stretched at their ends as the sums see them. The numbers stand in the tables behind it. */
 export function BiasDrawing({ curve, patches }: { readonly curve: BiasCurve; readonly patches: readonly Patch[] }) {
+  const clip = useId();
   const points = places.map((p) => ({ p, ...saidAt(curve, p) }));
   const band = [...points.map(({ p, high }) => at(p, high)), ...points.toReversed().map(({ p, low }) => at(p, low))];
   return (
@@ -50,9 +51,16 @@ export function BiasDrawing({ curve, patches }: { readonly curve: BiasCurve; rea
       >
         {words.axisSaid}
       </text>
-      <path className="eye-band" d={`M${band.join('L')}Z`} />
+      <clipPath id={clip}>
+        <rect x={x(from)} y={y(to)} width={x(to) - x(from)} height={y(from) - y(to)} />
+      </clipPath>
+      <path className="eye-band" clipPath={`url(#${clip})`} d={`M${band.join('L')}Z`} />
       <path className="eye-true" d={`M${at(from, from)}L${at(to, to)}`} />
-      <path className="eye-line" d={`M${points.map(({ p, value }) => at(p, value)).join('L')}`} />
+      <path
+        className="eye-line"
+        clipPath={`url(#${clip})`}
+        d={`M${points.map(({ p, value }) => at(p, value)).join('L')}`}
+      />
       {patches.map(({ truth, said }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: patches have no name of their own, and their order does not change
         <circle key={i} className="eye-point" cx={x(truth)} cy={y(said.value)} r={4} />

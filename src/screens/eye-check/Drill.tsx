@@ -1,22 +1,45 @@
-import { type EyeCheckUnderWay, patchesInCheck, sayPatch, takeBackPatch } from '../../actions';
+import {
+  type EyeCheckUnderWay,
+  eyeCheckUnderWay,
+  patchesInCheck,
+  type SurveyorRow,
+  sayPatch,
+  takeBackPatch,
+} from '../../actions';
 import type { LadderStep } from '../../engine/trade';
 import { w } from '../../words';
-import { Button, Notice } from '../parts';
+import { Button, Notice, Page, Reading } from '../parts';
 import { CoverageLadder } from '../parts/CoverageLadder';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useQuestion } from '../shell';
 import { PatchPicture } from './PatchPicture';
 import { useDrawnPatch } from './useDrawnPatch';
 
 const words = w.eyeCheck;
 
 interface DrillProps {
+  readonly person: SurveyorRow;
+  readonly onStop: () => void;
+}
+
+/** A screen of its own while it goes on: one patch after another. */
+export function Drill({ person, onStop }: DrillProps) {
+  const at = useQuestion(eyeCheckUnderWay(useDesk(), person.thing));
+  if (!at) return <Reading />;
+  return (
+    <Page title={words.patch(at.patches.length + 1, patchesInCheck)} over={`${words.title} · ${person.role}`}>
+      <OnePatch surveyor={person.thing} at={at} onStop={onStop} />
+    </Page>
+  );
+}
+
+interface OnePatchProps {
   readonly surveyor: string;
   readonly at: EyeCheckUnderWay;
   readonly onStop: () => void;
 }
 
-/** One patch after another, judged on the ladder of the rounds. What is true is not told before the end. */
-export function Drill({ surveyor, at, onStop }: DrillProps) {
+/** Judged on the ladder of the rounds. What is true is not told before the end. */
+function OnePatch({ surveyor, at, onStop }: OnePatchProps) {
   const desk = useDesk();
   const { run, refused, busy } = useDeed();
   const index = at.patches.length;
@@ -36,7 +59,6 @@ export function Drill({ surveyor, at, onStop }: DrillProps) {
   return (
     <section className="eye-drill" aria-label={words.patch(index + 1, patchesInCheck)}>
       <div className="eye-drill-see">
-        <h2>{words.patch(index + 1, patchesInCheck)}</h2>
         <progress className="eye-progress" value={index} max={patchesInCheck} aria-hidden="true" />
         <PatchPicture patch={patch} label={patch ? words.patchPicture : words.drawing} />
       </div>

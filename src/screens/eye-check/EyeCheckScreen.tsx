@@ -30,40 +30,41 @@ export function EyeCheckScreen() {
   if (!people) return <Reading />;
   const wanted = chosen ?? surveyor;
   const person = people.find(({ thing }) => thing === wanted) ?? (people.length === 1 ? people[0] : undefined);
+  if (going && person) return <Drill person={person} onStop={() => setGoing(false)} />;
   return (
-    <Page title={words.title} lead={going ? undefined : words.lead} over={going ? person?.role : undefined}>
+    <Page title={words.title} lead={words.lead}>
       {people.length === 0 && (
         <Notice title={words.nobody} actions={<LinkButton to={pathTo.settings()}>{words.toSettings}</LinkButton>}>
           <p>{words.nobodyWhat}</p>
         </Notice>
       )}
-      {people.length > 1 && !going && (
-        <Choice
-          label={words.who}
-          hint={words.whoHint}
-          options={people.map(({ thing, role, name }) => ({ value: thing, label: role, detail: name }))}
-          value={person?.thing}
-          onChange={setChosen}
-        />
+      {people.length > 1 && (
+        <div className="not-printed">
+          <Choice
+            label={words.who}
+            hint={words.whoHint}
+            options={people.map(({ thing, role, name }) => ({ value: thing, label: role, detail: name }))}
+            value={person?.thing}
+            onChange={setChosen}
+          />
+        </div>
       )}
-      {person && <OnePerson key={person.thing} person={person} going={going} setGoing={setGoing} />}
+      {person && <OnePerson key={person.thing} person={person} onGo={() => setGoing(true)} />}
     </Page>
   );
 }
 
 interface OnePersonProps {
   readonly person: SurveyorRow;
-  readonly going: boolean;
-  readonly setGoing: (going: boolean) => void;
+  readonly onGo: () => void;
 }
 
-function OnePerson({ person, going, setGoing }: OnePersonProps) {
+function OnePerson({ person, onGo }: OnePersonProps) {
   const desk = useDesk();
   const at = useQuestion(eyeCheckUnderWay(desk, person.thing));
   const known = useQuestion(eyesOf(desk));
   const { mode } = useQuestion(tabs(desk));
   if (at === undefined || known === undefined) return <Reading />;
-  if (going && at) return <Drill surveyor={person.thing} at={at} onStop={() => setGoing(false)} />;
   const checks = known.checks.filter(({ body }) => body.surveyor === person.thing);
   const eye = known.eyes[person.thing];
   const fixed = mode !== 'writing';
@@ -72,12 +73,9 @@ function OnePerson({ person, going, setGoing }: OnePersonProps) {
       {fixed ? (
         <Notice title={words.readingOnly} />
       ) : (
-        <ToBegin
-          surveyor={person.thing}
-          done={at?.patches.length}
-          earlier={checks.length}
-          onGo={() => setGoing(true)}
-        />
+        <div className="not-printed">
+          <ToBegin surveyor={person.thing} done={at?.patches.length} earlier={checks.length} onGo={onGo} />
+        </div>
       )}
       <WhatIsKnown who={person.role} eye={eye} checks={checks.length} />
       {eye?.curve && <CurveShown curve={eye.curve} checks={checks} />}

@@ -5,7 +5,8 @@ import { Notice, Section } from '../parts';
 
 const words = w.eyeCheck;
 const told = [0.05, 0.2, 0.5];
-const percent = (p: number): string => (p < 0.1 ? `${number(p * 100, 1)} %` : share(p));
+/** The sign stays with its number at the end of a line. */
+const percent = (p: number): string => (p < 0.1 ? `${number(p * 100, 1)} %` : share(p)).replace(' %', '\u00a0%');
 const assumed = eyeNumbers.assumedSd.value;
 
 const onStep = (value: number) => {

@@ -1,4 +1,5 @@
 import type { ChangeReason } from '../../engine/change';
+import { eyeRests } from './reasonsOfEye';
 import type { Sentences } from './sentence';
 
 /** Why a verdict of this round against an earlier one is what it is. */
@@ -14,7 +15,7 @@ export const reasonsOfChange = {
     `Two persons looked: ${s.thing('earlier')} then, ${s.thing('later')} now. Their eyes may differ, so more is needed before a change is called.`,
   'change: surveyor not said': () => 'Who looked is not said for both rounds, so they count as two persons.',
   'change: own eye': (s) =>
-    `What ${s.thing('surveyor')} judged is held to that person’s own error, not to the usual one: known from ${s.times('pairs', 'coverage', 'coverages')} judged twice and ${s.times('patches', 'patch', 'patches')} of an eye check.`,
+    `What ${s.thing('surveyor')} judged is held to that person’s own error, not to the usual one: known from ${eyeRests(s)}.`,
   'change: no earlier round': () => 'There is no earlier round.',
   'change: earlier rounds are of another kind or state': (s) =>
     `${s.times('rounds', 'earlier round is', 'earlier rounds are')} of another kind or state.`,

@@ -1,4 +1,5 @@
 import type { ConditionReason } from '../../engine/condition';
+import { eyeRests } from './reasonsOfEye';
 import type { Sentences } from './sentence';
 
 /** Why a score, a class or a place in the order of need is what it is. */
@@ -17,7 +18,7 @@ export const reasonsOfCondition = {
     `The coverage of ${s.kind('kind')} (${s.method('method')}) is the share of the photo, not of the whole zone.`,
   'score: range from coverage only': () => 'The range comes from the error of the coverages only.',
   'score: own eye': (s) =>
-    `The range rests on this surveyor’s own error, not on the usual one: known from ${s.times('pairs', 'coverage', 'coverages')} judged twice and ${s.times('patches', 'patch', 'patches')} of an eye check.`,
+    `The range rests on this surveyor’s own error, not on the usual one: known from ${eyeRests(s)}.`,
   'score: nothing found': () => 'Looked, and nothing found.',
   'score: biggest loss': (s) => `The biggest loss is ${s.kind('kind')}: ${s.number('loss', 2)}.`,
   'score: active area held to the zone': (s) =>

@@ -1,11 +1,18 @@
 import type { EyeReason } from '../../engine/eye';
-import type { Sentences } from './sentence';
+import type { Params, Sentences } from './sentence';
+
+/** "9 coverages judged twice and 12 patches of an eye check", or the one of the two there is. */
+export const eyeRests = (s: Params): string => {
+  const pairs = s.times('pairs', 'coverage judged twice', 'coverages judged twice');
+  const patches = s.times('patches', 'patch of an eye check', 'patches of an eye check');
+  if (s.text('patches') === '0') return pairs;
+  return s.text('pairs') === '0' ? patches : `${pairs} and ${patches}`;
+};
 
 /** Why the error of one eye, or a figure corrected for it, is what it is. */
 export const reasonsOfEye = {
   'eye: assumed, not known yet': () => 'How steady this eye is, is not known yet; the usual error is assumed.',
-  'eye: known from': (s) =>
-    `Known from ${s.times('pairs', 'coverage', 'coverages')} judged twice and ${s.times('patches', 'patch', 'patches')} of an eye check, together worth ${s.number('worth', 1)} beside the 10 assumed ones.`,
+  'eye: known from': (s) => `Known from ${eyeRests(s)}, worth ${s.number('worth', 1)} beside the 10 assumed ones.`,
   'eye: not held steadier than': (s) =>
     `It came out steadier still, but no eye is held to be steadier than ${s.number('sd', 2)}.`,
   'eye: widened for few pairs': (s) => `Taken ${s.number('times', 2)} times as wide, for how little it rests on.`,

@@ -120,7 +120,8 @@ describe('The eye check', () => {
     show(desk, <EyeCheckScreen />);
     const line = await screen.findByText(/^Where this eye says 20 %, the truth is likely about/);
     const [, value, low, high] =
-      /about ([\d.]+) %, between ([\d.]+) % and ([\d.]+) %/.exec(line.textContent ?? '') ?? [];
+      /about ([\d.]+) %, between ([\d.]+) % and ([\d.]+) %/.exec((line.textContent ?? '').replaceAll('\u00a0', ' ')) ??
+      [];
     expect(Number(value)).toBeLessThan(15);
     expect(Number(low)).toBeLessThan(Number(value));
     expect(Number(high)).toBeGreaterThan(Number(value));
