@@ -1,4 +1,5 @@
 /** Every word on screen, by screen. A namespace and not an object, so that a screen brings only its own words along. */
+export { agreement } from './en/agreement';
 export { carry } from './en/carry';
 export { charts } from './en/charts';
 export { eyeCheck } from './en/eyeCheck';

@@ -1,7 +1,8 @@
 import { Link } from 'wouter';
+import { roundsDoneTwice } from '../../engine/agreement';
 import type { SculptureRecord } from '../../engine/record';
 import { date, w } from '../../words';
-import { OnIcon, Section } from '../parts';
+import { LinkButton, OnIcon, Section } from '../parts';
 import { pathTo } from '../shell';
 import { roundTypeName } from './SculptureCard';
 
@@ -23,6 +24,13 @@ export function RoundsOfWork({ record }: { readonly record: SculptureRecord }) {
           </li>
         ))}
       </ul>
+      {roundsDoneTwice(record).length > 0 && (
+        <div className="not-printed">
+          <LinkButton kind="quiet" to={pathTo.agreement(record.sculpture.thing)}>
+            {w.agreement.link}
+          </LinkButton>
+        </div>
+      )}
     </Section>
   );
 }
