@@ -2,6 +2,7 @@ import { dangersWithoutRound, type NeedOf, orderOfNeed, type Rank } from '../eng
 import { format, type Survey } from '../engine/exchange';
 import type { SculptureRecord } from '../engine/record';
 import { scaleOf } from '../engine/trade';
+import { trendsOf } from '../engine/trend';
 import { type ReckonedWork, reckoned } from './reckoned';
 import { type Say, saidWith } from './said';
 import { shownAgreement } from './shownAgreement';
@@ -33,9 +34,9 @@ export const scoredSurvey = (survey: Survey, todayGiven?: string) => {
       shownHolds(first.holds, second.advice, said).map((zone) => ({ sculpture: record.sculpture.thing, ...zone })),
     ),
     lives: shownLives(lives, said),
-    trends: works.map(({ record, first }) => ({
+    trends: works.map(({ record }) => ({
       sculpture: record.sculpture.thing,
-      ...shownTrends(first.trends, said),
+      ...shownTrends(trendsOf(record), said),
     })),
     changes: withChanges.map(({ changes }) => changes),
     firmness: shownFirmness(firmness, said),

@@ -11,11 +11,12 @@ import {
   stampOf,
   type Words,
   type Work,
-  type WorkInsights,
-  type WorkNeed,
   workOut,
 } from '../../device/workers';
-import type { SculptureSummary } from '../../engine/reckoning';
+import type { FirmNeed } from '../../engine/firmness';
+import type { Advice } from '../../engine/hold';
+import type { FirstPass, SculptureSummary } from '../../engine/reckoning';
+import type { Trends } from '../../engine/trend';
 import type { Desk } from '../desk';
 
 /** Something being worked out beside the page, or left off by a person. */
@@ -45,6 +46,7 @@ interface Shelf {
   triedAt?: string;
   leftOffAt?: string;
   redrawnAt?: string;
+  followedAt?: string;
 }
 
 const shelves = new WeakMap<object, Shelf>();
@@ -83,11 +85,14 @@ export interface Found<T> {
   readonly right: boolean;
 }
 
+/** Of every work, and asked for by lists: kept at hand. The rest is large, and asked for work by work. */
+const isLight = (key: string): boolean => !/^(?:first|trends|advice) /.test(key);
+
 /** A row as it lies there, whatever it speaks of. */
 export const rowKept = async <T>(desk: Desk, key: string): Promise<T | undefined> => {
   const { rows } = shelfOf(desk);
   const kept = rows.get(key) ?? (await desk.store.meta(key));
-  if (kept !== undefined) rows.set(key, kept);
+  if (kept !== undefined && isLight(key)) rows.set(key, kept);
   return kept as T | undefined;
 };
 
@@ -98,14 +103,16 @@ const found = async <T>(desk: Desk, work: string, key: string): Promise<Found<T>
   if (!kept || !shelf.words) return undefined;
   const heads = desk.store.headsOf(work);
   // What the other works taught may have changed meanwhile: the figures stand until they are worked out anew.
-  if (!kept.stamp.startsWith(`${firstStamp(heads, shelf.words.own)} `)) return undefined;
+  if (!`${kept.stamp} `.startsWith(`${firstStamp(heads, shelf.words.own)} `)) return undefined;
   if (!holds(kept, kept.stamp, desk.today())) return undefined;
   return { value: kept.value, stamp: kept.stamp, right: kept.stamp === stampOf(heads, shelf.words) };
 };
 
 export const summaryFound = (desk: Desk, work: string) => found<SculptureSummary>(desk, work, rowOf.summary(work));
-export const needFound = (desk: Desk, work: string) => found<WorkNeed>(desk, work, rowOf.need(work));
-export const insightsFound = (desk: Desk, work: string) => found<WorkInsights>(desk, work, rowOf.insights(work));
+export const needFound = (desk: Desk, work: string) => found<FirmNeed | null>(desk, work, rowOf.need(work));
+export const adviceFound = (desk: Desk, work: string) => found<readonly Advice[]>(desk, work, rowOf.advice(work));
+export const firstFound = (desk: Desk, work: string) => found<FirstPass>(desk, work, rowOf.first(work));
+export const trendsFound = (desk: Desk, work: string) => found<Trends>(desk, work, rowOf.trends(work));
 
 /** True where something changed since all figures were last brought up to date. */
 export const isBehind = async (desk: Desk): Promise<boolean> => {
@@ -136,6 +143,15 @@ export const redraw = async (
   await run(desk, { do: 'firmness', stamp, works, today: desk.today() });
 };
 
+/** Works out the series of one work, unless that was tried since anything changed. */
+export const follow = async (desk: Desk, sculpture: string): Promise<void> => {
+  const shelf = shelfOf(desk);
+  const at = `${sculpture} ${whereAt(desk)}`;
+  if (shelf.work || shelf.followedAt === at) return;
+  shelf.followedAt = at;
+  await run(desk, { do: 'trends', collection: desk.collection, sculpture, today: desk.today() });
+};
+
 /** One piece of work at a time; a second one asked for meanwhile comes when the questions are asked again. */
 const run = async (desk: Desk, job: Job): Promise<void> => {
   const shelf = shelfOf(desk);
@@ -162,7 +178,8 @@ const hear = async (desk: Desk, shelf: Shelf, job: Job, step: Step): Promise<voi
   else if ('rows' in step) {
     for (const [key, row] of step.rows) {
       if (key === rowOf.standing) shelf.everything = (row as Standing).everything;
-      else shelf.rows.set(key, row);
+      // What the disk keeps is read from there when it is asked for.
+      else if (isLight(key) || desk.store.mode === 'reading') shelf.rows.set(key, row);
     }
     await desk.store.keepWorkedOut(step.rows);
   } else {

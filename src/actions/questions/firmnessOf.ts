@@ -19,6 +19,6 @@ export const firmnessOf = (desk: Desk): Question<Firmness | null> =>
     const stamp = wordOf(stamps);
     const kept = await rowKept<Kept<Firmness>>(desk, rowOf.firmness);
     if (kept?.stamp === stamp) return { value: kept.value };
-    const none = found.every((one) => one?.value.need === null);
+    const none = found.every((one) => one?.value === null);
     return { value: null, after: none ? undefined : () => redraw(desk, stamp, stamps) };
   });

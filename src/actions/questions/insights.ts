@@ -5,7 +5,7 @@ import type { SculptureRecord } from '../../engine/record';
 import type { Trends } from '../../engine/trend';
 import type { Desk, Question } from '../desk';
 import { thingsOfKind } from '../theThing';
-import { bringUpToDate, insightsFound, isBehind, needFound, rowKept } from './figures';
+import { adviceFound, bringUpToDate, firstFound, follow, isBehind, needFound, rowKept, trendsFound } from './figures';
 import { live } from './live';
 
 /** What was worked out for one work. */
@@ -17,11 +17,11 @@ export interface WorkInsights {
   readonly holds: readonly ZoneHolds[];
   /** By zone; zones that ended have none. */
   readonly advice: readonly Advice[];
-  readonly trends: Trends;
 }
 
-/** The same, with what the holds of all works tell together. */
+/** The same, with its series and with what the holds of all works tell together. */
 export interface Insights extends WorkInsights {
+  readonly trends: Trends;
   readonly lives: readonly Life[];
 }
 
@@ -37,21 +37,29 @@ const livesKept = async (desk: Desk): Promise<readonly Life[]> =>
   (await rowKept<{ readonly lives: readonly Life[] }>(desk, rowOf.lives))?.lives ?? [];
 
 const ofWork = async (desk: Desk, work: string) => {
-  const [need, insights] = await Promise.all([needFound(desk, work), insightsFound(desk, work)]);
-  const value: WorkInsights | undefined = need &&
-    insights && { record: need.value.record, need: need.value.need, ...insights.value };
-  return { value, right: need?.right === true && insights?.right === true };
+  const [need, first, advice] = await Promise.all([
+    needFound(desk, work),
+    firstFound(desk, work),
+    adviceFound(desk, work),
+  ]);
+  const value: WorkInsights | undefined =
+    need && first && advice
+      ? { record: first.value.record, need: need.value, holds: first.value.holds, advice: advice.value }
+      : undefined;
+  return { value, right: need?.right === true && advice?.right === true && first !== undefined };
 };
 
-/** Holds, advice and classes of one work; undefined while they are worked out, null where the work is not here. */
+/** Holds, trends, advice and classes of one work; undefined while they are worked out, null where the work is not here. */
 export const insightsOf = (desk: Desk, sculpture: string): Question<Insights | null | undefined> =>
   live<Insights | null | undefined>(desk, `insights ${sculpture}`, async () => {
     const current = await desk.store.current(sculpture);
     if (!current || current.gone) return { value: null };
     const { value, right } = await ofWork(desk, sculpture);
+    const trends = await trendsFound(desk, sculpture);
+    const upToDate = right && !(await isBehind(desk));
     return {
-      value: value && { ...value, lives: await livesKept(desk) },
-      after: right && !(await isBehind(desk)) ? undefined : () => bringUpToDate(desk),
+      value: value && trends && { ...value, trends: trends.value, lives: await livesKept(desk) },
+      after: upToDate ? (trends ? undefined : () => follow(desk, sculpture)) : () => bringUpToDate(desk),
     };
   });
 

@@ -33,8 +33,8 @@ export const needList = (desk: Desk): Question<Need> =>
     if (behind > 0) return { value: { ...(last?.need ?? none), workingOut: behind }, after };
     const stamp = kept.map(({ work, found }) => `${work} ${found?.stamp}`).join(' ');
     if (last?.stamp === stamp) return { value: last.need, after };
-    const needs = kept.flatMap(({ found }) => found?.value.need ?? []);
-    const noRound = kept.filter(({ found }) => found && found.value.need === null).map(({ work }) => work);
+    const needs = kept.flatMap(({ found }) => found?.value ?? []);
+    const noRound = kept.filter(({ found }) => found && found.value === null).map(({ work }) => work);
     const need = { order: orderOfNeed(needs), needs, workingOut: 0, noRound };
     lastWhole.set(desk.store, { stamp, need });
     return { value: need, after };

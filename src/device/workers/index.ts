@@ -10,8 +10,6 @@ export {
   type Standing,
   stampOf,
   type Words,
-  type WorkInsights,
-  type WorkNeed,
 } from './kept';
 export type { FirmnessAsked } from './redraws';
 export { type Work, workOut } from './workOut';

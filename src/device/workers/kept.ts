@@ -1,4 +1,3 @@
-import type { FirstPass, SculptureSummary, SecondPass } from '../../engine/reckoning';
 import { wordOf } from '../wordOf';
 
 /** Rises when the way figures are worked out changes, so that none made the old way is shown. */
@@ -40,20 +39,15 @@ export interface Standing {
   readonly words: Words;
 }
 
-/** Figures of a work as the list of needs reads them. */
-export type WorkNeed = Pick<FirstPass, 'record' | 'round' | 'score' | 'clearlyWorse'> & Pick<SecondPass, 'need'>;
-/** Figures of a work as its own screens read them. */
-export type WorkInsights = Pick<FirstPass, 'holds' | 'trends'> & Pick<SecondPass, 'advice'>;
-
-/** Rows beside the record; they can be lost and are then worked out again. */
+/** Rows beside the record; they can be lost and are then worked out again. By work: the first three bear the stamp of a first pass. */
 export const rowOf = {
-  summary: (work: string) => `summary ${work}`,
-  need: (work: string) => `need ${work}`,
-  insights: (work: string) => `insights ${work}`,
+  first: (work: string) => `first ${work}`,
   holds: (work: string) => `holds ${work}`,
+  trends: (work: string) => `trends ${work}`,
+  need: (work: string) => `need ${work}`,
+  advice: (work: string) => `advice ${work}`,
+  summary: (work: string) => `summary ${work}`,
   lives: 'lives',
   standing: 'standing',
   firmness: 'firmness',
 } as const;
-
-export type { SculptureSummary };

@@ -2,7 +2,7 @@ import { type FirmNeed, firmnessInSteps, firmnessNumbers } from '../../engine/fi
 import { seedOfDraws } from '../../engine/reckoning';
 import type { Reader } from '../store';
 import type { Step } from './figures';
-import { type Kept, rowOf, type WorkNeed } from './kept';
+import { type Kept, rowOf } from './kept';
 
 export interface FirmnessAsked {
   readonly do: 'firmness';
@@ -20,9 +20,9 @@ export async function* redrawsInSteps(
 ): AsyncGenerator<Step, void> {
   const needs: FirmNeed[] = [];
   for (const [work, asked] of works) {
-    const kept = await source.meta<Kept<WorkNeed>>(rowOf.need(work));
+    const kept = await source.meta<Kept<FirmNeed | null>>(rowOf.need(work));
     if (kept?.stamp !== asked) return;
-    if (kept.value.need) needs.push(kept.value.need);
+    if (kept.value) needs.push(kept.value);
   }
   const steps = firmnessInSteps(needs, seedOfDraws);
   for (;;) {

@@ -2,7 +2,10 @@ import type { Reader } from '../store';
 import type { Job } from './asked';
 import { figuresInSteps, type Step } from './figures';
 import { redrawsInSteps } from './redraws';
+import { trendsInSteps } from './trends';
 
 /** The work itself, the same in the worker and in place. */
-export const stepsOf = (source: Omit<Reader, 'close'>, job: Job): AsyncGenerator<Step, void> =>
-  job.do === 'figures' ? figuresInSteps(source, job) : redrawsInSteps(source, job);
+export const stepsOf = (source: Omit<Reader, 'close'>, job: Job): AsyncGenerator<Step, void> => {
+  if (job.do === 'figures') return figuresInSteps(source, job);
+  return job.do === 'trends' ? trendsInSteps(source, job) : redrawsInSteps(source, job);
+};

@@ -2,7 +2,8 @@ import { clearlyWorseGreen, previousComparable, thenAndNow } from '../change';
 import { type SculptureScore, scoreRound } from '../condition';
 import { holdsOf, type ZoneHolds } from '../hold';
 import { latestRound, type SculptureRecord } from '../record';
-import { type Trends, trendsOf } from '../trend';
+import { scaleOf } from '../trade';
+import { type ByNextRound, byNextRound, indexTrendsOf } from '../trend';
 import { latestOnly } from './latestOnly';
 
 /** What one work comes to by itself, whatever the others hold. */
@@ -15,16 +16,16 @@ export interface FirstPass {
   /** Zones whose green is clearly worse than in the last comparable round; null where nobody compared. */
   readonly clearlyWorse: ReadonlySet<string> | null;
   readonly holds: readonly ZoneHolds[];
-  /** Over all rounds of one kind; told from the whole record, which later passes have no more. */
-  readonly trends: Trends;
+  /** What the indices of its zones are expected to come to; told from all rounds, which later passes have no more. */
+  readonly byNext: ByNextRound;
 }
 
 /** Everything of one work that does not rest on the other works. `today` is a calendar day. */
 export const firstPass = (record: SculptureRecord, today: string): FirstPass => {
   const holds = holdsOf(record, today);
-  const trends = trendsOf(record);
+  const byNext = byNextRound(record, indexTrendsOf(record), scaleOf(record.scale).actionLevel);
   const latest = latestRound(record);
-  if (!latest) return { record, round: null, score: null, clearlyWorse: null, holds, trends };
+  if (!latest) return { record, round: null, score: null, clearlyWorse: null, holds, byNext };
   const { round: previous } = previousComparable(record, latest.thing);
   return {
     record: latestOnly(record, latest),
@@ -32,6 +33,6 @@ export const firstPass = (record: SculptureRecord, today: string): FirstPass => 
     score: scoreRound(record, latest.thing),
     clearlyWorse: previous ? clearlyWorseGreen(thenAndNow(record, previous.thing, latest.thing)) : null,
     holds,
-    trends,
+    byNext,
   };
 };

@@ -1,4 +1,4 @@
-import { type SculptureRecord, seriesOf, type Thing } from '../record';
+import { type SculptureRecord, seriesOf, type Thing, zonesAt } from '../record';
 
 /**
  * A record as far as the second pass and the screens read it: all that is not of a round, what was seen in this one, and of earlier
@@ -12,6 +12,23 @@ export const latestOnly = (record: SculptureRecord, round: Thing<'round'>): Scul
     findings: [...firstOfSeries(record, round), ...record.findings.filter(inRound)],
     reratings: [],
     classSets: record.classSets.filter(inRound),
+  };
+};
+
+/** As little as the list of needs reads of it: one round, the zones of its day, and what was seen in it. */
+export const onlyRound = (record: SculptureRecord, round: string): SculptureRecord => {
+  const rounds = record.rounds.filter(({ thing }) => thing === round);
+  const inRound = (t: { readonly body: { readonly round: string } }) => t.body.round === round;
+  return {
+    ...record,
+    zones: zonesAt(record, rounds[0]?.body.date ?? ''),
+    rounds,
+    visits: record.visits.filter(inRound),
+    findings: record.findings.filter(inRound),
+    reratings: [],
+    classSets: record.classSets.filter(inRound),
+    looks: [],
+    treatments: [],
   };
 };
 

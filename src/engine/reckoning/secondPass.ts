@@ -1,10 +1,9 @@
 import { classesOf } from '../condition';
 import type { FirmNeed } from '../firmness';
 import { type Advice, adviceOf, type Life } from '../hold';
-import { scaleOf } from '../trade';
-import { byNextRound } from '../trend';
 import type { FirstPass } from './firstPass';
 import { holdFacts } from './holdFacts';
+import { onlyRound } from './latestOnly';
 import { type SculptureSummary, summaryOf } from './summary';
 import { untilDay } from './untilDay';
 import { urgencyFloorOf } from './urgencyFloor';
@@ -21,11 +20,11 @@ export interface SecondPass {
 
 /** Classes, advice and place in the order of one work, with what all works together have taught. `today` is a calendar day. */
 export const secondPass = (first: FirstPass, lives: readonly Life[], today: string): SecondPass => {
-  const { record, round, score, clearlyWorse, holds, trends } = first;
+  const { record, round, score, clearlyWorse, holds, byNext } = first;
   const advice = adviceOf(record, holds, lives, today);
   const until = untilDay(first, advice, today);
   if (round === null || score === null) return { need: null, summary: summaryOf(record, null), advice, until };
-  const { crossing, growth } = byNextRound(record, trends, scaleOf(record.scale).actionLevel);
+  const { crossing, growth } = byNext;
   const options = {
     score,
     crossing,
@@ -33,6 +32,12 @@ export const secondPass = (first: FirstPass, lives: readonly Life[], today: stri
     ...(clearlyWorse ? { clearlyWorse } : {}),
   };
   const classes = classesOf(record, round, options);
-  const need = { record, score, classes, growth, urgencyFloor: urgencyFloorOf(record, round, options) };
+  const need = {
+    record: onlyRound(record, round),
+    score,
+    classes,
+    growth,
+    urgencyFloor: urgencyFloorOf(record, round, options),
+  };
   return { need, summary: summaryOf(record, need), advice, until };
 };

@@ -1,6 +1,6 @@
 import { areaOn, type Figure, type SculptureRecord } from '../record';
 import { isFigure } from './forecastOf';
-import type { Trends } from './trendsOf';
+import type { IndexTrends } from './trendsOf';
 
 /** What the zones of a work are expected to come to by the next round, if care goes on as now. Zones without a trend are left out. */
 export interface ByNextRound {
@@ -10,7 +10,7 @@ export interface ByNextRound {
   readonly growth: ReadonlyMap<string, Figure>;
 }
 
-export const byNextRound = (record: SculptureRecord, trends: Trends, actionLevel: number): ByNextRound => {
+export const byNextRound = (record: SculptureRecord, trends: IndexTrends, actionLevel: number): ByNextRound => {
   const crossing = new Map<string, boolean>();
   const growth = new Map<string, Figure>();
   for (const { zone, index } of trends.zones) {

@@ -16,4 +16,4 @@ export {
 export { seriesOf, seriesRounds, workSeries, zoneSeries } from './seriesOf';
 export { type Point, type TheilSen, theilSen } from './theilSen';
 export { type Trend, type TrendWord, trendOf } from './trendOf';
-export { type Followup, type Trends, trendsOf } from './trendsOf';
+export { type Followup, type IndexTrends, indexTrendsOf, type Trends, trendsOf } from './trendsOf';

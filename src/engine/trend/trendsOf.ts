@@ -28,8 +28,12 @@ export interface Trends {
 const middleOf = (values: readonly number[]): number | undefined =>
   [...values].sort((a, b) => a - b)[values.length >> 1];
 
-/** All series of a work and of its zones. */
-export const trendsOf = (record: SculptureRecord): Trends => {
+/** The index of each zone, as the order of need asks for it: of all trends the few that press. */
+export interface IndexTrends {
+  readonly zones: readonly { readonly zone: string; readonly index: Followup }[];
+}
+
+const following = (record: SculptureRecord) => {
   const from = seriesRounds(record);
   const days = from.rounds.map(({ round }) => round.body.date);
   const apart = middleOf(days.slice(1).map((day, i) => daysBetween(days[i] as string, day)));
@@ -42,6 +46,18 @@ export const trendsOf = (record: SculptureRecord): Trends => {
     const trend = trendOf(series);
     return { series, trend, next: nextRound === null ? null : forecastOf(series, trend, nextRound, most) };
   };
+  const indexOf = (zone: (typeof zones)[number]): Followup => follow(zoneSeries(from, 'index', zone.thing), 100);
+  return { from, nextRound, zones, m2, follow, indexOf };
+};
+
+export const indexTrendsOf = (record: SculptureRecord): IndexTrends => {
+  const { zones, indexOf } = following(record);
+  return { zones: zones.map((zone) => ({ zone: zone.thing, index: indexOf(zone) })) };
+};
+
+/** All series of a work and of its zones. */
+export const trendsOf = (record: SculptureRecord): Trends => {
+  const { from, nextRound, zones, m2, follow, indexOf } = following(record);
   const all = m2(zones);
   const work = (what: Followed) => follow(workSeries(from, what), what === 'index' ? 100 : all);
   return {
@@ -51,7 +67,7 @@ export const trendsOf = (record: SculptureRecord): Trends => {
       const active = (what: ActiveArea) => follow(zoneSeries(from, what, zone.thing), m2([zone]));
       return {
         zone: zone.thing,
-        index: follow(zoneSeries(from, 'index', zone.thing), 100),
+        index: indexOf(zone),
         active: { green: active('green'), bare: active('bare'), scale: active('scale') },
       };
     }),

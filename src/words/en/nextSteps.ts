@@ -34,15 +34,21 @@ export const nextSteps = {
   notRankedFold: (n: number) => `Show ${n === 1 ? '1 zone' : `${n} zones`} not judged this time`,
   notRankedHide: 'Hide the zones not judged this time',
   notRankedWhat: 'Not looked at, or carried over: they have no place in the order, and are not taken for sound.',
-  underWay: { figures: 'Working out the figures.', firmness: 'Drawing the order anew, many times over.' },
+  underWay: {
+    figures: 'Working out the figures.',
+    firmness: 'Drawing the order anew, many times over.',
+    trends: 'Working out what changed over the years.',
+  },
   step: {
     figures: (done: number, all: number) => `${done} of ${all === 1 ? '1 sculpture' : `${all} sculptures`}`,
     firmness: (done: number, all: number) => `${done} of ${all} redraws`,
+    trends: (done: number, all: number) => `${done} of ${all}`,
   },
   leaveOff: 'Leave off',
   leftOff: {
     figures: 'The figures were left off half way: what stands here may not be the latest.',
     firmness: 'How firm the order is was left off.',
+    trends: 'The series were left off.',
   },
   goOn: 'Go on',
   notShown: (n: number) => (n === 1 ? 'One more zone is not shown.' : `${n} more zones are not shown.`),
