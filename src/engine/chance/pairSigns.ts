@@ -33,14 +33,7 @@ export const pairSigns = (n: number, sign: (i: number, j: number) => number, see
   const signs = new Int8Array(n * n);
   for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) if (i !== j) signs[i * n + j] = sign(i, j);
   const at = (i: number, j: number): number => signs[i * n + j] as number;
-  const sumOf = (order: ArrayLike<number>): number => {
-    let sum = 0;
-    for (let a = 0; a < n; a++) {
-      const row = (order[a] as number) * n;
-      for (let b = a + 1; b < n; b++) sum += signs[row + (order[b] as number)] as number;
-    }
-    return sum;
-  };
+  const sumOf = n <= mostBits ? sumByBits(n, at) : sumByPairs(n, signs);
   const asCame = Uint16Array.from({ length: n }, (_, i) => i);
   const sum = sumOf(asCame);
   const far = Math.abs(sum);
@@ -66,6 +59,49 @@ export const pairSigns = (n: number, sign: (i: number, j: number) => number, see
   });
   if (!surely) drawUpTo(drawnOrders);
   return { n, sum, p: reached / orders, exact: false };
+};
+
+type SumOf = (order: ArrayLike<number>) => number;
+
+const sumByPairs =
+  (n: number, signs: Int8Array): SumOf =>
+  (order) => {
+    let sum = 0;
+    for (let a = 0; a < n; a++) {
+      const row = (order[a] as number) * n;
+      for (let b = a + 1; b < n; b++) sum += signs[row + (order[b] as number)] as number;
+    }
+    return sum;
+  };
+
+const mostBits = 31;
+
+/** The same with the things that come later as bits of one number: a row of signs is summed by counting bits. */
+const sumByBits = (n: number, at: (i: number, j: number) => number): SumOf => {
+  const under = new Int32Array(n);
+  const over = new Int32Array(n);
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j < n; j++) {
+      if (at(i, j) > 0) under[i] = (under[i] as number) | (1 << j);
+      if (at(i, j) < 0) over[i] = (over[i] as number) | (1 << j);
+    }
+  }
+  return (order) => {
+    let later = -1;
+    let sum = 0;
+    for (let a = 0; a < n; a++) {
+      const i = order[a] as number;
+      later &= ~(1 << i);
+      sum += bitsIn((under[i] as number) & later) - bitsIn((over[i] as number) & later);
+    }
+    return sum;
+  };
+};
+
+const bitsIn = (word: number): number => {
+  const pairs = word - ((word >>> 1) & 0x55555555);
+  const fours = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
+  return Math.imul((fours + (fours >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 };
 
 /** All orders, grown thing by thing, so that the sum of a beginning is worked out once for all orders that share it. */

@@ -28,6 +28,15 @@ describe('The test on the signs of pairs', () => {
     expect(ofNumbers(y).p).toBe(p);
   });
 
+  it('comes to the same whether signs are counted as bits or added one by one', () => {
+    const drawn = drawnFrom(3);
+    const few = Array.from({ length: 31 }, (_, i) => Math.floor(drawn.uniform() * 12) + i / 8);
+    const slow = few.flatMap((a, i) => few.slice(i + 1).map((b) => Math.sign(b - a))).reduce((sum, s) => sum + s, 0);
+    expect(ofNumbers(few).sum).toBe(slow);
+    const many = [...few, 40];
+    expect(ofNumbers(many).sum).toBe(slow + few.filter((a) => a < 40).length - few.filter((a) => a > 40).length);
+  });
+
   it('answers for one thing and for none', () => {
     expect(ofNumbers([])).toEqual({ n: 0, sum: 0, p: 1, exact: true });
     expect(ofNumbers([4])).toEqual({ n: 1, sum: 0, p: 1, exact: true });
