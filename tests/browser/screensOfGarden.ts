@@ -102,6 +102,12 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     { name: 'settle', hash: '#/carry/settle' },
     { name: 'method', hash: '#/method' },
     { name: 'settings', hash: '#/settings' },
+    { name: 'eye check', hash: '#/eye-check' },
+    {
+      name: 'eye check: a patch',
+      hash: '#/eye-check',
+      touch: [w.eyeCheck.begin, w.eyeCheck.goOn(1, 12)],
+    },
     ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
   ];

@@ -11,7 +11,14 @@ export function EyeInvite({ surveyor }: { readonly surveyor: string }) {
   if (!known || surveyor === '' || known.checks.some(({ body }) => body.surveyor === surveyor)) return null;
   const pairs = known.eyes[surveyor]?.pairs ?? 0;
   return (
-    <Notice title={words.inviteTitle} actions={<LinkButton to={pathTo.eyeCheck()}>{words.invite}</LinkButton>}>
+    <Notice
+      title={words.inviteTitle}
+      actions={
+        <LinkButton to={pathTo.eyeCheck()} size="round">
+          {words.invite}
+        </LinkButton>
+      }
+    >
       <p>
         {words.inviteWhat}
         {pairs > 0 && <> {words.pairsSoFar(pairs)}</>}
