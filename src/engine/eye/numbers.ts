@@ -1,4 +1,4 @@
-import type { Source } from '../trade';
+import { coverageMethodOf, type Source } from '../trade';
 
 interface EyeNumber {
   readonly value: number;
@@ -13,13 +13,15 @@ const own = (value: number, what: string, why = 'Our own choice.'): EyeNumber =>
   source: { text: why, sure: 'own choice' },
 });
 
+const byEye = coverageMethodOf('ladder');
+
 /** Every number the measure of an eye rests on, beside the errors of engine/condition. */
 export const eyeNumbers = {
-  assumedSd: own(
-    0.3,
-    'Spread of one person from one time to the next that is assumed until it is known: standard deviation on the logit',
-    'Chosen inside the published error of one observer repeating, 5 to 15 points of cover at 90 %: Sykes, Horrill and Mountford 1983, J. Ecology 71:437-450 (abstract).',
-  ),
+  assumedSd: {
+    value: byEye.ownSd as number,
+    what: 'Spread of one person from one time to the next that is assumed until it is known: standard deviation on the logit',
+    source: byEye.source,
+  },
   assumedPairs: own(10, 'Pairs the assumed spread counts for beside those really made'),
   leastSd: own(0.2, 'No eye is held to be steadier than this: standard deviation on the logit'),
   toHundredths: own(
