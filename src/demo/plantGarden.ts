@@ -11,13 +11,16 @@ import {
   leaveZone,
   recordLook,
   recordTreatment,
+  setClimate,
   setUpCollection,
   skipAskingAgain,
   startRound,
   touchZone,
 } from '../actions';
 import type { Cover } from './drawing/paint';
+import { askAgain, checkEye, roundTwice } from './eyesInUse';
 import { type DemoWork, garden, roundDays } from './garden';
+import { askedAgainFrom, doneTwice, eyeChecks } from './garden/eyes';
 import type { GardenClock } from './gardenClock';
 import { done, walkZone } from './walkRound';
 
@@ -52,18 +55,41 @@ export const plantGarden = async (
     ]),
   );
   const { surveyor: standIn } = await done(addSurveyor(desk, { role: 'Stand-in' }));
-  await done(addSurveyor(desk, { role: 'Helper' }));
+  const { surveyor: helper } = await done(addSurveyor(desk, { role: 'Helper' }));
   setSurveyor(steward);
   const works: Planted[] = [];
   for (const work of garden) works.push(await plant(desk, work, draw));
-  const events = works.flatMap((planted) => eventsOf(desk, planted, (name) => setSurveyor(name), steward, standIn));
+  const turn = { n: 0 };
+  const people = { steward, helper, standIn };
+  const events = [
+    ...eyeChecks.map((check) => ({
+      day: check.day,
+      run: async () => {
+        const who = check.who === 'steward' ? steward : standIn;
+        setSurveyor(who);
+        await checkEye(desk, who, check);
+        setSurveyor(steward);
+      },
+    })),
+    ...works.flatMap((planted) => eventsOf(desk, planted, (name) => setSurveyor(name), people, turn)),
+  ];
   // Sorting is stable: on one day, what the tables list first happened first.
   for (const { day, run } of events.sort((a, b) => a.day.localeCompare(b.day))) {
     clock.turnTo(day);
     await run();
   }
+  await done(setClimate(desk, airOfTheQuay));
   clock.turnTo('2026-10-15');
 };
+
+/** Made up for a brackish quay in a cool climate. */
+const airOfTheQuay = { temperature: 9.5, humidity: 81, so2: 3, chloride: 60, from: 'Made up for this demo' };
+
+interface People {
+  readonly steward: string;
+  readonly helper: string;
+  readonly standIn: string;
+}
 
 const coversOf = (work: DemoWork, year: number): Record<string, Cover> =>
   Object.fromEntries(
@@ -107,9 +133,10 @@ const eventsOf = (
   desk: Desk,
   planted: Planted,
   setSurveyor: (surveyor: string) => void,
-  steward: string,
-  standIn: string,
+  people: People,
+  turn: { n: number },
 ): Event[] => {
+  const { steward, standIn } = people;
   const { work, sculpture, zones } = planted;
   const named = (letters: string | undefined) => [...(letters ?? '')].flatMap((letter) => zones.get(letter) ?? []);
   return [
@@ -117,7 +144,7 @@ const eventsOf = (
       day,
       run: async () => {
         setSurveyor(work.standIn?.includes(2021 + year) ? standIn : steward);
-        await yearlyRound(desk, planted, year, day);
+        await yearlyRound(desk, planted, year, day, turn);
         setSurveyor(steward);
       },
     })),
@@ -133,6 +160,9 @@ const eventsOf = (
         }
       },
     })),
+    ...(work.number === doneTwice.work
+      ? [{ day: doneTwice.day, run: () => roundTwice(desk, sculpture, zones, setSurveyor, people) }]
+      : []),
     ...(work.number === 'SW-02' ? moundsOnTheBaseRing(desk, planted) : []),
   ];
 };
@@ -142,6 +172,7 @@ const yearlyRound = async (
   { work, sculpture, zones, seen }: Planted,
   year: number,
   date: string,
+  turn: { n: number },
 ): Promise<void> => {
   const { round } = await done(
     startRound(desk, sculpture, { type: 'annual', date, wet: 'dry', washed: 'before wash', ownEye: true }),
@@ -151,7 +182,8 @@ const yearlyRound = async (
     if (zone)
       seen.set(table.letter, await walkZone(desk, round, zone, table, year, seen.get(table.letter) ?? new Map()));
   }
-  await done(skipAskingAgain(desk, round));
+  if (year >= askedAgainFrom) await askAgain(desk, sculpture, round, turn);
+  else await done(skipAskingAgain(desk, round));
   await done(closeRound(desk, round));
 };
 

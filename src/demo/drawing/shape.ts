@@ -31,12 +31,26 @@ export const arc = (cx: number, cy: number, inner: number, outer: number, from: 
   return { points: [...steps.map((a) => at(outer, a)), ...steps.toReversed().map((a) => at(inner, a))] };
 };
 
+/** Least and most x and y of an outline, found once: most points of a picture lie beside most outlines. */
+const frames = new WeakMap<readonly Point[], readonly [number, number, number, number]>();
+
+const frameOf = (points: readonly Point[]): readonly [number, number, number, number] => {
+  const known = frames.get(points);
+  if (known) return known;
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  const found = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)] as const;
+  frames.set(points, found);
+  return found;
+};
+
 export const holds = (shape: Shape, x: number, y: number): boolean => {
   if ('centre' in shape) {
     const dx = (x - shape.centre[0]) / shape.radii[0];
     const dy = (y - shape.centre[1]) / shape.radii[1];
     return dx * dx + dy * dy <= 1;
   }
+  const [left, right, top, bottom] = frameOf(shape.points);
+  if (x < left || x > right || y < top || y > bottom) return false;
   let inside = false;
   for (let i = 0, j = shape.points.length - 1; i < shape.points.length; j = i++) {
     const [xi, yi] = shape.points[i] as Point;

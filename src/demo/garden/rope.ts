@@ -84,5 +84,15 @@ export const rope: DemoWork = {
       note: 'Knees, laps, hands and rope; two days.',
     },
   ],
-  looks: [],
+  looks: [
+    { zone: 'BC', date: '2024-07-11', result: 'clear' },
+    { zone: 'B', date: '2024-10-17', result: 'green' },
+    { zone: 'C', date: '2024-10-17', result: 'clear' },
+    { zone: 'BC', date: '2025-07-03', result: 'clear' },
+    { zone: 'B', date: '2025-10-09', result: 'green' },
+    { zone: 'C', date: '2025-10-09', result: 'clear' },
+    { zone: 'BC', date: '2026-08-06', result: 'clear' },
+    { zone: 'B', date: '2026-10-01', result: 'green' },
+    { zone: 'C', date: '2026-10-01', result: 'clear' },
+  ],
 };
