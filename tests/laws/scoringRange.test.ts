@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { coverageSd, fromLogit, logit, scoreRound, scoreZone } from '../../src/engine/condition';
-import type { BodyOf, Thing } from '../../src/engine/record';
+import { coverageSd, type EyeError, fromLogit, logit, scoreRound, scoreZone } from '../../src/engine/condition';
+import type { BodyOf, KnownEye, Thing } from '../../src/engine/record';
 import { kinds, ladder, scaleOf, severities } from '../../src/engine/trade';
 import {
   findingBody,
@@ -36,16 +36,17 @@ const randomFindings = (draw: Seeded, most: number): Finding[] => {
 };
 
 /** The findings as they might truly be: coverages drawn on the logit with their own error, and a shift they share. */
-const redrawn = (list: readonly Finding[], draw: Seeded, shared: number): Finding[] =>
+const redrawn = (list: readonly Finding[], draw: Seeded, shared: number, error: EyeError = {}): Finding[] =>
   list.map((one) => {
     if (!one.coverage) return one;
-    const share = fromLogit(logit(one.coverage.value) + coverageSd(one.coverage) * normal(draw) + shared);
+    const share = fromLogit(logit(one.coverage.value) + coverageSd(one.coverage, error) * normal(draw) + shared);
     return { ...one, coverage: { ...one.coverage, value: share } };
   });
 
-const indexOf = (list: readonly Finding[], zone: Thing<'zone'>) => {
+const indexOf = (list: readonly Finding[], zone: Thing<'zone'>, eye?: KnownEye) => {
   const made: Made = { zone: 'A', findings: list };
-  const score = scoreZone({ visit: visitThing(made), findings: findingThings(made), zone, day: '2026-05-12' }, scale);
+  const seen = { visit: visitThing(made), findings: findingThings(made), zone, day: '2026-05-12' };
+  const score = scoreZone(eye ? { ...seen, eye } : seen, scale);
   if (!score) throw new Error('a zone that was looked at has an index');
   return score;
 };
@@ -102,6 +103,23 @@ describe('the range of a zone against our own Monte Carlo, 150 zones of 1 to 5 f
       expect(formula.low, said).toBeLessThan(at(drawn, 0.25));
       expect(formula.high, said).toBeGreaterThan(at(drawn, 0.75));
     }
+  });
+});
+
+describe('the range of a zone seen by an eye that is known, 60 zones of 1 to 5 findings, 2,000 draws each', () => {
+  it.each([
+    [0.2, 0.02],
+    [0.55, 0.03],
+  ])('holds nine draws of ten of an eye of %f, give or take %f', (sd, slack) => {
+    const draw = seeded(77);
+    const zone = zoneThing('A', 1);
+    const checks = Array.from({ length: 60 }, (): Check => {
+      const list = randomFindings(draw, 5);
+      const drawn = Array.from({ length: 2000 }, () => indexOf(redrawn(list, draw, 0, { sd }), zone).value);
+      return { formula: indexOf(list, zone, { sd, pairs: 30 }), drawn: drawn.sort((a, b) => a - b) };
+    });
+    const mean = checks.map(held).reduce((a, b) => a + b, 0) / checks.length;
+    expect(Math.abs(mean - 0.9), report(checks)).toBeLessThan(slack);
   });
 });
 
