@@ -29,6 +29,26 @@ const lifeOf = (lives: readonly Life[], group: string, event: string): Life | un
 export const lastHolds = ({ holds, spans }: ZoneHolds) =>
   telling(holds.filter(({ span }) => span === spans.length - 1)).slice(-holdNumbers.lastHolds.value);
 
+/**
+ * The shape a zone's own few holds borrow: how alike holds are within a zone, where enough zones tell; else that of its group or of the
+ * collection, which is flatter than any zone's, since zones differ.
+ */
+const lentShape = (
+  group: Life | undefined,
+  whole: Life | undefined,
+): { readonly shape: number; readonly reason: Reason } | null => {
+  const within = whole?.withinZones;
+  if (within) {
+    const { clusters, lives } = within;
+    const shape = Math.min(within.shape, holdNumbers.mostAlike.value);
+    return { shape, reason: because('hold: shape within zones', { shape, holds: lives, zones: clusters }) };
+  }
+  const lender = group?.fit ? group : whole;
+  if (!lender?.fit) return null;
+  const { holds, ends, fit } = lender;
+  return { shape: fit.shape.value, reason: because('hold: shape borrowed', { shape: fit.shape.value, holds, ends }) };
+};
+
 /** From the zone's last three holds; with fewer, from its group. The shape is never its own: three holds do not tell one. */
 export const expectationOf = (zone: ZoneHolds, lives: readonly Life[]): Expectation => {
   const own = lastHolds(zone).map(intervalOf);
@@ -43,11 +63,9 @@ export const expectationOf = (zone: ZoneHolds, lives: readonly Life[]): Expectat
     const none = because('hold: none came back', { holds: own.length });
     return { ...base, months: null, fit: null, reasons: [...reasons, none] };
   }
-  const lender = group?.fit ? group : whole;
-  const shape = lender?.fit?.shape.value;
-  if (!lender || shape === undefined) {
-    return { ...base, months: null, fit: null, reasons: [...reasons, because('hold: nothing to borrow')] };
-  }
+  const lent = lentShape(group, whole);
+  if (!lent) return { ...base, months: null, fit: null, reasons: [...reasons, because('hold: nothing to borrow')] };
+  const { shape } = lent;
   const fit = weibull(own, { shape });
   if (!fit.ok) return { ...base, months: null, fit: null, reasons: [...reasons, fit.reason] };
   const { value, low, high } = fit.scale;
@@ -62,7 +80,7 @@ export const expectationOf = (zone: ZoneHolds, lives: readonly Life[]): Expectat
       high: at(high, clear, chance),
       reasons: [],
     }),
-    reasons: [...reasons, because('hold: shape borrowed', { shape, holds: lender.holds, ends: lender.ends })],
+    reasons: [...reasons, lent.reason],
   };
 };
 

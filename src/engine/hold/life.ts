@@ -1,4 +1,4 @@
-import type { Redraw, Turnbull } from '../life';
+import type { CommonShape, Redraw, Turnbull } from '../life';
 import type { Reason } from '../record';
 import type { HoldEvent, OpenFigure } from './hold';
 
@@ -33,6 +33,8 @@ export interface Life extends HoldCurve {
   readonly event: HoldEvent;
   /** Holds an end of which was noticed in passing. */
   readonly inPassing: number;
+  /** Of the whole collection only: the shape of holds within a zone, which a zone with few holds borrows. Null where too few zones tell. */
+  readonly withinZones?: CommonShape | null;
   /** Zones of this group in which a cause was removed: what was told before, and since. Side by side, no more. */
   readonly withAndWithout?: {
     readonly with: HoldCurve;

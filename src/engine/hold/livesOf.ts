@@ -1,11 +1,12 @@
 import { seedOf } from '../chance';
-import type { Interval } from '../life';
+import { type CommonShape, commonShape, type Interval } from '../life';
 import type { SculptureRecord } from '../record';
 import { curveOf, type ToBorrow } from './curveOf';
 import { wholeCollection } from './exposureGroup';
 import type { Hold, HoldEvent, ZoneHolds } from './hold';
 import { intervalOf, telling } from './interval';
 import type { HoldCurve, Life } from './life';
+import { holdNumbers } from './numbers';
 import { because } from './reasonCodes';
 
 /** The holds of one work. */
@@ -68,6 +69,12 @@ const lifeOf = (
   };
 };
 
+/** How alike the holds of one zone are; from three zones on, as a curve is. */
+const within = (zones: readonly ZoneHolds[]): CommonShape | null => {
+  const common = commonShape(zones.map(now));
+  return common && common.clusters >= holdNumbers.zonesForCurve.value ? common : null;
+};
+
 const events: readonly HoldEvent[] = ['spot', 'cover'];
 
 /**
@@ -80,7 +87,7 @@ export const livesOf = (all: readonly HoldsOfWork[], seed: number): Life[] => {
   return events.flatMap((event) => {
     const ofEvent = zones.filter((zone) => zone.event === event && zone.holds.length + zone.noHolds.length > 0);
     if (ofEvent.length === 0) return [];
-    const whole = lifeOf(wholeCollection, event, ofEvent, 'is the whole', seed);
+    const whole = { ...lifeOf(wholeCollection, event, ofEvent, 'is the whole', seed), withinZones: within(ofEvent) };
     const borrow = toBorrow(whole);
     const groups = [...new Set(ofEvent.map(({ group }) => group))].sort();
     return [

@@ -46,6 +46,10 @@ export const holdNumbers = {
   lastHolds: own(3, 'Holds of the zone itself the next date rests on; with fewer its group speaks'),
   endsForShape: own(5, 'Ends a group needs before it gets a shape of its own'),
   zonesForCurve: own(3, 'Zones a group needs before it gets a curve'),
+  mostAlike: own(
+    5,
+    'Steepest shape a zone borrows: years differ in rain and salt, so holds of one zone are never taken to be more alike',
+  ),
   draws: own(400, 'Draws of zones behind a range'),
   rangeLevel: own(0.9, 'Share of the draws inside a range'),
   grain: own(0.25, 'In the draws of large groups ends are rounded to this, months'),

@@ -40,6 +40,7 @@ export const holdReasons = {
   'hold: too few zones': ['holds', 'zones', 'least'],
   'hold: too few ends': ['ends', 'least'],
   'hold: shape borrowed': ['shape', 'holds', 'ends'],
+  'hold: shape within zones': ['shape', 'holds', 'zones'],
   'hold: nothing to borrow': [],
   'hold: no look in between': ['ends'],
   'hold: zones drawn anew': ['draws', 'zones'],

@@ -1,4 +1,5 @@
 /** How long something lasts when it is only looked at now and then: intervals, their distribution, and what may be said of it. */
+export { type CommonShape, commonShape } from './commonShape';
 export { gettingShorter, provenChance, provenFrom, type Shortening, signOf } from './gettingShorter';
 export { hasEnd, type Interval, isExact } from './interval';
 export { type LifeReason, lifeReasons } from './reasonCodes';

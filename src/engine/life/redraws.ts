@@ -1,7 +1,8 @@
 import { type Drawn, drawnFrom } from '../chance';
 import type { Interval } from './interval';
+import { scaleNear } from './scaleNear';
 import { topOf } from './search';
-import { likelihoodAt, type Prepared } from './weibullLikelihood';
+import type { Prepared } from './weibullLikelihood';
 
 /** One redraw: the shape and scale its lives come to. Scale 0: in none was anything seen lasting; Infinity: in none an end. */
 export interface Redraw {
@@ -46,25 +47,6 @@ const rowsOf = (clusters: readonly (readonly Interval[])[], grain: number) => {
     }),
   );
   return { rows: [...rows.values()], places };
-};
-
-/** Top of the likelihood over log(scale), near enough for a draw. */
-const scaleNear = (rows: readonly Prepared[], shape: number, start: number) => {
-  let m = start;
-  let at = likelihoodAt(rows, shape, m);
-  for (let i = 0; i < 60; i++) {
-    const stride = 3 / shape;
-    const newton = at.bend < 0 ? -at.slope / at.bend : Number.NaN;
-    const wanted = Number.isFinite(newton) ? newton : Math.sign(at.slope) * stride;
-    let step = Math.max(-stride, Math.min(stride, wanted));
-    let next = likelihoodAt(rows, shape, m + step);
-    for (; next.value < at.value - 1e-9 && Math.abs(step) > 1e-7; step /= 2)
-      next = likelihoodAt(rows, shape, m + step / 2);
-    m += step;
-    at = next;
-    if (Math.abs(step) < 1e-6) break;
-  }
-  return { m, value: at.value };
 };
 
 /**

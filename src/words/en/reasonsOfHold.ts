@@ -78,6 +78,8 @@ export const reasonsOfHold = {
     `Only ${s.times('ends', 'hold was', 'holds were')} seen to end; a shape of its own needs ${s.number('least')}.`,
   'hold: shape borrowed': (s) =>
     `The shape of the curve (${s.number('shape', 2)}) is borrowed from the whole collection: ${s.times('holds', 'hold', 'holds')}, ${s.number('ends')} of them seen to end.`,
+  'hold: shape within zones': (s) =>
+    `How alike the holds of one zone are (shape ${s.number('shape', 2)}) is borrowed from ${s.times('holds', 'hold', 'holds')} of ${s.times('zones', 'zone', 'zones')} of the collection.`,
   'hold: nothing to borrow': () =>
     'The whole collection gives no shape to borrow either, so there is no curve and no median.',
   'hold: no look in between': (s) =>
@@ -103,7 +105,7 @@ export const reasonsOfHold = {
   'hold: level reached in between': (s) =>
     `The chance that the green is back reaches ${s.number('percent')} % at some time between ${s.day('first')} and ${s.day('last')}. Only looks in between can tell when.`,
   'hold: does not hold here': (s) =>
-    `Waxing does not hold here, not even ${s.number('months')} months: ask the conservator.`,
+    `The chance that the green is back grows too large before ${s.number('months')} months are over. Waxing does not hold here: ask the conservator.`,
   'hold: green right after the coating': (s) =>
     `Green was there on ${s.day('date')}, right after the coating, so waxing keeps nothing away here: ask the conservator.`,
   'hold: green is back': (s) => `The green is back: seen on ${s.day('date')}.`,

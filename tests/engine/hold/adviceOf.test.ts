@@ -53,7 +53,7 @@ describe('wax again by', () => {
     expect(months('2026-05-01', day)).toBeLessThan(6.5);
     expect((low ?? '') < day && day < (high ?? '')).toBe(true);
     expect(codes(advice.reasons)).toEqual(
-      expect.arrayContaining(['hold: from its own holds', 'hold: shape borrowed', 'hold: chance']),
+      expect.arrayContaining(['hold: from its own holds', 'hold: shape within zones', 'hold: chance']),
     );
   });
 

@@ -42,7 +42,7 @@ const recordOf = (work: DemoWork): SculptureRecord =>
       date,
       ...(zones ? { zones: [...zones] } : {}),
     })),
-    looks: work.looks,
+    looks: work.looks.flatMap(({ zone, ...look }) => [...zone].map((letter) => ({ zone: letter, ...look }))),
   });
 
 /** The six works of the demo as records, from its tables. */
