@@ -183,6 +183,8 @@ const hear = async (desk: Desk, shelf: Shelf, job: Job, step: Step): Promise<voi
     }
     await desk.store.keepWorkedOut(step.rows);
   } else {
+    // What was told before the work was left off may come after.
+    if (shelf.progress?.state !== 'under way') return;
     shelf.progress = { what: job.do, state: 'under way', ...step };
     desk.store.tell();
     return;
