@@ -41,6 +41,15 @@ export const weighedByZ = (z: number, reasons: readonly Reason[] = []): Draft =>
 export const varianceOf = (sum: Sum, otherPerson: boolean): number =>
   sum.ownEarlier + sum.ownLater + sharedVariance(sum.slopeEarlier, sum.slopeLater, otherPerson);
 
+/**
+ * The smallest difference that would be called real between two such rounds, in the unit of the figure: the line times the error
+ * of the difference. Null where nothing with a known error is compared.
+ */
+export const smallestDifference = (sum: Sum, otherPerson: boolean): number | null => {
+  const variance = varianceOf(sum, otherPerson);
+  return variance > 0 ? line * Math.sqrt(variance) : null;
+};
+
 const zOf = (sum: Sum, otherPerson: boolean): number | null => {
   const variance = varianceOf(sum, otherPerson);
   return variance > 0 ? (sum.later - sum.earlier) / Math.sqrt(variance) : null;

@@ -77,6 +77,8 @@ export interface ZoneChange extends Judgement {
   readonly zonesNow: readonly string[];
   readonly earlier: Figure | null;
   readonly later: Figure | null;
+  /** The smallest difference that would be called real here, points of index; null where not compared. */
+  readonly smallest: number | null;
   readonly between: readonly Done[];
 }
 
@@ -93,6 +95,8 @@ export interface AreaChange extends Judgement {
   readonly earlier: Figure;
   readonly later: Figure;
   readonly difference: Figure;
+  /** The smallest difference that would be called real here, m2; null where nothing with an error is compared. */
+  readonly smallest: number | null;
   /** Largest growth first; zones without any are left out. */
   readonly contributions: readonly Contribution[];
 }
@@ -100,6 +104,8 @@ export interface AreaChange extends Judgement {
 export interface IndexChange extends Judgement {
   readonly earlier: Figure | null;
   readonly later: Figure | null;
+  /** The smallest difference that would be called real here, points of index; null where not compared. */
+  readonly smallest: number | null;
 }
 
 /** Two rounds of one kind and state may be compared; others only with a warning, and then nothing is escalated. */

@@ -2,7 +2,7 @@ import { constants } from '../condition';
 import type { Figure, Reason, SculptureRecord } from '../record';
 import type { ActiveArea } from '../trade';
 import { doneReasons } from './doneBetween';
-import { type Draft, judgeSum, notJudged, varianceOf } from './judge';
+import { type Draft, judgeSum, notJudged, smallestDifference, varianceOf } from './judge';
 import { because } from './reasonCodes';
 import { sharedVariance } from './sharedError';
 import { addUp, type Sum, times } from './sums';
@@ -18,6 +18,7 @@ export interface AreaDraft {
     readonly earlier: Figure;
     readonly later: Figure;
     readonly difference: Figure;
+    readonly smallest: number | null;
     readonly contributions: readonly Contribution[];
   };
 }
@@ -26,7 +27,7 @@ export interface AreaDraft {
 export interface WorkDraft {
   readonly index: {
     readonly draft: Draft;
-    readonly rest: { readonly earlier: Figure | null; readonly later: Figure | null };
+    readonly rest: { readonly earlier: Figure | null; readonly later: Figure | null; readonly smallest: number | null };
   };
   readonly active: Readonly<Record<ActiveArea, AreaDraft>>;
   readonly zonesBoth: number;
@@ -70,6 +71,7 @@ const areaDraft = (zones: readonly Judged[], what: ActiveArea, rounds: Rounds, w
       earlier: side('earlier'),
       later: side('later'),
       difference: ranged(sum.later - sum.earlier, variance, -most, most),
+      smallest: smallestDifference(sum, rounds.otherPerson),
       contributions,
     },
   };
@@ -116,9 +118,10 @@ export const workDraft = (
             rest: {
               earlier: indexOf(zones, lost.asTold, 'earlier', weight),
               later: indexOf(zones, lost.asTold, 'later', weight),
+              smallest: smallestDifference(lost.asTold, rounds.otherPerson),
             },
           }
-        : { draft: notJudged('not comparable', none), rest: { earlier: null, later: null } },
+        : { draft: notJudged('not comparable', none), rest: { earlier: null, later: null, smallest: null } },
     active: { green: area('green'), bare: area('bare'), scale: area('scale') },
     zonesBoth: zones.length,
     zonesAll: drafts.length,

@@ -3,7 +3,7 @@ import { areaOn, type Figure, type Reason, type SculptureRecord } from '../recor
 import type { ActiveArea, Scale } from '../trade';
 import { doneReasons } from './doneBetween';
 import { eyeIn } from './eyeOfRound';
-import { type Draft, judgeSum, notJudged } from './judge';
+import { type Draft, judgeSum, notJudged, smallestDifference } from './judge';
 import { because } from './reasonCodes';
 import { activeWays, burdenWays } from './seriesSums';
 import { addUp, eachWay, pointsLost, times, type Ways } from './sums';
@@ -59,6 +59,7 @@ export const zoneDraft = (record: SculptureRecord, rounds: Rounds, pair: ZonePai
     zonesNow: pair.later.zones.map((z) => z.thing),
     earlier: null,
     later: null,
+    smallest: null,
     between: pair.between,
   };
   if (pair.standing.state !== 'judged')
@@ -90,6 +91,7 @@ export const zoneDraft = (record: SculptureRecord, rounds: Rounds, pair: ZonePai
       ...rest,
       earlier: indexOver(record, pair, 'earlier', scale),
       later: indexOver(record, pair, 'later', scale),
+      smallest: smallestDifference(pointsLost(burdens).asTold, rounds.otherPerson),
     },
     sums: {
       lost: pointsLost(burdens),

@@ -1,6 +1,6 @@
 import type { ActiveKind, IndexChange, ThenAndNow, Verdict } from '../../engine/change';
 import type { Figure } from '../../engine/record';
-import { type NameOfThing, w } from '../../words';
+import { area, type NameOfThing, number, w } from '../../words';
 import { FigureText, IndexDial, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { VerdictMark } from '../parts/VerdictMark';
@@ -57,6 +57,9 @@ export function InShort({ answer, nameOf }: { readonly answer: ThenAndNow; reado
                 <td data-head={words.verdictHead}>
                   <VerdictMark verdict={active[kind].verdict} clearly={active[kind].clearly} />
                   {active[kind].aloneCouldBeChance && <span className="chip">{words.alone}</span>}
+                  {active[kind].smallest !== null && (
+                    <span className="soft small smallest">{words.smallestArea(area(active[kind].smallest))}</span>
+                  )}
                 </td>
               </tr>
             ))}
@@ -90,6 +93,7 @@ function IndexThenNow({ index, nameOf }: { readonly index: IndexChange; readonly
       </div>
       <VerdictMark verdict={index.verdict} clearly={index.clearly} />
       {index.aloneCouldBeChance && <span className="chip">{words.alone}</span>}
+      {index.smallest !== null && <p className="soft small">{words.smallestIndex(number(index.smallest, 1))}</p>}
       <Reasons reasons={index.reasons.filter(({ code }) => !saidElsewhere.has(code))} nameOf={nameOf} />
     </figure>
   );

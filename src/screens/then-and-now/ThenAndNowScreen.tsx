@@ -1,13 +1,14 @@
 import { useMemo } from 'react';
 import { useLocation } from 'wouter';
 import { eyesOf, sculptureRecordOf, surveyors, thenAndNowOf } from '../../actions';
-import { previousComparable } from '../../engine/change';
+import { firstComparable, previousComparable } from '../../engine/change';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Button, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
+import { Button, Choice, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { thingNames } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { CorrectedContext, correctedBy } from './CorrectedContext';
+import { LongerView } from './LongerView';
 import { RoundPair } from './RoundPair';
 import { ThenAndNowView } from './ThenAndNowView';
 
@@ -71,12 +72,40 @@ function Chosen({
         onThen={(round) => choose(round, now)}
         onNow={(round) => choose(then, round)}
       />
+      <Spans record={record} now={now} then={then} onThen={(round) => choose(round, now)} />
       {then === now ? (
         <Notice kind="caution" title={words.sameRound} />
       ) : (
         <Compared record={record} then={then} now={now} />
       )}
     </>
+  );
+}
+
+interface SpansProps {
+  readonly record: SculptureRecord;
+  readonly now: string;
+  readonly then: string;
+  readonly onThen: (round: string) => void;
+}
+
+/** The two pairs most asked for, a touch each: a year may hide what six years show. */
+function Spans({ record, now, then, onThen }: SpansProps) {
+  const last = previousComparable(record, now).round?.thing;
+  const first = firstComparable(record, now)?.thing;
+  if (!last || !first || last === first) return null;
+  return (
+    <div className="not-printed">
+      <Choice
+        label={words.since}
+        value={then === first ? 'first' : then === last ? 'last' : undefined}
+        onChange={(span) => onThen(span === 'first' ? first : last)}
+        options={[
+          { value: 'last', label: words.sinceLast },
+          { value: 'first', label: words.sinceFirst },
+        ]}
+      />
+    </div>
   );
 }
 
@@ -107,6 +136,7 @@ function Compared({
     <>
       <CorrectedContext value={correctedBy(answer, eyes)}>
         <ThenAndNowView record={record} answer={answer} nameOf={nameOf} />
+        <LongerView sculpture={record.sculpture.thing} />
       </CorrectedContext>
       <div className="not-printed">
         <Button onClick={() => window.print()}>{words.print}</Button>

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { FindingChange, ZoneChange } from '../../engine/change';
 import type { Thing } from '../../engine/record';
-import { type NameOfThing, w, figure as written } from '../../words';
+import { type NameOfThing, number, w, figure as written } from '../../words';
 import { Reasons } from '../parts/Reasons';
 import { VerdictMark } from '../parts/VerdictMark';
 import { FindingCompared } from './FindingCompared';
@@ -26,7 +26,7 @@ const indexWritten = (figure: ZoneChange['earlier']): string => {
 /** One zone over the two rounds: its own verdict, then its findings side by side. */
 export function ZoneCompared({ zone, change, findings, nameOf, quiet = false }: ZoneComparedProps) {
   const id = useId();
-  const { earlier, later, verdict, clearly, aloneCouldBeChance } = change;
+  const { earlier, later, smallest, verdict, clearly, aloneCouldBeChance } = change;
   return (
     <article className={quiet ? 'zone-compared quiet' : 'zone-compared card'} aria-labelledby={id}>
       <header className="zone-compared-head">
@@ -39,7 +39,10 @@ export function ZoneCompared({ zone, change, findings, nameOf, quiet = false }: 
             {zone?.body.name ?? nameOf(change.zone) ?? words.zone}
           </h3>
           {(earlier || later) && (
-            <p className="soft small figures">{words.zoneIndex(indexWritten(earlier), indexWritten(later))}</p>
+            <p className="soft small figures">
+              {words.zoneIndex(indexWritten(earlier), indexWritten(later))}
+              {smallest !== null && !quiet && <>. {words.smallestIndex(number(smallest, 1))}</>}
+            </p>
           )}
         </div>
         <div className="zone-compared-verdict">

@@ -79,6 +79,14 @@ export const thenAndNow = {
   smallestUp: (from: string, up: string) =>
     `The smallest difference we would call real here: from ${from} % up to ${up}.`,
 
+  smallestIndex: (points: string) => `The smallest difference we would call real here: ${points} points.`,
+  smallestArea: (m2: string) => `The smallest difference we would call real here: ${m2}.`,
+  since: 'Compare with',
+  sinceFirst: 'Since the first round',
+  sinceLast: 'Since the last round',
+  longView: 'The longer view',
+  longViewLead: 'What the rounds of one kind show together, and what comes next if care goes on as now.',
+
   changed: 'What changed, zone by zone',
   changedNone: 'No finding changed for sure between these two rounds.',
   unchangedFold: (findings: number, zones: number) =>

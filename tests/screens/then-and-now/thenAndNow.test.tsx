@@ -104,3 +104,27 @@ describe('Then & now', () => {
     expect(history.at(-1)).toBe(`/sculpture/${tail(work.sculpture)}/then-and-now/${tail(first)}/${tail(last)}`);
   });
 });
+
+describe('The longer view', () => {
+  it('holds the last round against the first in one touch, and says what all rounds show together', async () => {
+    const user = userEvent.setup();
+    const { desk, work } = await heron();
+    for (const [i, cover] of [0.05, 0.08, 0.15, 0.2, 0.3].entries()) {
+      await aRound(desk, work, `${2022 + i}-05-10`, [{ [greenId]: cover }, 'nothing', 'nothing']);
+    }
+    show(desk, <ThenAndNowScreen sculpture={work.sculpture} />);
+    expect(await screen.findAllByText(/a trend over 5 rounds/)).toHaveLength(2);
+    expect(screen.getByRole('radio', { name: 'Since the last round' })).toHaveProperty('checked', true);
+    await user.click(screen.getByRole('radio', { name: 'Since the first round' }));
+    expect(screen.getByRole('link', { name: 'Over the years' })).toBeDefined();
+  });
+
+  it('says the smallest difference it would call real, of the index, the zones and each area', async () => {
+    const { desk, work } = await heron();
+    await aRound(desk, work, '2025-05-10', [{ [greenId]: 0.1 }, 'nothing', 'nothing']);
+    await aRound(desk, work, '2026-05-10', [{ [greenId]: 0.4 }, 'nothing', 'nothing']);
+    show(desk, <ThenAndNowScreen sculpture={work.sculpture} />);
+    expect((await screen.findAllByText(/smallest difference we would call real here: [\d.]+ points/)).length).toBe(2);
+    expect(screen.getByText(/smallest difference we would call real here: [\d.]+ m²/)).toBeDefined();
+  });
+});
