@@ -9,7 +9,16 @@ import {
   secondPass,
   seedOfDraws,
 } from '../engine/reckoning';
-import { assemble, type CollectionOwn, type Current, gather, nameOf, type SculptureRecord } from '../engine/record';
+import {
+  assemble,
+  asThing,
+  type BodyOf,
+  type CollectionOwn,
+  type Current,
+  gather,
+  nameOf,
+  type SculptureRecord,
+} from '../engine/record';
 import { lastDayIn } from './lastDayIn';
 
 /** One work: everything said of it, what it comes to by itself, and beside the others. */
@@ -32,7 +41,13 @@ export const reckoned = (survey: Survey, todayGiven?: string) => {
   const lives = livesOfAll(firsts.map(({ first }) => first.holds));
   const works = firsts.map((work): ReckonedWork => ({ ...work, second: secondPass(work.first, lives, today ?? '') }));
   const needs = works.flatMap(({ second }) => second.need ?? []);
-  return { own, today, works, lives, needs, firmness: firmness(needs, seedOfDraws), seed: seedOfDraws };
+  const climate = climateIn(currents, survey.collection);
+  return { own, climate, today, works, lives, needs, firmness: firmness(needs, seedOfDraws), seed: seedOfDraws };
+};
+
+const climateIn = (currents: readonly Current[], collection: string): BodyOf<'climate'> | null => {
+  const found = currents.find(({ thing, gone }) => !gone && thing === nameOf.climate(collection));
+  return (found && asThing(found, 'climate')?.body) ?? null;
 };
 
 const ownOf = (currents: readonly Current[], collection: string): CollectionOwn => {

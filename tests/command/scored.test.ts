@@ -242,3 +242,18 @@ describe('survey score --today', () => {
     expect(err).toContain('survey score FILE');
   });
 });
+
+describe('the air of the place', () => {
+  it('is told by three metals where it was entered, and is null where not', () => {
+    expect(scoredSurvey(survey).place).toBeNull();
+    const air = { temperature: 9.5, humidity: 79, so2: 20, chloride: 2 };
+    const withAir = [
+      ...survey.entries,
+      first(9999, nameOf.climate(survey.collection), 'climate', air, { within: survey.collection }),
+    ];
+    const { place } = scoredSurvey({ ...survey, entries: withAir });
+    // ISO 9223:2012, copper coefficients from memory: 1.484945 um a year, C4 (computed).
+    expect(place?.rates[0]).toMatchObject({ metal: 'copper', category: 'C4' });
+    expect(place?.rates[0]?.rate.value).toBeCloseTo(1.484945, 6);
+  });
+});
