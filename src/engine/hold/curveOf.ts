@@ -1,4 +1,14 @@
-import { hasEnd, type Interval, type Redraw, redraws, returnTime, turnbull, weibull } from '../life';
+import {
+  hasEnd,
+  type Interval,
+  type Limited,
+  type Redraw,
+  redraws,
+  returnTime,
+  turnbull,
+  type WeibullFit,
+  weibull,
+} from '../life';
 import type { Reason } from '../record';
 import type { OpenFigure } from './hold';
 import type { Fit, HoldCurve } from './life';
@@ -35,29 +45,38 @@ export const rangeOver = (
   };
 };
 
-const figure = (value: number, draws: readonly Redraw[], of: (draw: Redraw) => number): OpenFigure => {
+/**
+ * The wider of two ranges: over zones drawn anew, which knows how zones differ, and by profile likelihood, which knows how wide the
+ * intervals are. A few zones that are alike would else look far surer than their intervals allow.
+ */
+const figure = ({ value, ...likely }: Limited, draws: readonly Redraw[], of: (draw: Redraw) => number): OpenFigure => {
   const { low, high, reasons } = rangeOver(draws, of);
-  // A draw is another collection: its range may miss the value by a hair, and a range that does would be misread.
   return {
     value,
-    low: low === null ? null : Math.min(low, value),
-    high: high === null ? null : Math.max(high, value),
+    low: low === null || likely.low === null ? null : Math.min(low, likely.low, value),
+    high: high === null || likely.high === null ? null : Math.max(high, likely.high, value),
     reasons,
   };
 };
 
 /** The share of a fit's lives that last beyond a time in months, as a 90 % range over its draws. */
-export const bandAt = ({ draws }: Fit, months: number): { readonly low: number; readonly high: number } => {
-  const sorted = draws
-    .map(({ shape, scale }) => (scale === 0 ? 0 : Math.exp(-((months / scale) ** shape))))
-    .sort((a, b) => a - b);
+export const bandAt = (
+  { draws, shape, scale }: Fit,
+  months: number,
+): { readonly low: number; readonly high: number } => {
+  const lasting = (one: Redraw): number => (one.scale === 0 ? 0 : Math.exp(-((months / one.scale) ** one.shape)));
+  const likely = [scale.low, scale.high].flatMap((end) =>
+    end === null ? [] : [lasting({ shape: shape.value, scale: end })],
+  );
+  const sorted = draws.map(lasting).sort((a, b) => a - b);
   const outside = (1 - holdNumbers.rangeLevel.value) / 2;
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))] ?? 0;
-  return { low: at(outside), high: at(1 - outside) };
+  return { low: Math.min(at(outside), ...likely), high: Math.max(at(1 - outside), ...likely) };
 };
 
 interface Fitted {
   readonly fit: Fit | null;
+  readonly median: OpenFigure | null;
   readonly reasons: readonly Reason[];
 }
 
@@ -66,6 +85,28 @@ const noMaximum = (intervals: readonly Interval[], ends: number, reason: Reason)
   if (ends === 0 || intervals.some((one) => hasEnd(one) && one.lower > 0)) return [reason];
   const unseen = because('hold: no look in between', { ends });
   return reason.code === 'life: never seen lasting' ? [unseen] : [unseen, reason];
+};
+
+const toHalf = (draw: Redraw): number => returnTime(draw, 0, half);
+
+/** A fit with its ranges, the zones drawn anew. */
+const drawnAnew = (clusters: readonly (readonly Interval[])[], found: WeibullFit, seed: number): Fitted => {
+  const near: Redraw = { shape: found.shape.value, scale: found.scale.value };
+  const large = clusters.reduce((sum, lives) => sum + lives.length, 0) > holdNumbers.grainFrom.value;
+  const draws = redraws(clusters, near, {
+    draws: holdNumbers.draws.value,
+    seed,
+    shapeHeld: found.borrowed,
+    grain: large ? holdNumbers.grain.value : 0,
+  });
+  const fit: Fit = {
+    from: found.borrowed ? 'borrowed' : 'own',
+    shape: found.borrowed ? { ...found.shape, reasons: [] } : figure(found.shape, draws, (draw) => draw.shape),
+    scale: figure(found.scale, draws, (draw) => draw.scale),
+    draws,
+  };
+  const anew = because('hold: zones drawn anew', { draws: draws.length, zones: clusters.length });
+  return { fit, median: figure(found.median, draws, toHalf), reasons: [anew] };
 };
 
 const fitOf = (
@@ -78,33 +119,15 @@ const fitOf = (
   const least = holdNumbers.endsForShape.value;
   const own = weibull(intervals);
   const few = ends < least ? [because('hold: too few ends', { ends, least })] : [];
-  if (own.ok && few.length === 0) return { fit: drawnAnew('own', own.shape.value, own.scale.value), reasons: [] };
+  const none = (...reasons: Reason[]): Fitted => ({ fit: null, median: null, reasons });
+  if (own.ok && few.length === 0) return drawnAnew(clusters, own, seed);
   const why: readonly Reason[] = own.ok ? few : [...few, ...noMaximum(intervals, ends, own.reason)];
-  if (borrow === 'is the whole') return { fit: null, reasons: why };
-  if (!borrow) return { fit: null, reasons: [...why, because('hold: nothing to borrow')] };
+  if (borrow === 'is the whole') return none(...why);
+  if (!borrow) return none(...why, because('hold: nothing to borrow'));
   const borrowed = weibull(intervals, { shape: borrow.shape });
-  if (!borrowed.ok) return { fit: null, reasons: [...few, ...noMaximum(intervals, ends, borrowed.reason)] };
-  const { shape, holds, ends: endsThere } = borrow;
-  return {
-    fit: drawnAnew('borrowed', shape, borrowed.scale.value),
-    reasons: [...why, because('hold: shape borrowed', { shape, holds, ends: endsThere })],
-  };
-
-  function drawnAnew(from: Fit['from'], shape: number, scale: number): Fit {
-    const grain = intervals.length > holdNumbers.grainFrom.value ? holdNumbers.grain.value : 0;
-    const draws = redraws(
-      clusters,
-      { shape, scale },
-      { draws: holdNumbers.draws.value, seed, shapeHeld: from === 'borrowed', grain },
-    );
-    const given: OpenFigure = { value: shape, low: null, high: null, reasons: [] };
-    return {
-      from,
-      shape: from === 'borrowed' ? given : figure(shape, draws, (draw) => draw.shape),
-      scale: figure(scale, draws, (draw) => draw.scale),
-      draws,
-    };
-  }
+  if (!borrowed.ok) return none(...few, ...noMaximum(intervals, ends, borrowed.reason));
+  const fitted = drawnAnew(clusters, borrowed, seed);
+  return { ...fitted, reasons: [...why, because('hold: shape borrowed', { ...borrow }), ...fitted.reasons] };
 };
 
 /**
@@ -125,10 +148,5 @@ export const curveOf = (
     const reasons = [because('hold: too few zones', { holds: counts.holds, zones: counts.zones, least })];
     return { ...counts, turnbull: null, fit: null, median: null, reasons };
   }
-  const { fit, reasons } = fitOf(told, borrow, seed);
-  if (!fit) return { ...counts, turnbull: turnbull(intervals), fit: null, median: null, reasons };
-  const toHalf = (draw: Redraw): number => returnTime(draw, 0, half);
-  const median = figure(toHalf({ shape: fit.shape.value, scale: fit.scale.value }), fit.draws, toHalf);
-  const draws = because('hold: zones drawn anew', { draws: fit.draws.length, zones: counts.zones });
-  return { ...counts, turnbull: turnbull(intervals), fit, median, reasons: [...reasons, draws] };
+  return { ...counts, turnbull: turnbull(intervals), ...fitOf(told, borrow, seed) };
 };

@@ -111,10 +111,14 @@ const fromGroup = (
     months: (clear, chance) => {
       const value = returnTime(here, clear, chance);
       const range = rangeOver(fit.draws, (draw) => returnTime(draw, clear, chance));
+      // The scale's own range knows how wide the intervals are, the draws how zones differ: the wider of the two.
+      const end = (scale: number | null): number | null =>
+        scale === null ? null : returnTime({ ...here, scale }, clear, chance);
+      const [least, most] = [end(fit.scale.low), end(fit.scale.high)];
       return {
         value,
-        low: range.low === null ? null : Math.min(value, range.low),
-        high: range.high === null ? null : Math.max(value, range.high),
+        low: range.low === null || least === null ? null : Math.min(value, range.low, least),
+        high: range.high === null || most === null ? null : Math.max(value, range.high, most),
         reasons: range.reasons,
       };
     },

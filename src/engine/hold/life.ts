@@ -35,6 +35,8 @@ export interface Life extends HoldCurve {
   readonly inPassing: number;
   /** Of the whole collection only: the shape of holds within a zone, which a zone with few holds borrows. Null where too few zones tell. */
   readonly withinZones?: CommonShape | null;
+  /** Likewise of holds within an exposure group, which a group borrows. Null where fewer than two groups tell. */
+  readonly withinGroups?: CommonShape | null;
   /** Zones of this group in which a cause was removed: what was told before, and since. Side by side, no more. */
   readonly withAndWithout?: {
     readonly with: HoldCurve;

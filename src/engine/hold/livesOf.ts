@@ -33,6 +33,12 @@ const dateRemoved = (zone: ZoneHolds): string =>
 const toBorrow = ({ fit, holds, ends }: HoldCurve): ToBorrow | null =>
   fit ? { shape: fit.shape.value, holds, ends } : null;
 
+/** A group borrows how alike holds of a group are; put together, groups that differ look flatter than any of them is. */
+const lentBy = (common: CommonShape | null, whole: HoldCurve): ToBorrow | null =>
+  common
+    ? { shape: Math.min(common.shape, holdNumbers.mostAlike.value), holds: whole.holds, ends: whole.ends }
+    : toBorrow(whole);
+
 const lifeOf = (
   group: string,
   event: HoldEvent,
@@ -87,9 +93,16 @@ export const livesOf = (all: readonly HoldsOfWork[], seed: number): Life[] => {
   return events.flatMap((event) => {
     const ofEvent = zones.filter((zone) => zone.event === event && zone.holds.length + zone.noHolds.length > 0);
     if (ofEvent.length === 0) return [];
-    const whole = { ...lifeOf(wholeCollection, event, ofEvent, 'is the whole', seed), withinZones: within(ofEvent) };
-    const borrow = toBorrow(whole);
     const groups = [...new Set(ofEvent.map(({ group }) => group))].sort();
+    const together = groups.map((group) => ofEvent.filter((zone) => zone.group === group).flatMap(now));
+    const common = commonShape(together);
+    const withinGroups = common && common.clusters > 1 ? common : null;
+    const whole = {
+      ...lifeOf(wholeCollection, event, ofEvent, 'is the whole', seed),
+      withinZones: within(ofEvent),
+      withinGroups,
+    };
+    const borrow = lentBy(withinGroups, whole);
     return [
       ...groups.map((group) =>
         lifeOf(

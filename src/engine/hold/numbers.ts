@@ -48,7 +48,7 @@ export const holdNumbers = {
   zonesForCurve: own(3, 'Zones a group needs before it gets a curve'),
   mostAlike: own(
     5,
-    'Steepest shape a zone borrows: years differ in rain and salt, so holds of one zone are never taken to be more alike',
+    'Steepest shape a zone or a group borrows: years differ in rain and salt, so holds are never taken to be more alike',
   ),
   draws: own(400, 'Draws of zones behind a range'),
   rangeLevel: own(0.9, 'Share of the draws inside a range'),

@@ -85,7 +85,7 @@ export const reasonsOfHold = {
   'hold: no look in between': (s) =>
     `Of ${s.times('ends', 'hold', 'holds')} that ended none was looked at between the coating and the day green was found, so nothing tells when in between it came back. Looks in between would.`,
   'hold: zones drawn anew': (s) =>
-    `The range comes from ${s.number('draws')} draws of the ${s.number('zones')} zones, whole zones at a time.`,
+    `The range comes from ${s.number('draws')} draws of the ${s.number('zones')} zones, whole zones at a time, and from how wide the holds are known: the wider of the two.`,
   'hold: no lower end in the draws': () => 'The range has no lower end: too few zones tell it.',
   'hold: no upper end in the draws': () => 'The range has no upper end: too few zones tell it.',
   'hold: earlier spans left out': (s) =>

@@ -112,7 +112,7 @@ describe('what the holds of an exposure group tell', () => {
     );
     const lives = livesOf([work(...scattered(6, 4), ...few)], 1);
     const life = lifeIn(lives, 'down / sheltered');
-    expect(life.fit).toMatchObject({ from: 'borrowed', shape: { value: lifeIn(lives, 'all').fit?.shape.value } });
+    expect(life.fit).toMatchObject({ from: 'borrowed', shape: { value: lifeIn(lives, 'all').withinGroups?.shape } });
     expect(codes(life.reasons)).toEqual(expect.arrayContaining(['hold: too few ends', 'hold: shape borrowed']));
     expect(life.median?.value).toBeGreaterThan(2);
   });
@@ -126,6 +126,30 @@ describe('what the holds of an exposure group tell', () => {
     expect(codes(life.reasons)).toContain('life: all share a stretch');
     expect(life.median?.value).toBeGreaterThan(2);
     expect(life.median?.value).toBeLessThan(5);
+  });
+
+  it('borrows how alike holds of a group are, so that its curve does not fall before its steps do', () => {
+    const groups = [2, 5, 11].flatMap((months, k) =>
+      ['a', 'b', 'c'].map((name, i) =>
+        zoneWith(`zone/${k}${name}`, [near(months * 0.8 + 0.2 * i), near(months), near(months * 1.2)], {
+          group: `group ${k}`,
+        }),
+      ),
+    );
+    const same = ['a', 'b', 'c'].map((name) =>
+      zoneWith(
+        `zone/same${name}`,
+        [
+          [3, 4.1],
+          [2.8, 4.2],
+        ],
+        { group: 'up / splash' },
+      ),
+    );
+    const life = lifeIn(livesOf([work(...groups, ...same)], 1), 'up / splash');
+    expect(life.fit?.from).toBe('borrowed');
+    expect(life.median?.value).toBeGreaterThan(3);
+    expect(life.median?.value).toBeLessThan(4.1);
   });
 
   it('has no fit where there is nothing to borrow', () => {
