@@ -5,6 +5,9 @@ import { recordTreatment, undoLast } from '../../../src/actions';
 import { adviceOf, holdsOf, livesOf } from '../../../src/engine/hold';
 import { HoldsScreen } from '../../../src/screens/holds';
 import { HoldsView } from '../../../src/screens/holds/HoldsView';
+import { LogbookScreen } from '../../../src/screens/logbook';
+import { NextStepsScreen } from '../../../src/screens/next-steps';
+import { SculptureScreen } from '../../../src/screens/sculptures/SculptureScreen';
 import { demoDay, saltlamp } from '../../engine/hold/saltlamp';
 import { axeFaults } from '../axe';
 import { aRound, aWork, done, freshDesk, show } from '../deskwork';
@@ -188,5 +191,20 @@ describe('what counts as back', () => {
   it('cannot be changed in a tab that only reads', async () => {
     await showGarden(false);
     expect(screen.queryByRole('button', { name: 'Change these two' })).toBeNull();
+  });
+});
+
+describe('the way to this page', () => {
+  it.each([
+    ['next steps', () => <NextStepsScreen />],
+    ['a sculpture', (work: string) => <SculptureScreen sculpture={work} />],
+    ['its logbook', (work: string) => <LogbookScreen sculpture={work} />],
+  ])('is on %s', async (_, page) => {
+    const desk = await freshDesk();
+    const work = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+    await aRound(desk, work, '2026-05-12', ['nothing']);
+    show(desk, page(work.sculpture));
+    const link = await screen.findByRole('link', { name: 'How long the wax holds' });
+    expect(link.getAttribute('href')).toBe('/holds');
   });
 });
