@@ -41,6 +41,8 @@ export interface SeriesChartProps {
   readonly level?: { readonly value: number; readonly what: string };
 }
 
+type Rows = readonly { readonly day: string; readonly what: string }[];
+
 const height = 300;
 const margin = { top: 34, right: 16, bottom: 30, left: 48 };
 const yearOf = (day: string): number => 1970 + dayNumber(day) / 365.2425;
@@ -53,7 +55,7 @@ export function SeriesChart(props: SeriesChartProps) {
   if (!first || !last) return <p className="soft">{words.nothing}</p>;
   const write = (figure: { readonly value: number; readonly low: number; readonly high: number }) =>
     written(figure, unit);
-  const remarks = [...breaks, ...marks].map(({ day, what }) => `${date(day)}: ${what}`);
+  const remarks = numberedIn(breaks, marks).map(({ day, what }) => `${date(day)}: ${what}`);
   return (
     <ChartFrame
       title={title}
@@ -109,6 +111,13 @@ export function SeriesChart(props: SeriesChartProps) {
   );
 }
 
+/** Breaks and marks in order of time: the number in the drawing is that of the remark under it. */
+const numberedIn = (breaks: Rows, marks: Rows) =>
+  [
+    ...breaks.map((row) => ({ ...row, kind: 'series-break' })),
+    ...marks.map((row) => ({ ...row, kind: 'series-mark' })),
+  ].sort((a, b) => a.day.localeCompare(b.day));
+
 const spansOf = (points: readonly SeriesChartPoint[]): SeriesChartPoint[][] => {
   const spans = new Map<number, SeriesChartPoint[]>();
   for (const point of points) {
@@ -152,10 +161,7 @@ function SeriesDrawing({
   );
   const step = Math.max(1, Math.ceil((years.length * 52) / width));
   const end = points.at(-1);
-  const numbered = [
-    ...breaks.map((row) => ({ ...row, kind: 'series-break' })),
-    ...marks.map((row) => ({ ...row, kind: 'series-mark' })),
-  ];
+  const numbered = numberedIn(breaks, marks);
   return (
     <>
       <defs>
