@@ -3,11 +3,11 @@ import { number, w } from '../../words';
 import { LinkButton } from '../parts';
 import { HoldBars } from '../parts/charts';
 import { Fold } from '../parts/Fold';
+import { holdBarRows } from '../parts/holdBarRows';
 import { Reasons } from '../parts/Reasons';
 import { pathTo } from '../shell';
 import { groupName } from './groupName';
 import { HoldTable } from './HoldTable';
-import { holdBarRows } from './holdBarRows';
 import { NextLook, OnNow, WaxAgain } from './ZoneFacts';
 import type { ZoneRow } from './zoneRows';
 

@@ -1,11 +1,11 @@
 import type { Insights } from '../../actions';
-import type { Advice, Hold, NoHold, ZoneHolds } from '../../engine/hold';
+import type { Advice, ZoneHolds } from '../../engine/hold';
 import type { SculptureRecord } from '../../engine/record';
-import { treatmentOf } from '../../engine/trade';
 import { date, type NameOfThing, w } from '../../words';
 import { LinkButton, Section } from '../parts';
-import { type HoldBarRow, HoldBars } from '../parts/charts';
+import { HoldBars } from '../parts/charts';
 import { Fold } from '../parts/Fold';
+import { holdBarRows } from '../parts/holdBarRows';
 import { Reasons } from '../parts/Reasons';
 import { pathTo } from '../shell';
 
@@ -56,41 +56,10 @@ export function Holds({ record, insights, only, nameOf }: HoldsProps) {
   );
 }
 
-const whyNone = ({ reasons }: NoHold): string => {
-  if (reasons.some(({ code }) => code.includes('no clean start'))) return words.noCleanStart;
-  return reasons.some(({ code }) => code === 'hold: nobody has looked since') ? words.noLookYet : words.nothingTold;
-};
-
 /** True where a look between the rounds set an end: these bars tell most. */
 const lookedAt = ({ holds, noHolds }: ZoneHolds): boolean =>
-  holds.some(({ lower }) => lower > 0) || noHolds.some((none) => whyNone(none) === words.noCleanStart);
-
-/** Holds and what is no hold in the order they came, with what broke the series between. */
-const barsOf = ({ holds, noHolds, spans }: ZoneHolds): HoldBarRow[] => {
-  const all: (Hold | NoHold)[] = [...holds, ...noHolds].sort((a, b) => a.start.localeCompare(b.start));
-  const spanSince = (start: string): number => spans.filter(({ since }) => since !== null && since <= start).length;
-  return all.map((one, i) => {
-    const before = all[i - 1];
-    const span = spans[spanSince(one.start)];
-    const crossed = before && spanSince(before.start) !== spanSince(one.start) ? span : undefined;
-    const broke = crossed?.treatments[0];
-    const after = broke ? { after: words.since(treatmentOf(broke.type)?.name ?? broke.type, date(broke.date)) } : {};
-    if (!('lower' in one)) {
-      return { coated: one.start, none: whyNone(one), ...after };
-    }
-    const remark =
-      one.end === 'still clear' ? words.stillClear : one.end === 'coated again' ? words.coatedAgain : undefined;
-    return {
-      coated: one.start,
-      lower: one.lower,
-      upper: one.upper,
-      clean: one.clean,
-      inPassing: one.inPassing,
-      ...(remark ? { remark } : {}),
-      ...after,
-    };
-  });
-};
+  holds.some(({ lower }) => lower > 0) ||
+  noHolds.some(({ reasons }) => reasons.some(({ code }) => code === 'hold: no clean start'));
 
 interface ZoneHoldProps {
   readonly holds: ZoneHolds;
@@ -117,7 +86,7 @@ function ZoneHold({ holds, advice, zone, nameOf, first }: ZoneHoldProps) {
         <span className="strong">{words.words[shortening.word]}.</span>{' '}
         {shortening.lastPair && words.lastPair[shortening.lastPair]}
       </p>
-      <HoldBars title={words.barsTitle} rows={barsOf(holds)} withLegend={first} />
+      <HoldBars title={words.barsTitle} rows={holdBarRows(holds)} withLegend={first} />
       <ul className="bare stack tight">
         {onNow && <li>{words.onNow[onNow.state](date(onNow.from))}</li>}
         {advice && <Advised advice={advice} />}

@@ -57,9 +57,6 @@ export const overTime = {
   holdsNone: 'No coating is recorded for this work. Holds begin with the first wax in the logbook.',
   toLogbook: 'Open the logbook',
   zone: (letter: string, name: string) => `Zone ${letter}, ${name}`,
-  noCleanStart: 'no clean start',
-  nothingTold: 'nothing can be told',
-  noLookYet: 'nobody has looked since',
   barsTitle: 'Months from the coating to the green',
   yearlyOnly: (n: number) =>
     n === 1 ? 'Show 1 zone of which only the rounds tell' : `Show ${n} zones of which only the rounds tell`,
@@ -89,9 +86,6 @@ export const overTime = {
     `If coated on ${on}, a look between ${low} and ${high} would tell most.`,
   why: 'Why?',
   whyHide: 'Hide why',
-  since: (what: string, day: string) => `${what}, ${day}`,
-  stillClear: 'still clear',
-  coatedAgain: 'coated again while clear',
   onNow: {
     clear: (day: string) => `On it now: coated ${day}, clear when last looked at.`,
     back: (day: string) => `On it now: coated ${day}; the green is back.`,

@@ -1,7 +1,7 @@
 import type { Hold, NoHold, ZoneHolds } from '../../engine/hold';
 import { treatmentOf } from '../../engine/trade';
 import { date, w } from '../../words';
-import type { HoldBarRow } from '../parts/charts';
+import type { HoldBarRow } from './charts';
 
 const words = w.holds;
 
