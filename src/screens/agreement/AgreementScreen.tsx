@@ -4,7 +4,8 @@ import { sculptureRecordOf, surveyors } from '../../actions';
 import { agreementOf, type DoneTwice, roundsDoneTwice } from '../../engine/agreement';
 import type { SculptureRecord } from '../../engine/record';
 import { date, type NameOfThing, w } from '../../words';
-import { Button, EmptyState, LinkButton, Page, Reading } from '../parts';
+import { EmptyState, LinkButton, Page, Reading } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
 import { Select } from '../parts/Select';
 import { thingNames } from '../parts/thingNames';
@@ -79,9 +80,7 @@ function Chosen({
         </div>
       )}
       <Compared record={record} pair={chosen} nameOf={nameOf} who={who} />
-      <div className="not-printed">
-        <Button onClick={() => window.print()}>{words.print}</Button>
-      </div>
+      <PrintRow />
     </>
   );
 }

@@ -2,7 +2,8 @@ import { useState } from 'react';
 import { rulesOf } from '../../engine/hold';
 import type { BodyOf } from '../../engine/record';
 import { share, w } from '../../words';
-import { Button, EmptyState, LinkButton } from '../parts';
+import { EmptyState, LinkButton } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { pathTo } from '../shell';
 import { Groups } from './Groups';
@@ -80,12 +81,7 @@ export function HoldsView({ insights, own, mayWrite }: HoldsViewProps) {
       )}
       {only === everyWork && <Groups lives={lives} level={share(returnLevel)} names={(thing) => names.get(thing)} />}
       <WhatCounts own={own} mayWrite={mayWrite} />
-      <div className="row not-printed">
-        <Button onClick={() => window.print()}>{words.print}</Button>
-        <LinkButton kind="quiet" to={pathTo.method()}>
-          {words.how}
-        </LinkButton>
-      </div>
+      <PrintRow how={pathTo.method()} />
     </>
   );
 }

@@ -1,7 +1,8 @@
 import { useMemo, useState } from 'react';
 import { firmnessOf, needList, openPersonChecks, sculptureList } from '../../actions';
 import { w } from '../../words';
-import { Button, EmptyState, LinkButton, Page, Reading } from '../parts';
+import { EmptyState, LinkButton, Page, Reading } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { HowFirm } from './HowFirm';
@@ -85,14 +86,7 @@ export function NextStepsScreen() {
       {noRound.length > 0 && only === all && !nothing && (
         <p className="soft">{words.noRound(noRound.map((work) => names(work) ?? work))}</p>
       )}
-      {!nothing && (
-        <div className="row not-printed">
-          <Button onClick={() => window.print()}>{words.print}</Button>
-          <LinkButton kind="quiet" to={pathTo.method()}>
-            {words.how}
-          </LinkButton>
-        </div>
-      )}
+      {!nothing && <PrintRow how={pathTo.method()} />}
     </Page>
   );
 }

@@ -3,8 +3,8 @@ import type { Firmness } from '../../engine/firmness';
 import { type NameOfThing, w } from '../../words';
 import { Section } from '../parts';
 import { Fold } from '../parts/Fold';
+import { LongList } from '../parts/LongList';
 import { Reasons } from '../parts/Reasons';
-import { LongList } from './LongList';
 import { ZoneNeed } from './ZoneNeed';
 
 const words = w.nextSteps;
@@ -33,10 +33,10 @@ export function ZonesInOrder({ ranks, notRanked, needs, names, firmness }: Zones
     <Section title={words.order} lead={words.orderWhat}>
       {ranks.length === 0 && <p className="soft">{words.emptyHere}</p>}
       {ranks.length > 0 && pressing.length === 0 && <p>{words.nothingPresses}</p>}
-      <LongList rows={pressing} show={row} />
+      <LongList rows={pressing} show={row} className="needs" />
       {quiet.length > 0 && (
         <Fold show={words.quietFold(quiet.length)} hide={words.quietHide}>
-          <LongList rows={quiet} show={row} />
+          <LongList rows={quiet} show={row} className="needs" />
         </Fold>
       )}
       {notRanked.length > 0 && (

@@ -2,7 +2,8 @@ import { useMemo, useState } from 'react';
 import { type Insights, insightsOf, sculptureRecordOf, surveyors } from '../../actions';
 import type { SculptureRecord } from '../../engine/record';
 import { w } from '../../words';
-import { Button, EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { thingNames } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
@@ -85,12 +86,7 @@ function Years({ record, insights }: { readonly record: SculptureRecord; readonl
       <Holds record={record} insights={insights} only={own?.zone} nameOf={nameOf} />
       <TakesOff need={insights.need} only={own?.zone} letters={letters} />
       <Done record={record} only={own?.zone} />
-      <div className="row not-printed">
-        <Button onClick={() => window.print()}>{words.print}</Button>
-        <LinkButton kind="quiet" to={pathTo.method()}>
-          {words.how}
-        </LinkButton>
-      </div>
+      <PrintRow how={pathTo.method()} />
     </>
   );
 }

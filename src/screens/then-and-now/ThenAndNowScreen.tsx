@@ -4,7 +4,8 @@ import { eyesOf, sculptureRecordOf, surveyors, thenAndNowOf } from '../../action
 import { firstComparable, previousComparable } from '../../engine/change';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Choice, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
+import { Choice, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { thingNames } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { CorrectedContext, correctedBy } from './CorrectedContext';
@@ -138,9 +139,7 @@ function Compared({
         <ThenAndNowView record={record} answer={answer} nameOf={nameOf} />
         <LongerView sculpture={record.sculpture.thing} />
       </CorrectedContext>
-      <div className="not-printed">
-        <Button onClick={() => window.print()}>{words.print}</Button>
-      </div>
+      <PrintRow />
     </>
   );
 }

@@ -49,5 +49,4 @@ export const agreement = {
   notRecorded: 'not recorded',
   sources:
     'Kappa after Cohen 1960 and 1968, its range after Fleiss, Cohen and Everitt 1969; ICC after Shrout and Fleiss 1979. All may be low when nearly everything is alike: read the sentences first.',
-  print: 'Print this page',
 } as const;

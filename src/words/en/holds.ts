@@ -6,8 +6,6 @@ export const holds = {
   reading: 'Reading coatings, rounds and looks …',
   stillWorking: (n: number) =>
     n === 1 ? '1 sculpture is still being worked out.' : `${n} sculptures are still being worked out.`,
-  print: 'Print this page',
-  how: 'How is this worked out?',
 
   noZones: 'There is no zone yet to coat or to look at.',
   noZonesDo: 'Add a sculpture and divide it into zones. Then write down each waxing in its logbook.',
@@ -37,8 +35,6 @@ export const holds = {
   quietFold: (n: number) =>
     n === 1 ? 'Show 1 zone where nothing is asked for' : `Show ${n} zones where nothing is asked for`,
   quietHide: 'Hide the zones where nothing is asked for',
-  notShown: (n: number) => (n === 1 ? '1 more zone is not shown.' : `${n} more zones are not shown.`),
-  showMore: (n: number) => (n === 1 ? 'Show 1 more' : `Show the next ${n}`),
   zoneHead: (letter: string, name: string) => `${letter} · ${name}`,
 
   onIt: 'On it now',

@@ -8,7 +8,6 @@ export const nextSteps = {
   empty: 'No finished or running round yet. Zones stand here in order of need once you have looked at them.',
   emptyHere: 'Nothing to do is known for this sculpture yet.',
   toSculptures: 'Go to the sculptures',
-  print: 'Print this list',
 
   people: 'People first',
   peopleWhat: 'Each of these could hurt someone. They stand above every list until a named person closes them.',
@@ -51,10 +50,7 @@ export const nextSteps = {
     trends: 'The series were left off.',
   },
   goOn: 'Go on',
-  notShown: (n: number) => (n === 1 ? 'One more zone is not shown.' : `${n} more zones are not shown.`),
-  showMore: (n: number) => `Show ${n} more`,
   noRound: (works: readonly string[]) => `No round yet, so not in this list: ${works.join('; ')}.`,
-  how: 'How is this worked out?',
   zoneHead: (letter: string, name: string) => `${letter} · ${name}`,
   whyHere: (rank: number) => `Why it stands at ${rank}`,
   burdenRange: (low: string, high: string) => `The burden lies between ${low} and ${high} (90 %).`,

@@ -10,8 +10,6 @@ export const overTime = {
   noRounds: 'No round has been made of this sculpture yet. The years begin with the first.',
   startRound: 'Start a round',
   back: 'Back to the sculpture',
-  print: 'Print this page',
-  how: 'How is this worked out?',
 
   chooseZone: 'Show',
   wholeWork: 'The whole work',

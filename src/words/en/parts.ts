@@ -12,4 +12,8 @@ export const parts = {
   dial: (of: string, value: string, low: string, high: string, word: string) =>
     `${of}: condition index ${value} of 100, between ${low} and ${high}, ${word}`,
   dialNone: (of: string) => `${of}: no condition index, not looked at`,
+  notShown: (n: number) => (n === 1 ? 'One more zone is not shown.' : `${n} more zones are not shown.`),
+  showMore: (n: number) => (n === 1 ? 'Show 1 more' : `Show ${n} more`),
+  print: 'Print this page',
+  how: 'How is this worked out?',
 } as const;

@@ -7,7 +7,6 @@ export const thenAndNow = {
   chooseThen: 'Then: the earlier round',
   chooseNow: 'Now: the later round',
   reading: 'Reading the two rounds …',
-  print: 'Print this page',
 
   noRounds: 'No round has been made of this sculpture yet. Then & now needs two.',
   oneRound: 'There is one round so far. Then & now will speak after the next one.',

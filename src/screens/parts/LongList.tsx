@@ -1,19 +1,25 @@
 import { type ReactNode, useState } from 'react';
 import { w } from '../../words';
-import { Button } from '../parts';
+import { Button } from './Button';
 
-const words = w.nextSteps;
+const words = w.parts;
 
 /** Cards shown at once: more than a person works through, few enough to come up at a touch. */
 const atOnce = 50;
 
-/** A long list, its first part shown and the rest at a touch. What is not shown is counted, on paper too. */
-export function LongList<T>({ rows, show }: { readonly rows: readonly T[]; readonly show: (row: T) => ReactNode }) {
+interface LongListProps<T> {
+  readonly rows: readonly T[];
+  readonly show: (row: T) => ReactNode;
+  readonly className: string;
+}
+
+/** A long list of zones, its first part shown and the rest at a touch. What is not shown is counted, on paper too. */
+export function LongList<T>({ rows, show, className }: LongListProps<T>) {
   const [many, setMany] = useState(atOnce);
   const rest = rows.length - many;
   return (
     <>
-      <ol className="bare needs">{rows.slice(0, many).map(show)}</ol>
+      <ol className={`bare ${className}`}>{rows.slice(0, many).map(show)}</ol>
       {rest > 0 && (
         <div className="row">
           <p className="grow">{words.notShown(rest)}</p>
