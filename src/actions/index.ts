@@ -32,7 +32,7 @@ export * from './eye-check';
 export { addInsert, editInsert, removeInsert, setInsertValue } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
 export * from './look';
-export { deskOn, type Opening, openDesk } from './opening';
+export { dayOfGarden, deskOn, type Opening, openDesk } from './opening';
 export { closePersonCheck, openPersonCheck } from './personChecks';
 export { keepPhoto, type PhotoRole } from './photos';
 export {

@@ -18,10 +18,13 @@ export const databaseNames = { own: 'patina-round', demo: 'patina-round-demo' } 
 /** Opens the person's own record. Nothing of it is read yet. */
 export const openDesk = (): Promise<Opening> => opened(databaseNames.own, false);
 
+/** In the invented garden it is always this day: what is due there would else be overdue for ever. */
+export const dayOfGarden = '2026-10-15';
+
 export const opened = async (name: string, invented: boolean): Promise<Opening> => {
   const asOpening = (opening: StoreOpening): Opening =>
     opening.state === 'open'
-      ? { state: 'open', desk: deskOn(opening.store, { invented }) }
+      ? { state: 'open', desk: deskOn(opening.store, invented ? { invented, today: () => dayOfGarden } : { invented }) }
       : { ...opening, startAfresh: () => safely(async () => asOpening(await opening.startAfresh())) };
   return safely(async () => asOpening(await openStore(name, () => nameOf.collection(newId()))));
 };

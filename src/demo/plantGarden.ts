@@ -8,6 +8,7 @@ import {
   closeRound,
   commitChanges,
   type Desk,
+  dayOfGarden,
   leaveZone,
   recordLook,
   recordTreatment,
@@ -79,7 +80,7 @@ export const plantGarden = async (
     await run();
   }
   await done(setClimate(desk, airOfTheQuay));
-  clock.turnTo('2026-10-15');
+  clock.turnTo(dayOfGarden);
 };
 
 /** Made up for a brackish quay in a cool climate. */

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { dayOfGarden } from '../../src/actions';
 import { type ReckonedWork, reckoned } from '../../src/command/reckoned';
 import { type ThenAndNow, thenAndNow } from '../../src/engine/change';
 import { levelOf } from '../../src/engine/condition';
@@ -29,12 +30,7 @@ beforeAll(async () => {
   page = await openApp(tablet, host);
   await page.getByRole('button', { name: w.sculptures.welcome.demo, exact: true }).click();
   await page.getByRole('heading', { level: 1, name: w.sculptures.title }).waitFor();
-  // The day the page takes for today: what is due hangs on it.
-  const today = await page.evaluate(() => {
-    const now = new Date();
-    return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-');
-  });
-  garden = toldOf(today);
+  garden = toldOf(dayOfGarden);
 }, 120_000);
 
 afterAll(async () => {
