@@ -2,6 +2,7 @@ import type { PhotoBytes } from '../device/store';
 import type { Desk, Outcome } from './desk';
 import { databaseNames, type Opening, opened } from './opening';
 import { attempt, refuse } from './outcome';
+import { stopWorkingOut } from './questions';
 import { deedName, refusal } from './reasonCodes';
 
 /** One photo file of the demo, beside its list. `thumb` where a small one was made. */
@@ -65,6 +66,9 @@ export const removeDemo = (desk?: Desk): Promise<Outcome> =>
   attempt(async () => {
     if (desk && !desk.invented) return {};
     const opening = desk ? ({ state: 'open', desk } as const) : await opened(databaseNames.demo, true);
-    if (opening.state === 'open') await opening.desk.store.destroy();
+    if (opening.state !== 'open') return {};
+    // A worker about to open the database to read it would make it anew, empty.
+    stopWorkingOut(opening.desk);
+    await opening.desk.store.destroy();
     return {};
   });
