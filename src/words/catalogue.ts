@@ -17,4 +17,5 @@ export { settings } from './en/settings';
 export { settle } from './en/settle';
 export { shell } from './en/shell';
 export { thenAndNow } from './en/thenAndNow';
+export { walk } from './en/walk';
 export const product = 'Patina Round';

@@ -16,7 +16,6 @@ const pages = [
   'method',
   'over-time',
   'holds',
-  'walk',
   'eye-check',
   'agreement',
   'place',

@@ -24,6 +24,7 @@ export const roundDeedCodes = {
   'deed: round closed': ['date', 'round'],
   'deed: round opened again': ['date', 'round'],
   'deed: looked': ['letter', 'result'],
+  'deed: looked, all clear': ['count'],
   'deed: photo added to a look': ['letter'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 

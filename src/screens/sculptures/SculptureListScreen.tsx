@@ -46,9 +46,12 @@ function Works({ rows, over }: { readonly rows: readonly SculptureRow[]; readonl
       over={over}
       lead={w.sculptures.lead}
       actions={
-        <LinkButton to={pathTo.newSculpture()} icon={<AddIcon />}>
-          {w.sculptures.add}
-        </LinkButton>
+        <>
+          <LinkButton to={pathTo.walk()}>{w.walk.link}</LinkButton>
+          <LinkButton to={pathTo.newSculpture()} icon={<AddIcon />}>
+            {w.sculptures.add}
+          </LinkButton>
+        </>
       }
     >
       <PersonChecks titles={new Map(rows.map(({ thing, body }) => [thing, body.title]))} />

@@ -17,7 +17,7 @@ const ThenAndNow = later(async () => (await import('../then-and-now')).ThenAndNo
 const OverTime = later(async () => (await import('../over-time')).OverTimeScreen);
 const Agreement = later(async () => (await import('../agreement')).AgreementScreen);
 const Holds = later(async () => (await import('../holds')).HoldsScreen);
-const Walk = later(async () => (await import('../walk')).WalkScreen);
+const Walk = later(async () => (await import('../look')).WalkScreen);
 const EyeCheck = later(async () => (await import('../eye-check')).EyeCheckScreen);
 const Place = later(async () => (await import('../place')).PlaceScreen);
 const Look = later(async () => (await import('../look')).LookScreen);

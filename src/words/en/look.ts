@@ -12,6 +12,7 @@ export const look = {
   showAll: (n: number) => (n === 1 ? 'Show 1 more zone' : `Show ${n} more zones`),
   clear: 'Clear',
   green: 'Green is back',
+  greenWhat: 'Green is back: a bright green spot of more than 1 cm², seen for sure. Otherwise say “Not sure”.',
   unsure: 'Not sure',
   answerFor: (answer: string, letter: string) => `Zone ${letter}: ${answer}`,
   last: (day: string, result: string) => `Last look ${day}: ${result}`,

@@ -23,6 +23,7 @@ export const deedsOfRound = {
   'deed: asking again skipped': () => 'left out asking again',
   'deed: round closed': (s) => `closed the round of ${s.day('date')}`,
   'deed: round opened again': (s) => `opened the round of ${s.day('date')} again`,
+  'deed: looked, all clear': (s) => `saw ${s.times('count', 'zone', 'zones')} clear`,
   'deed: looked': (s) => `looked at zone ${s.text('letter')}, ${looks[s.text('result')] ?? s.text('result')}`,
   'deed: photo added to a look': (s) => `added a photo to the look at zone ${s.text('letter')}`,
 } satisfies Readonly<Record<string, (s: Params) => string>>;

@@ -1,1 +1,0 @@
-export { WalkScreen } from './WalkScreen';
