@@ -27,6 +27,23 @@ export const recordLook = (
     return { look };
   });
 
+/** All these zones of a work seen clear today: a look each, one deed, one undo. */
+export const recordAllClear = (
+  desk: Desk,
+  sculpture: string,
+  zones: readonly string[],
+  said: Pick<LookSaid, 'planned' | 'wet'>,
+): Promise<Outcome> =>
+  attempt(async () => {
+    const date = desk.today();
+    const looks = zones.map((zone) => {
+      const body: LookBody = { sculpture, zone, result: 'clear', ...said, date };
+      return { thing: nameOf.look(desk.newId()), kind: 'look' as const, within: sculpture, body };
+    });
+    must(await commitChanges(desk, roundDeed('deed: looked, all clear', { count: zones.length }), looks));
+    return {};
+  });
+
 /** Notes that the camera is being opened for a look: the browser may be closed behind it. */
 export const expectLookPhoto = (desk: Desk, look: string): Promise<void> => desk.store.setMeta(expected, look);
 

@@ -1,22 +1,19 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import {
-  expectLookPhoto,
   type LookSaid,
-  lastDeed,
-  lookPhotoExpected,
-  noLookPhoto,
   photoForLook,
   recordLook,
   sculptureRecordOf,
-  undoLast,
   type ZoneToLook,
   zonesToLook,
 } from '../../actions';
 import type { SculptureRecord } from '../../engine/record';
-import { date, deedNamed, w } from '../../words';
-import { Button, Choice, EmptyState, LinkButton, Notice, Page, Reading, Section, UndoIcon } from '../parts';
-import { PhotoTake } from '../parts/PhotoTake';
+import { date, w } from '../../words';
+import { Button, Choice, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { LookRow } from './LookRow';
+import { PhotoExpected } from './PhotoExpected';
+import { UndoLook } from './UndoLook';
 import './look.css';
 
 const words = w.look;
@@ -91,7 +88,8 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
           ]}
         />
       </div>
-      <PhotoExpected record={record} keep={keep} />
+      <p>{words.greenWhat}</p>
+      <PhotoExpected looks={record.looks} zones={record.zones} keep={keep} />
       {refused && <Notice kind="problem" title={refused} />}
       <Section
         title={watched.length > 0 && !all ? words.watched : words.all}
@@ -99,7 +97,14 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
       >
         <ul className="bare look-zones">
           {shown.map((zone) => (
-            <ZoneRow key={zone.zone.thing} at={zone} answer={answer} keep={keep} />
+            <LookRow
+              key={zone.zone.thing}
+              zone={zone.zone}
+              today={todayOf(zone, desk.today())}
+              lines={[seenIn(zone, desk.today())]}
+              answer={(result) => answer(zone, result)}
+              keep={keep}
+            />
           ))}
         </ul>
         {zones.length === 0 && <p>{words.noZones}</p>}
@@ -113,122 +118,11 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
   );
 }
 
-const deedsOfLook = ['deed: looked', 'deed: photo added to a look'];
+const todayOf = ({ last }: ZoneToLook, today: string) => (last?.body.date === today ? last : undefined);
 
-/** One touch takes back the last answer, or the photo added to it. */
-function UndoLook() {
-  const desk = useDesk();
-  const last = useQuestion(lastDeed(desk));
-  const { run } = useDeed();
-  if (!last || !deedsOfLook.includes(last.name.code)) return null;
-  const what = deedNamed(last.name);
-  return (
-    <Button
-      size="round"
-      icon={<UndoIcon />}
-      aria-label={w.shell.undoOf(what)}
-      onClick={() =>
-        void run(
-          () => undoLast(desk),
-          () => say(w.shell.undone(what)),
-        )
-      }
-    >
-      {w.shell.undo}
-    </Button>
-  );
-}
-
-interface ZoneRowProps {
-  readonly at: ZoneToLook;
-  readonly answer: (zone: ZoneToLook, result: LookSaid['result']) => void;
-  readonly keep: (look: string, file: File) => void;
-}
-
-const results = ['clear', 'green', 'unsure'] as const;
-
-function ZoneRow({ at, answer, keep }: ZoneRowProps) {
-  const desk = useDesk();
-  const { letter, name } = at.zone.body;
-  const { last } = at;
-  const today = last?.body.date === desk.today() ? last : undefined;
-  const said = last && words[last.body.result].toLowerCase();
-  const photos = today?.body.photos?.length ?? 0;
-  return (
-    <li className="look-zone">
-      <p className="look-name">
-        <span className="look-letter">{letter}</span>
-        <span>
-          <span className="strong">{name}</span>
-          <br />
-          {today && said ? words.today(said) : last && said ? words.last(date(last.body.date), said) : words.never}
-          {photos > 0 && `, ${words.photoCount(photos)}`}
-        </span>
-      </p>
-      <div className="look-answers">
-        {results.map((result) => (
-          <button
-            key={result}
-            type="button"
-            className="look-answer"
-            aria-label={words.answerFor(words[result], letter)}
-            aria-pressed={today?.body.result === result}
-            onClick={() => answer(at, result)}
-          >
-            {words[result]}
-          </button>
-        ))}
-      </div>
-      {today && today.body.result !== 'clear' && photos === 0 && (
-        <div className="stack tight">
-          <p>{words.photoWhat}</p>
-          <div className="row">
-            <PhotoTake
-              what={w.round.zone.title(letter, name)}
-              expect={() => expectLookPhoto(desk, today.thing).then(() => true)}
-              keep={(file) => keep(today.thing, file)}
-            />
-          </div>
-        </div>
-      )}
-    </li>
-  );
-}
-
-interface PhotoExpectedProps {
-  readonly record: SculptureRecord;
-  readonly keep: (look: string, file: File) => void;
-}
-
-/** After a restart behind the camera: the photo that did not come is asked for again. */
-function PhotoExpected({ record, keep }: PhotoExpectedProps) {
-  const desk = useDesk();
-  const [expected, setExpected] = useState<string>();
-  useEffect(() => {
-    void lookPhotoExpected(desk).then(setExpected);
-  }, [desk]);
-  const look = record.looks.find((l) => l.thing === expected);
-  const zone = record.zones.find((z) => z.thing === look?.body.zone);
-  if (!look || !zone || (look.body.photos ?? []).length > 0) return null;
-  const what = w.round.zone.title(zone.body.letter, zone.body.name);
-  return (
-    <Notice
-      kind="caution"
-      title={w.round.photo.expected(what)}
-      actions={
-        <>
-          <PhotoTake
-            what={what}
-            expect={() => expectLookPhoto(desk, look.thing).then(() => true)}
-            keep={(file) => keep(look.thing, file)}
-          />
-          <Button size="round" onClick={() => void noLookPhoto(desk).then(() => setExpected(undefined))}>
-            {w.round.photo.without}
-          </Button>
-        </>
-      }
-    >
-      <p>{w.round.photo.expectedWhat}</p>
-    </Notice>
-  );
-}
+/** What was seen last, today or before. */
+const seenIn = ({ last }: ZoneToLook, today: string): string => {
+  if (!last) return words.never;
+  const said = words[last.body.result].toLowerCase();
+  return last.body.date === today ? words.today(said) : words.last(date(last.body.date), said);
+};

@@ -1,2 +1,2 @@
-/** The look between rounds. */
 export { LookScreen } from './Look';
+export { WalkScreen } from './Walk';

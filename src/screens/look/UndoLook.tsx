@@ -1,0 +1,30 @@
+import { lastDeed, undoLast } from '../../actions';
+import { deedNamed, w } from '../../words';
+import { Button, UndoIcon } from '../parts';
+import { say, useDeed, useDesk, useQuestion } from '../shell';
+
+const deedsOfLook = ['deed: looked', 'deed: looked, all clear', 'deed: photo added to a look'];
+
+/** One touch takes back the last answer, or the photo added to it. */
+export function UndoLook() {
+  const desk = useDesk();
+  const last = useQuestion(lastDeed(desk));
+  const { run } = useDeed();
+  if (!last || !deedsOfLook.includes(last.name.code)) return null;
+  const what = deedNamed(last.name);
+  return (
+    <Button
+      size="round"
+      icon={<UndoIcon />}
+      aria-label={w.shell.undoOf(what)}
+      onClick={() =>
+        void run(
+          () => undoLast(desk),
+          () => say(w.shell.undone(what)),
+        )
+      }
+    >
+      {w.shell.undo}
+    </Button>
+  );
+}
