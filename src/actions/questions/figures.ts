@@ -99,8 +99,10 @@ export const rowKept = async <T>(desk: Desk, key: string): Promise<T | undefined
 const found = async <T>(desk: Desk, work: string, key: string): Promise<Found<T> | undefined> => {
   await loaded(desk);
   const shelf = shelfOf(desk);
+  // Nothing was ever worked out: no need to look for it.
+  if (!shelf.words) return undefined;
   const kept = await rowKept<Kept<T>>(desk, key);
-  if (!kept || !shelf.words) return undefined;
+  if (!kept) return undefined;
   const heads = desk.store.headsOf(work);
   // What the other works taught may have changed meanwhile: the figures stand until they are worked out anew.
   if (!`${kept.stamp} `.startsWith(`${firstStamp(heads, shelf.words.own)} `)) return undefined;
@@ -173,6 +175,7 @@ const run = async (desk: Desk, job: Job): Promise<void> => {
   }
 };
 
+/** The questions are asked again at the end: in the middle they would read the same rows over and over beside the work. */
 const hear = async (desk: Desk, shelf: Shelf, job: Job, step: Step): Promise<void> => {
   if ('words' in step) shelf.words = step.words;
   else if ('rows' in step) {
@@ -182,15 +185,11 @@ const hear = async (desk: Desk, shelf: Shelf, job: Job, step: Step): Promise<voi
       else if (isLight(key) || desk.store.mode === 'reading') shelf.rows.set(key, row);
     }
     await desk.store.keepWorkedOut(step.rows);
-  } else {
-    // What was told before the work was left off may come after.
-    if (shelf.progress?.state !== 'under way') return;
+  } else if (shelf.progress?.state === 'under way') {
+    // Only then: what was told before the work was left off may come after.
     shelf.progress = { what: job.do, state: 'under way', ...step };
     desk.store.tell();
-    return;
   }
-  shelf.version++;
-  desk.store.tell();
 };
 
 export const progressOf = (desk: Desk): WorkingOut | null => shelfOf(desk).progress;

@@ -70,6 +70,7 @@ export async function* figuresInSteps(source: Source, { collection, today }: Fig
   yield { words };
   if (row) yield { rows: [row] };
 
+  let rows: [string, unknown][] = [];
   const summaries = new Map(await source.metas<Kept<unknown>>(rowOf.summary('')));
   for (const work of works) {
     const heads = standings.get(work) ?? '';
@@ -77,12 +78,19 @@ export async function* figuresInSteps(source: Source, { collection, today }: Fig
     const first =
       firsts.get(work) ?? (await firstKept(source, work, firstStamp(heads, ownWord))) ?? (await workOut(work));
     if (!first) continue;
-    yield { rows: secondRows(work, first, holdsWords.get(work) ?? '', words, lives, today) };
+    rows.push(...secondRows(work, first, holdsWords.get(work) ?? '', words, lives, today));
     firsts.delete(work);
+    if (rows.length < rowsAtOnce) continue;
+    yield { rows };
+    rows = [];
   }
+  if (rows.length > 0) yield { rows };
   const standing: Standing = { everything: everythingWord(standings), words };
   yield { rows: [[rowOf.standing, standing]] };
 }
+
+/** Each keeping is a transaction that is waited for: several works share one. */
+const rowsAtOnce = 24;
 
 /** Kept at once, so that what was worked out is not lost where somebody leaves off. */
 const firstRows = (work: string, first: Kept<FirstPass>, holdsWord: string): [string, unknown][] => [
