@@ -8,6 +8,7 @@ import {
   rowOf,
   type Standing,
   type Step,
+  shares,
   stampOf,
   type Words,
   type Work,
@@ -21,7 +22,7 @@ import type { Desk } from '../desk';
 
 /** Something being worked out beside the page, or left off by a person. */
 export interface WorkingOut {
-  readonly what: Job['do'];
+  readonly what: 'figures' | 'firmness' | 'trends';
   readonly state: 'under way' | 'left off';
   /** Works looked through, or redraws made. */
   readonly done: number;
@@ -130,7 +131,22 @@ export const bringUpToDate = async (desk: Desk): Promise<void> => {
   const at = whereAt(desk);
   if (shelf.work || shelf.leftOffAt === at || shelf.triedAt === at) return;
   shelf.triedAt = at;
-  await run(desk, { do: 'figures', collection: desk.collection, today: desk.today() });
+  const asked = { collection: desk.collection, today: desk.today() };
+  const parts = shares();
+  if (parts > 1 && desk.store.mode === 'writing' && (await worksBehind(desk)) >= manyWorks) {
+    const firsts = Array.from({ length: parts }, (_, part): Job => ({ do: 'firsts', ...asked, part, parts }));
+    await run(desk, 'figures', firsts);
+  }
+  if (shelf.leftOffAt !== at) await run(desk, 'figures', [{ do: 'figures', ...asked }]);
+};
+
+/** From so many works on it is worth more than one worker. */
+const manyWorks = 6;
+
+const worksBehind = async (desk: Desk): Promise<number> => {
+  const works = await desk.store.ofKind('sculpture');
+  const found = await Promise.all(works.map(({ thing }) => summaryFound(desk, thing)));
+  return found.filter((one) => !one?.right).length;
 };
 
 /** Redraws the order of these works, unless that was tried for the same figures or a person left it off. */
@@ -142,7 +158,7 @@ export const redraw = async (
   const shelf = shelfOf(desk);
   if (shelf.work || shelf.leftOffAt === whereAt(desk) || shelf.redrawnAt === stamp) return;
   shelf.redrawnAt = stamp;
-  await run(desk, { do: 'firmness', stamp, works, today: desk.today() });
+  await run(desk, 'firmness', [{ do: 'firmness', stamp, works, today: desk.today() }]);
 };
 
 /** Works out the series of one work, unless that was tried since anything changed. */
@@ -151,21 +167,36 @@ export const follow = async (desk: Desk, sculpture: string): Promise<void> => {
   const at = `${sculpture} ${whereAt(desk)}`;
   if (shelf.work || shelf.followedAt === at) return;
   shelf.followedAt = at;
-  await run(desk, { do: 'trends', collection: desk.collection, sculpture, today: desk.today() });
+  await run(desk, 'trends', [{ do: 'trends', collection: desk.collection, sculpture, today: desk.today() }]);
 };
 
 /** One piece of work at a time; a second one asked for meanwhile comes when the questions are asked again. */
-const run = async (desk: Desk, job: Job): Promise<void> => {
+const run = async (desk: Desk, what: WorkingOut['what'], jobs: readonly Job[]): Promise<void> => {
   const shelf = shelfOf(desk);
   if (shelf.work || desk.store.closed) return;
-  shelf.progress = { what: job.do, state: 'under way', done: 0, all: 0 };
-  const work = workOut(desk.store, job, (step) => hear(desk, shelf, job, step));
+  shelf.progress = { what, state: 'under way', done: 0, all: 0 };
+  const far = jobs.map(() => ({ done: 0, all: 0 }));
+  const works = jobs.map((job, i) =>
+    workOut(desk.store, job, async (step) => {
+      if (!('all' in step)) return hear(desk, shelf, step);
+      far[i] = step;
+      progressed(desk, shelf, far);
+    }),
+  );
+  const leaveOffAll = () => {
+    for (const one of works) one.leaveOff();
+  };
+  const work: Work = {
+    ended: Promise.all(works.map(({ ended }) => ended)).then(() => undefined),
+    leaveOff: leaveOffAll,
+  };
   shelf.work = work;
   desk.store.tell();
   try {
     await work.ended;
   } catch (error) {
     // What the store refuses here it refuses again, and then aloud, when someone asks.
+    leaveOffAll();
     if (!(error instanceof StoreProblem)) throw error;
   } finally {
     delete shelf.work;
@@ -176,20 +207,26 @@ const run = async (desk: Desk, job: Job): Promise<void> => {
 };
 
 /** The questions are asked again at the end: in the middle they would read the same rows over and over beside the work. */
-const hear = async (desk: Desk, shelf: Shelf, job: Job, step: Step): Promise<void> => {
+const hear = async (desk: Desk, shelf: Shelf, step: Exclude<Step, Far>): Promise<void> => {
   if ('words' in step) shelf.words = step.words;
-  else if ('rows' in step) {
+  else {
     for (const [key, row] of step.rows) {
       if (key === rowOf.standing) shelf.everything = (row as Standing).everything;
       // What the disk keeps is read from there when it is asked for.
       else if (isLight(key) || desk.store.mode === 'reading') shelf.rows.set(key, row);
     }
     await desk.store.keepWorkedOut(step.rows);
-  } else if (shelf.progress?.state === 'under way') {
-    // Only then: what was told before the work was left off may come after.
-    shelf.progress = { what: job.do, state: 'under way', ...step };
-    desk.store.tell();
   }
+};
+
+type Far = { readonly done: number; readonly all: number };
+
+const progressed = (desk: Desk, shelf: Shelf, far: readonly Far[]): void => {
+  // What was told before the work was left off may come after.
+  if (shelf.progress?.state !== 'under way') return;
+  const sum = (of: (one: Far) => number): number => far.reduce((total, one) => total + of(one), 0);
+  shelf.progress = { ...shelf.progress, done: sum(({ done }) => done), all: sum(({ all }) => all) };
+  desk.store.tell();
 };
 
 export const progressOf = (desk: Desk): WorkingOut | null => shelfOf(desk).progress;

@@ -1,8 +1,8 @@
 import type { Life, ZoneHolds } from '../../engine/hold';
-import { type FirstPass, firstPass, lives as livesFrom, secondPass } from '../../engine/reckoning';
-import { gather } from '../../engine/record';
+import { type FirstPass, lives as livesFrom, secondPass } from '../../engine/reckoning';
 import type { Reader } from '../store';
 import { wordOf } from '../wordOf';
+import { type Done, firstPasses, staleIn, worksIn } from './firsts';
 import { everythingWord, firstStamp, holds, type Kept, rowOf, type Standing, stampOf, type Words } from './kept';
 import { ownIn } from './own';
 
@@ -20,8 +20,6 @@ export type Step =
   | { readonly rows: readonly (readonly [key: string, value: unknown])[] };
 
 type Source = Omit<Reader, 'close'>;
-/** Names the holds of a work: what all works together tell is worked out anew only where one of these changed. */
-type HoldsWord = Kept<string>;
 
 /**
  * Brings the figures of all works up to date with what lies in the store, reading no work whose figures still hold. Each step is told
@@ -30,40 +28,14 @@ type HoldsWord = Kept<string>;
 export async function* figuresInSteps(source: Source, { collection, today }: FiguresAsked): AsyncGenerator<Step, void> {
   const standings = await source.standings();
   const { own, word: ownWord } = await ownIn(source, collection);
-  const works = (await source.ofKind('sculpture')).map(({ thing }) => thing).sort();
-  const keptHolds = new Map(await source.metas<HoldsWord>(rowOf.holds('')));
+  const works = await worksIn(source);
   const firsts = new Map<string, Kept<FirstPass>>();
-  const holdsWords = new Map<string, string>();
-
-  const workOut = async (work: string, reading = source.standing(work)): Promise<Kept<FirstPass> | undefined> => {
-    const { currents, heads } = await reading;
-    const record = gather(currents, own);
-    if (!record) return undefined;
-    const first = { stamp: firstStamp(heads, ownWord), from: today, until: null, value: firstPass(record, today) };
+  const { stale, words: holdsWords } = await staleIn(source, works, standings, ownWord, today);
+  const keep = ({ work, first, holdsWord }: Done) => {
     firsts.set(work, first);
-    return first;
+    holdsWords.set(work, holdsWord);
   };
-
-  const stale: string[] = [];
-  for (const work of works) {
-    const kept = keptHolds.get(work);
-    if (holds(kept, firstStamp(standings.get(work) ?? '', ownWord), today)) holdsWords.set(work, kept.value);
-    else stale.push(work);
-  }
-  // The next work is read while this one is worked out.
-  let next = stale[0] === undefined ? undefined : source.standing(stale[0]);
-  for (const [i, work] of stale.entries()) {
-    yield { done: i, all: stale.length };
-    const reading = next;
-    const after = stale[i + 1];
-    next = after === undefined ? undefined : source.standing(after);
-    next?.catch(() => undefined);
-    const first = await workOut(work, reading);
-    if (!first) continue;
-    const word = wordOf(first.value.holds);
-    holdsWords.set(work, word);
-    yield { rows: firstRows(work, first, word) };
-  }
+  yield* firstPasses(source, stale, own, ownWord, today, keep);
 
   const { lives, livesWord, row } = await livesIn(source, holdsWords, firsts);
   const words: Words = { own: ownWord, lives: livesWord };
@@ -75,8 +47,7 @@ export async function* figuresInSteps(source: Source, { collection, today }: Fig
   for (const work of works) {
     const heads = standings.get(work) ?? '';
     if (!firsts.has(work) && holds(summaries.get(work), stampOf(heads, words), today)) continue;
-    const first =
-      firsts.get(work) ?? (await firstKept(source, work, firstStamp(heads, ownWord))) ?? (await workOut(work));
+    const first = firsts.get(work) ?? (await firstKept(source, work, firstStamp(heads, ownWord)));
     if (!first) continue;
     rows.push(...secondRows(work, first, holdsWords.get(work) ?? '', words, lives, today));
     firsts.delete(work);
@@ -91,12 +62,6 @@ export async function* figuresInSteps(source: Source, { collection, today }: Fig
 
 /** Each keeping is a transaction that is waited for: several works share one. */
 const rowsAtOnce = 24;
-
-/** Kept at once, so that what was worked out is not lost where somebody leaves off. */
-const firstRows = (work: string, first: Kept<FirstPass>, holdsWord: string): [string, unknown][] => [
-  [rowOf.first(work), first],
-  [rowOf.holds(work), { ...first, value: holdsWord }],
-];
 
 /** The stamp of a second pass begins with that of its first. */
 const secondRows = (
@@ -142,8 +107,8 @@ const livesIn = async (
   if (kept?.stamp === stamp) return { lives: kept.lives, livesWord: kept.word, row: undefined };
   const all: (readonly ZoneHolds[])[] = [];
   for (const work of words.keys()) {
-    const first = firsts.get(work)?.value;
-    all.push(first?.holds ?? (await source.meta<Kept<FirstPass>>(rowOf.first(work)))?.value.holds ?? []);
+    const first = firsts.get(work) ?? (await source.meta<Kept<FirstPass>>(rowOf.first(work)));
+    all.push(first?.value.holds ?? []);
   }
   const lives = livesFrom(all);
   const word = wordOf(lives);

@@ -12,4 +12,4 @@ export {
   type Words,
 } from './kept';
 export type { FirmnessAsked } from './redraws';
-export { type Work, workOut } from './workOut';
+export { shares, type Work, workOut } from './workOut';

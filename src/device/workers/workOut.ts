@@ -20,6 +20,11 @@ export type Worked = Omit<Reader, 'close'> & { readonly name: string };
 export const workOut = (store: Worked, job: Job, hear: (step: Step) => Promise<void>): Work =>
   typeof Worker === 'undefined' ? inPlace(store, job, hear) : inWorker(store, job, hear);
 
+/** How many workers may share many works: as many as there are processors, and no more than tell. In place there is no sharing. */
+export const shares = (): number =>
+  typeof Worker === 'undefined' ? 1 : Math.min(mostShares, Math.max(1, globalThis.navigator?.hardwareConcurrency ?? 1));
+const mostShares = 3;
+
 const inPlace = (store: Worked, job: Job, hear: (step: Step) => Promise<void>): Work => {
   let left = false;
   const run = async () => {
