@@ -9,7 +9,7 @@ type Area = BodyOf<'zone'>['versions'][number]['area'];
 export const activeKinds: readonly ActiveArea[] = ['green', 'bare', 'scale'];
 
 /** In the metal, not at rest, of a kind that is summed. A stain from above is no green metal, and dirt is none. */
-const countsAs = ({ finding }: FindingScore, what: ActiveArea): boolean =>
+export const countsAs = ({ finding }: FindingScore, what: ActiveArea): boolean =>
   kindOf(finding.kind)?.countsAs === what &&
   originOf(finding.origin).hazard === 'kind' &&
   !activityOf(finding.activity).quiet &&

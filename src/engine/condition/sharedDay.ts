@@ -4,29 +4,30 @@ import { constants } from './constants';
 import type { EyeError } from './coverageError';
 import { figureAround, inQuadrature } from './figure';
 import { because } from './reasonCodes';
+import { onShiftedDay, type ShiftedZone } from './shiftedDay';
 import { scoreZone, type ZoneScore } from './zoneIndex';
 import type { ZoneInRound } from './zoneInRound';
 
-export const weightOf = (zone: ZoneScore): number => zone.area.m2 * zone.significance;
+export const weightOf = (zone: Pick<ZoneScore, 'area' | 'significance'>): number => zone.area.m2 * zone.significance;
 export const total = <T>(rows: readonly T[], of: (row: T) => number): number =>
   rows.reduce((sum, row) => sum + of(row), 0);
-export const meanIndex = (zones: readonly ZoneScore[]): number =>
+export const meanIndex = (zones: readonly ShiftedZone[]): number =>
   total(zones, (z) => weightOf(z) * z.value) / total(zones, weightOf);
 
 /** The same zones as scored, and as they would be had light and damp shifted every eye of the day one way or the other. */
 export interface DayScores {
   readonly zones: readonly ZoneScore[];
-  readonly shifted: readonly (readonly ZoneScore[])[];
+  readonly shifted: readonly (readonly ShiftedZone[])[];
 }
 
 /** The same day over some of its zones. */
 export const dayOver = (day: DayScores, zones: ReadonlySet<string>): DayScores => {
-  const some = (rows: readonly ZoneScore[]) => rows.filter(({ zone }) => zones.has(zone));
-  return { zones: some(day.zones), shifted: day.shifted.map(some) };
+  const some = <Z extends ShiftedZone>(rows: readonly Z[]) => rows.filter(({ zone }) => zones.has(zone));
+  return { zones: some(day.zones), shifted: day.shifted.map((rows) => some(rows)) };
 };
 
 /** How far a figure moves with the day: what does not average out over zones. */
-const sharedReach = (day: DayScores, figure: (zones: readonly ZoneScore[]) => number) => {
+const sharedReach = (day: DayScores, figure: (zones: readonly ShiftedZone[]) => number) => {
   const middle = figure(day.zones);
   const ends = day.shifted.map(figure);
   return { down: Math.max(0, middle - Math.min(...ends)), up: Math.max(0, Math.max(...ends) - middle) };
@@ -55,7 +56,7 @@ export const indexOf = (day: DayScores): Figure => {
 
 /** m2 of one sort over the zones, not over their area: the zones' own errors in quadrature, the day's effect once. */
 export const activeOver = (day: DayScores, what: ActiveArea): Figure => {
-  const sum = (rows: readonly ZoneScore[]): number => total(rows, (z) => z.active[what].value);
+  const sum = (rows: readonly ShiftedZone[]): number => total(rows, (z) => z.active[what].value);
   const own = inQuadrature(day.zones.map((z) => z.active[what]));
   const most = total(day.zones, (z) => z.area.high);
   const reasons = day.zones.flatMap((z) => z.active[what].reasons).slice(0, 1);
@@ -68,11 +69,7 @@ export const scoredDay = (
   scale: Scale,
   options: EyeError & { readonly withCarried?: boolean },
 ): DayScores => {
-  const scoredAt = (dayShift: number): readonly ZoneScore[] =>
-    rows.flatMap(({ seen }) => {
-      const score = seen && scoreZone(seen, scale, { ...options, dayShift });
-      return score ? [score] : [];
-    });
-  const shift = constants.z90.value * constants.daySd.value;
-  return { zones: scoredAt(0), shifted: [scoredAt(-shift), scoredAt(shift)] };
+  const zones = rows.flatMap(({ seen }) => (seen && scoreZone(seen, scale, options)) ?? []);
+  const reach = constants.z90.value * constants.daySd.value;
+  return { zones, shifted: [-reach, reach].map((shift) => zones.map((zone) => onShiftedDay(zone, shift))) };
 };

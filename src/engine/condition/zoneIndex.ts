@@ -146,8 +146,7 @@ export const scoreZone = (
     significance: zone.body.significance,
     findings: scores,
     active: activeAreas(scores, area),
-    // On a duller or a brighter day only figures are asked for.
-    worstStep: options.dayShift ? null : worstStepOf(scores, scale, error),
+    worstStep: worstStepOf(scores, scale, error),
     withCarried: !fresh,
     reasons: reasonsOf(scores, unsettledIn(seenThings(seen)), options.sd === undefined ? seen.eye : undefined),
   };
