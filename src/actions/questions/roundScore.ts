@@ -2,6 +2,8 @@ import { clearlyWorseGreen, previousComparable, thenAndNow } from '../../engine/
 import { classesOf, type RoundClasses, type SculptureScore, scoreRound } from '../../engine/condition';
 import type { SculptureRecord } from '../../engine/record';
 import type { Desk, Question } from '../desk';
+import { bringUpToDate, isBehind, needFound } from './figures';
+import { live } from './live';
 import { ask } from './question';
 import { recordOf } from './records';
 
@@ -46,17 +48,27 @@ const sculptureOfRound = async (desk: Desk, round: string): Promise<{ sculpture:
   }
 };
 
-/** Index, its range, its parts and the classes of one round; null where there is no such round. */
+const asKept = new WeakMap<object, AskedRound>();
+
+/**
+ * Index, its range, its parts and the classes of one round; null where there is no such round. Of the round a work is known by the
+ * classes are those of its figures, which have heard of holds and trends; until they are worked out, and of other rounds, those that
+ * can be told from the round alone.
+ */
 export const roundScore = (desk: Desk, round: string): Question<AskedRound | null> =>
-  ask(
-    desk,
-    `score ${round}`,
-    () => desk.store.changes(),
-    async () => {
-      const found = await sculptureOfRound(desk, round);
-      return found && askedRound(await recordOf(desk, found.sculpture), found.root);
-    },
-  );
+  live<AskedRound | null>(desk, `score ${round}`, async () => {
+    const found = await sculptureOfRound(desk, round);
+    if (!found) return { value: null };
+    const record = await recordOf(desk, found.sculpture);
+    const need = (await needFound(desk, found.sculpture))?.value;
+    const after = need && !(await isBehind(desk)) ? undefined : () => bringUpToDate(desk);
+    if (need?.score.round !== found.root) return { value: askedRound(record, found.root), after };
+    const known = asKept.get(need);
+    if (known?.record === record) return { value: known, after };
+    const asked = { record, round: found.root, score: need.score, classes: need.classes };
+    asKept.set(need, asked);
+    return { value: asked, after };
+  });
 
 /** The round's record alone, without scoring it: for the round screens. */
 export const roundSetting = (

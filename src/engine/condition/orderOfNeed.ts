@@ -112,11 +112,7 @@ const zoneRows = ({ record, score, classes, growth }: NeedOf): readonly Unranked
     const urgency = own && levelOf(own, 'urgency');
     if (!own || urgency === null || urgency === undefined) return [];
     const burden = burdenOfZone(zone, growth?.get(zone.zone));
-    const reasons = [
-      ...urgencyReasons(own, urgency),
-      ...burden.reasons,
-      because('not yet known', { what: 'firmness' }),
-    ];
+    const reasons = [...urgencyReasons(own, urgency), ...burden.reasons];
     return [{ sculpture: record.sculpture.thing, zone: zone.zone, urgency, burden, z: zone.value, reasons }];
   });
 
@@ -136,11 +132,7 @@ const sculptureRow = ({ record, score, classes, growth }: NeedOf): readonly Unra
       ? because('need: growth', { growth: grown.reduce((total, { value: more }) => total + more, 0) })
       : because('not yet known', { what: 'forecast' });
   const burden = figureAround(value, reach, { least: 0, most: Number.POSITIVE_INFINITY }, [forecast]);
-  const reasons = [
-    ...urgencyReasons(classes.sculpture, urgency),
-    forecast,
-    because('not yet known', { what: 'firmness' }),
-  ];
+  const reasons = [...urgencyReasons(classes.sculpture, urgency), forecast];
   return [{ sculpture: record.sculpture.thing, urgency, burden, z: score.value, reasons }];
 };
 

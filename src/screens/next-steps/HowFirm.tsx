@@ -19,7 +19,7 @@ export function HowFirm({ order, needs, firmness }: HowFirmProps) {
   const open = [
     ...order.zones.flatMap(({ reasons }) => reasons),
     ...needs.flatMap(({ classes }) => classes.zones.flatMap(({ urgency }) => urgency.notYetKnown)),
-  ].filter(({ code, params }) => code === 'not yet known' && !(firmness && params.what === 'firmness'));
+  ].filter(({ code }) => code === 'not yet known');
   const first = new Map(open.map((reason) => [String(reason.params.what), reason]));
   const asked = firmness?.zones.filter(({ word }) => word !== null) ?? [];
   const firm = asked.filter(({ word }) => word === 'firm').length;

@@ -53,7 +53,6 @@ const unknown: Readonly<Record<string, string>> = {
   'expected hold':
     'whether the coating is past the time it should hold, for too little is known of how long it holds here',
   forecast: 'what it will be by the next round, for no trend stands',
-  firmness: 'how firm this place in the order is, for the weights have not been varied yet',
 };
 const areaMethods: Readonly<Record<string, string>> = {
   typed: 'typed',

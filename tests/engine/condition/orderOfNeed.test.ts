@@ -59,7 +59,6 @@ describe('the order of need', () => {
     expect(first?.burden.high).toBeGreaterThan(first?.burden.value ?? 0);
     expect(first?.reasons.map(({ code }) => code)).toContain('need: burden');
     expect(first?.reasons).toContainEqual({ code: 'not yet known', params: { what: 'forecast' } });
-    expect(first?.reasons).toContainEqual({ code: 'not yet known', params: { what: 'firmness' } });
   });
 
   it('puts people above every list, the zones below still in order', () => {
