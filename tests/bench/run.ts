@@ -1,6 +1,6 @@
 /** npm run bench: the lines this app has set itself, measured in the built app at a stated slowdown. */
 import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
-import type { Page } from 'playwright-core';
+import { loadavg } from 'node:os';
 import { budgetsOf } from '../../src/build/budgets.mjs';
 import { writeSurvey } from '../../src/engine/exchange';
 import { carryInLarge, openApp, tabletUpright } from '../browser/app';
@@ -9,11 +9,11 @@ import { built, startHost } from '../browser/server';
 import { startRound } from '../browser/walkRound';
 import { big, seededSurvey } from '../files/seededSurvey';
 import { type Line, median, percentile, said } from './figures';
+import { timeFigures } from './figuresWorkedOut';
 import { noteUsable, type Touch, timeRawPuts, timeTouches } from './inPage';
 import { linesOfLives } from './lives';
+import { slow, slowdown } from './slowed';
 
-/** A tablet of some years ago is about four times slower than the machine this was written on. */
-const slowdown = 4;
 const touches = 200;
 const starts = 20;
 const lines: Line[] = [];
@@ -24,11 +24,6 @@ if (!existsSync(file)) {
   mkdirSync('build', { recursive: true });
   writeFileSync(file, writeSurvey(collection, entries));
 }
-
-const slow = async (page: Page) => {
-  const session = await page.context().newCDPSession(page);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
-};
 
 for (const size of budgetsOf(built).sizes) console.log(size);
 for (const line of linesOfLives()) console.log(said(line));
@@ -50,6 +45,7 @@ try {
   await tablet.close({ keepProfile: true });
   await new Promise((resolve) => setTimeout(resolve, 15_000));
   tablet = await startTablet({ profile: tablet.profile });
+  lines.push(...(await timeFigures(tablet, host)));
   page = await openApp(tablet, host);
 
   const timed: Touch[] = [];
@@ -122,6 +118,10 @@ try {
   await tablet.close();
   await host.stop();
 }
-console.log(`CPU slowed ${slowdown} times`);
+console.log(
+  `CPU slowed ${slowdown} times; load ${loadavg()
+    .map((one) => one.toFixed(1))
+    .join(' ')}`,
+);
 for (const line of lines) console.log(said(line));
 process.exitCode = lines.some(({ measured, most }) => most !== undefined && !(measured <= most)) ? 1 : 0;
