@@ -117,10 +117,13 @@ export const adviceFound = (desk: Desk, work: string) => found<readonly Advice[]
 export const firstFound = (desk: Desk, work: string) => found<FirstPass>(desk, work, rowOf.first(work));
 export const trendsFound = (desk: Desk, work: string) => found<Trends>(desk, work, rowOf.trends(work));
 
-/** True where something changed since all figures were last brought up to date. */
+/** True where something changed since all figures were last brought up to date. Before the first work there is nothing to work out. */
 export const isBehind = async (desk: Desk): Promise<boolean> => {
   await loaded(desk);
-  return shelfOf(desk).everything !== everythingWord(desk.store.allHeads());
+  const { everything } = shelfOf(desk);
+  const heads = desk.store.allHeads();
+  if (everything === undefined && ![...heads.keys()].some((within) => within.startsWith('sculpture/'))) return false;
+  return everything !== everythingWord(heads);
 };
 
 const whereAt = (desk: Desk): string => `${desk.today()} ${everythingWord(desk.store.allHeads())}`;
