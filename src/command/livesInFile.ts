@@ -1,3 +1,4 @@
+import '../words/pastStart';
 import Papa from 'papaparse';
 import { type Interval, type Limited, turnbull, weibull } from '../engine/life';
 import { sayReason } from '../words';

@@ -1,3 +1,4 @@
+import '../words/pastStart';
 import { adviceOn, type NoSurvey, readSurvey, type Survey, unite, writeSurvey } from '../engine/exchange';
 import { sayReason } from '../words';
 import { callOf } from './callOf';

@@ -1,3 +1,4 @@
+import '../words/pastStart';
 import type { Reason } from '../engine/record';
 import { type NameOfThing, sayReason } from '../words';
 

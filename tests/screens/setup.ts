@@ -1,3 +1,4 @@
+import '../../src/words/pastStart';
 import { cleanup, configure } from '@testing-library/react';
 import { afterEach } from 'vitest';
 

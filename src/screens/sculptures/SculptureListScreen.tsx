@@ -1,16 +1,12 @@
-import { useState } from 'react';
-import { collectionState, type SculptureRow, sculptureList } from '../../actions';
+import { lazy } from 'react';
+import { collectionState, sculptureList } from '../../actions';
 import { w } from '../../words';
-import { AddIcon, EmptyState, Field, LinkButton, Page, Reading } from '../parts';
+import { AddIcon, EmptyState, LinkButton, Page, Reading } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
-import { PersonChecks } from './PersonChecks';
-import { RoundsUnderWay } from './RoundsUnderWay';
-import { SculptureCard } from './SculptureCard';
 import { WelcomeScreen } from './WelcomeScreen';
-import './list.css';
 
-/** With more works than this a way to find one by its words is offered. */
-const worthFinding = 8;
+/** No part of a first visit, which has no works to show. */
+const Works = lazy(async () => ({ default: (await import('./Works')).Works }));
 
 /** The first screen: the works in most need first, or, where nothing was begun, the ways to begin. */
 export function SculptureListScreen() {
@@ -32,44 +28,6 @@ export function SculptureListScreen() {
       >
         <p>{w.sculptures.empty}</p>
       </EmptyState>
-    </Page>
-  );
-}
-
-function Works({ rows, over }: { readonly rows: readonly SculptureRow[]; readonly over: string | undefined }) {
-  const [sought, setSought] = useState('');
-  const words = sought.trim().toLocaleLowerCase();
-  const found = rows.filter(({ body }) => `${body.number} ${body.title}`.toLocaleLowerCase().includes(words));
-  return (
-    <Page
-      title={w.sculptures.title}
-      over={over}
-      lead={w.sculptures.lead}
-      actions={
-        <>
-          <LinkButton to={pathTo.walk()}>{w.walk.link}</LinkButton>
-          <LinkButton to={pathTo.newSculpture()} icon={<AddIcon />}>
-            {w.sculptures.add}
-          </LinkButton>
-        </>
-      }
-    >
-      <PersonChecks titles={new Map(rows.map(({ thing, body }) => [thing, body.title]))} />
-      <RoundsUnderWay />
-      {rows.length > worthFinding && <Field label={w.sculptures.find} value={sought} onChange={setSought} optional />}
-      {found.length === 0 && <p className="soft">{w.sculptures.foundNone}</p>}
-      <ol className="works bare">
-        {found.map((row) => (
-          <li key={row.thing}>
-            <SculptureCard row={row} />
-          </li>
-        ))}
-      </ol>
-      <div className="row not-printed">
-        <LinkButton kind="quiet" to={pathTo.holds()}>
-          {w.sculptures.toHolds}
-        </LinkButton>
-      </div>
     </Page>
   );
 }

@@ -2,10 +2,17 @@ import { type ComponentType, lazy, type ReactNode } from 'react';
 import { nameOf } from '../../engine/record';
 
 /** A screen's own code comes when it is first gone to; the service worker keeps it, so it comes offline too. */
-const later = <P,>(load: () => Promise<ComponentType<P>>) => lazy(async () => ({ default: await load() }));
+const alone = <P,>(load: () => Promise<ComponentType<P>>) => lazy(async () => ({ default: await load() }));
 
-const SculptureList = later(async () => (await import('../sculptures/SculptureListScreen')).SculptureListScreen);
-const Welcome = later(async () => (await import('../sculptures/WelcomeScreen')).WelcomeScreen);
+/** The same with the sentences of what is worked out: the first screens tell no reasons and do without. */
+const later = <P,>(load: () => Promise<ComponentType<P>>) =>
+  alone(async () => {
+    const [screen] = await Promise.all([load(), import('../../words/pastStart')]);
+    return screen;
+  });
+
+const SculptureList = alone(async () => (await import('../sculptures/SculptureListScreen')).SculptureListScreen);
+const Welcome = alone(async () => (await import('../sculptures/WelcomeScreen')).WelcomeScreen);
 const NewSculpture = later(async () => (await import('../sculptures/NewSculptureScreen')).NewSculptureScreen);
 const Sculpture = later(async () => (await import('../sculptures/SculptureScreen')).SculptureScreen);
 const EditSculpture = later(async () => (await import('../sculptures/EditSculptureScreen')).EditSculptureScreen);

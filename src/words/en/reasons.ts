@@ -1,39 +1,23 @@
 import type { Reason } from '../../engine/record';
+import { deedsOfRound } from './deedsOfRound';
 import { namesOfDeeds, reasonsOfActions } from './reasonsOfActions';
-import { reasonsOfAgreement } from './reasonsOfAgreement';
-import { reasonsOfChange } from './reasonsOfChange';
-import { reasonsOfCondition } from './reasonsOfCondition';
 import { reasonsOfDevice } from './reasonsOfDevice';
-import { reasonsOfExchange } from './reasonsOfExchange';
-import { reasonsOfEye } from './reasonsOfEye';
-import { reasonsOfFirmness } from './reasonsOfFirmness';
-import { reasonsOfHold } from './reasonsOfHold';
-import { reasonsOfLife } from './reasonsOfLife';
-import { deedsOfRound, reasonsOfRound } from './reasonsOfRound';
-import { reasonsOfSite } from './reasonsOfSite';
-import { reasonsOfTrend } from './reasonsOfTrend';
 import { type NameOfThing, type Params, paramsOf, type Sentences } from './sentence';
 
 export type { NameOfThing } from './sentence';
 
-/** Every sentence by the code of its reason. */
-export const sentences: Sentences<string> = {
-  ...reasonsOfCondition,
-  ...reasonsOfChange,
-  ...reasonsOfFirmness,
-  ...reasonsOfRound,
-  ...reasonsOfExchange,
+/** Every sentence known by now, by the code of its reason: what deeds and the device say from the start on. */
+export const sentences: Record<string, (s: Params) => string> = {
   ...reasonsOfActions,
   ...reasonsOfDevice,
-  ...reasonsOfEye,
-  ...reasonsOfLife,
-  ...reasonsOfTrend,
-  ...reasonsOfHold,
-  ...reasonsOfSite,
-  ...reasonsOfAgreement,
   ...namesOfDeeds,
   ...deedsOfRound,
   'deed: taken back': (s: Params) => deedNamed({ code: s.text('code'), params: {} }),
+};
+
+/** Takes in the sentences of a part that is no part of the start. */
+export const learn = (more: Sentences<string>): void => {
+  Object.assign(sentences, more);
 };
 
 const upper = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1);

@@ -3,6 +3,7 @@ export const sculptures = {
   title: 'Sculptures',
   lead: 'Those in most need first.',
   add: 'Add a sculpture',
+  toWalk: 'Walk: is the green back?',
   toHolds: 'How long the wax holds',
   emptyTitle: 'No sculpture yet',
   empty: 'Begin with one work: its number and title are enough. Zones come next.',

@@ -3,7 +3,6 @@ const zones = (n: number): string => (n === 1 ? '1 zone' : `${n} zones`);
 /** Words of the walk between rounds. */
 export const walk = {
   title: 'Walk',
-  link: 'Walk: is the green back?',
   lead: 'Past all works, from the ground: is the green back on what was waxed?',
   back: 'Sculptures',
   setting: (wet: string, how: string) => `Surface ${wet.toLowerCase()}, ${how.toLowerCase()}.`,

@@ -15,6 +15,7 @@ import { lifeReasons } from '../../../src/engine/life';
 import { siteReasons } from '../../../src/engine/site';
 import { kinds } from '../../../src/engine/trade';
 import { trendReasons } from '../../../src/engine/trend';
+import '../../../src/words/pastStart';
 import { deedNamed, sayReason, sentences } from '../../../src/words/en/reasons';
 import { paramsOf } from '../../../src/words/en/sentence';
 

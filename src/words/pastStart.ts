@@ -1,0 +1,27 @@
+/** The sentences of rounds, of carrying and of all that is worked out: no part of the start, they come with the first screen past it. */
+import { learn } from './en/reasons';
+import { reasonsOfAgreement } from './en/reasonsOfAgreement';
+import { reasonsOfChange } from './en/reasonsOfChange';
+import { reasonsOfCondition } from './en/reasonsOfCondition';
+import { reasonsOfExchange } from './en/reasonsOfExchange';
+import { reasonsOfEye } from './en/reasonsOfEye';
+import { reasonsOfFirmness } from './en/reasonsOfFirmness';
+import { reasonsOfHold } from './en/reasonsOfHold';
+import { reasonsOfLife } from './en/reasonsOfLife';
+import { reasonsOfRound } from './en/reasonsOfRound';
+import { reasonsOfSite } from './en/reasonsOfSite';
+import { reasonsOfTrend } from './en/reasonsOfTrend';
+
+learn({
+  ...reasonsOfAgreement,
+  ...reasonsOfChange,
+  ...reasonsOfCondition,
+  ...reasonsOfExchange,
+  ...reasonsOfEye,
+  ...reasonsOfFirmness,
+  ...reasonsOfHold,
+  ...reasonsOfLife,
+  ...reasonsOfRound,
+  ...reasonsOfSite,
+  ...reasonsOfTrend,
+});
