@@ -76,6 +76,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     entries.filter((e) => e.kind === kind && !e.gone && (within === undefined || e.within === within));
   const work = of('sculpture')[0]!.thing;
   const id = idPart(work);
+  const twice = idPart(of('round').find(({ body }) => body.apartFrom)!.within);
   const rounds = of('round', work);
   const round = idPart(rounds.at(-1)!.thing);
   const zones = of('zone', work).map(({ thing }) => idPart(thing));
@@ -92,6 +93,14 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     { name: 'edit zone', hash: `#/sculpture/${id}/zone/${zones[0]}` },
     { name: 'logbook', hash: `#/sculpture/${id}/logbook` },
     { name: 'then and now', hash: `#/sculpture/${id}/then-and-now` },
+    { name: 'over the years', hash: `#/sculpture/${id}/over-time` },
+    { name: 'two surveyors', hash: `#/sculpture/${twice}/agreement` },
+    { name: 'two surveyors, none', hash: `#/sculpture/${id}/agreement` },
+    { name: 'walk past all works', hash: '#/walk', field: true },
+    { name: 'walk: setting', hash: '#/walk', field: true, touch: [w.walk.settingChange] },
+    { name: 'holds', hash: '#/holds' },
+    { name: 'place', hash: '#/place' },
+    { name: 'place: entry', hash: '#/place', touch: [w.place.change] },
     { name: 'look', hash: `#/sculpture/${id}/look`, field: true },
     { name: 'start a round', hash: `#/sculpture/${id}/round/start` },
     { name: 'round', hash: `#/round/${round}`, field: true },

@@ -131,7 +131,7 @@ function HoldDrawing({ rows, width }: { readonly rows: readonly HoldBarRow[]; re
             {row.after !== undefined && (
               <>
                 <line className="hold-divide" x1="0" x2={width} y1={y - rowHeight / 2} y2={y - rowHeight / 2} />
-                <text className="axis-text" x="0" y={y - rowHeight / 2 - 5}>
+                <text className="axis-text hold-after" x="0" y={y - rowHeight / 2 - 5}>
                   {row.after}
                 </text>
               </>
