@@ -92,7 +92,9 @@ const isLight = (key: string): boolean => !/^(?:first|trends|advice) /.test(key)
 /** A row as it lies there, whatever it speaks of. */
 export const rowKept = async <T>(desk: Desk, key: string): Promise<T | undefined> => {
   const { rows } = shelfOf(desk);
-  const kept = rows.get(key) ?? (await desk.store.meta(key));
+  const read = rows.get(key) ?? (await desk.store.meta(key));
+  // While it was read a newer one may have come.
+  const kept = rows.get(key) ?? read;
   if (kept !== undefined && isLight(key)) rows.set(key, kept);
   return kept as T | undefined;
 };
