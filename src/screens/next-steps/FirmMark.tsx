@@ -15,14 +15,14 @@ export function FirmMark({ place }: { readonly place: FirmPlace }) {
   return (
     <p className="firm-mark small">
       {place.word && (
-        <span className="strong">
-          <svg width="20" height="20" viewBox="0 0 24 24" aria-hidden="true">
-            <path d={shapes[place.word]} />
-          </svg>
-          {words.firmWord[place.word]}{' '}
-        </span>
+        <svg width="20" height="20" viewBox="0 0 24 24" aria-hidden="true">
+          <path d={shapes[place.word]} />
+        </svg>
       )}
-      {first && sayReason(first)}
+      <span>
+        {place.word && <span className="strong">{words.firmWord[place.word]} </span>}
+        {first && sayReason(first)}
+      </span>
     </p>
   );
 }

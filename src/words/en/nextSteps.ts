@@ -61,7 +61,7 @@ export const nextSteps = {
   firm: 'How firm is this order?',
   firmWhat: 'What would speak to it and is not known yet:',
   firmCount: (firm: number, all: number) =>
-    `${firm} of ${all === 1 ? 'one place' : `${all} places`} asked for are firm: in nine redraws of ten or more the zone stays among the first so many.`,
+    `${firm} of ${all === 1 ? 'one place' : `${all} places`} asked for ${firm === 1 ? 'is' : 'are'} firm. Each zone is asked whether it keeps to the first one, three, five, ten or more that hold its place; firm is what does so in nine redraws of ten.`,
   firmWord: { firm: 'Firm.', 'could be elsewhere': 'Could be elsewhere.' },
 
   burden: 'Burden',
