@@ -11,7 +11,7 @@ import {
 } from '../../src/engine/site';
 
 /**
- * ISO 9223:2012. Steel coefficients, categories and ranges were seen in public transcriptions; the coefficients of copper and zinc are
+ * ISO 9223:2012. Steel coefficients, categories and ranges were seen in public copies; the coefficients of copper and zinc are
  * FROM MEMORY, and so the values below check that they are computed as remembered, no more.
  */
 describe('ISO 9223 first-year rates (copper and zinc from memory)', () => {
@@ -83,7 +83,7 @@ describe('ISO 9223 first-year rates (copper and zinc from memory)', () => {
   });
 });
 
-describe('ISO 9223 Table 2 (seen in a transcription of DIN EN ISO 9223:2012-05)', () => {
+describe('ISO 9223 Table 2 (seen in a public copy of DIN EN ISO 9223:2012-05)', () => {
   const limits: readonly (readonly [Metal, 'um' | 'mass', readonly number[]])[] = [
     ['copper', 'um', [0.1, 0.6, 1.3, 2.8, 5.6, 10]],
     ['copper', 'mass', [0.9, 5, 12, 25, 50, 90]],
@@ -129,7 +129,7 @@ describe('ISO 9223 Table 2 (seen in a transcription of DIN EN ISO 9223:2012-05)'
 
 describe('ISO 9224:2012 Table 3 (seen, every entry recomputed)', () => {
   const table = [
-    // years, steel B1 B2, zinc B1 B2, copper B1 B2. The public transcription has one error, in the aluminium column, not used here.
+    // years, steel B1 B2, zinc B1 B2, copper B1 B2. The public copy has one error, in the aluminium column, not used here.
     [1, 1, 1, 1, 1, 1, 1],
     [2, 1.437, 1.49, 1.757, 1.831, 1.588, 1.654],
     [3, 1.776, 1.881, 2.443, 2.609, 2.081, 2.22],

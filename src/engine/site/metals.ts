@@ -26,7 +26,7 @@ export interface MetalRow {
 }
 
 const categories: Source = {
-  text: 'ISO 9223:2012 Table 2, read in a transcription of DIN EN ISO 9223:2012-05',
+  text: 'ISO 9223:2012 Table 2, read in a public copy of DIN EN ISO 9223:2012-05',
   sure: 'seen',
 };
 
