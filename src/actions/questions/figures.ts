@@ -1,10 +1,12 @@
 import { StoreProblem } from '../../device/storeProblem';
 import {
+  contentStamp,
   everythingWord,
   firstStamp,
   holds,
   type Job,
   type Kept,
+  type KeptSummary,
   rowOf,
   type Standing,
   type Step,
@@ -99,25 +101,47 @@ export const rowKept = async <T>(desk: Desk, key: string): Promise<T | undefined
   return kept as T | undefined;
 };
 
-const found = async <T>(desk: Desk, work: string, key: string): Promise<Found<T> | undefined> => {
+/** The row of the list, where it speaks of the work as it is now and today. */
+export const summaryFound = async (desk: Desk, work: string): Promise<SummaryFound | undefined> => {
   await loaded(desk);
-  const shelf = shelfOf(desk);
+  const { words } = shelfOf(desk);
   // Nothing was ever worked out: no need to look for it.
-  if (!shelf.words) return undefined;
-  const kept = await rowKept<Kept<T>>(desk, key);
-  if (!kept) return undefined;
-  const heads = desk.store.headsOf(work);
+  if (!words) return undefined;
+  const kept = await rowKept<KeptSummary>(desk, rowOf.summary(work));
+  const first = firstStamp(desk.store.headsOf(work), words.own);
   // What the other works taught may have changed meanwhile: the figures stand until they are worked out anew.
-  if (!`${kept.stamp} `.startsWith(`${firstStamp(heads, shelf.words.own)} `)) return undefined;
-  if (!holds(kept, kept.stamp, desk.today())) return undefined;
-  return { value: kept.value, stamp: kept.stamp, right: kept.stamp === stampOf(heads, shelf.words) };
+  if (!kept?.stamp.startsWith(`${first} `) || !holds(kept, kept.stamp, desk.today())) return undefined;
+  const right = kept.stamp === stampOf(desk.store.headsOf(work), words);
+  return { value: kept.value, stamp: kept.stamp, right, first, content: contentStamp(first, kept.content) };
 };
 
-export const summaryFound = (desk: Desk, work: string) => found<SculptureSummary>(desk, work, rowOf.summary(work));
-export const needFound = (desk: Desk, work: string) => found<FirmNeed | null>(desk, work, rowOf.need(work));
-export const adviceFound = (desk: Desk, work: string) => found<readonly Advice[]>(desk, work, rowOf.advice(work));
-export const firstFound = (desk: Desk, work: string) => found<FirstPass>(desk, work, rowOf.first(work));
-export const trendsFound = (desk: Desk, work: string) => found<Trends>(desk, work, rowOf.trends(work));
+interface SummaryFound extends Found<SculptureSummary> {
+  /** The stamps its larger rows bear. */
+  readonly first: string;
+  readonly content: string;
+}
+
+/** A larger row that belongs to the row of the list. */
+const found = async <T>(
+  desk: Desk,
+  work: string,
+  key: string,
+  bears: (summary: SummaryFound) => string,
+): Promise<Found<T> | undefined> => {
+  const summary = await summaryFound(desk, work);
+  const kept = summary && (await rowKept<Kept<T>>(desk, key));
+  if (!kept || kept.stamp !== bears(summary)) return undefined;
+  return { value: kept.value, stamp: kept.stamp, right: summary.right };
+};
+
+const ofFirst = ({ first }: SummaryFound): string => first;
+const ofSecond = ({ content }: SummaryFound): string => content;
+
+export const needFound = (desk: Desk, work: string) => found<FirmNeed | null>(desk, work, rowOf.need(work), ofSecond);
+export const adviceFound = (desk: Desk, work: string) =>
+  found<readonly Advice[]>(desk, work, rowOf.advice(work), ofSecond);
+export const firstFound = (desk: Desk, work: string) => found<FirstPass>(desk, work, rowOf.first(work), ofFirst);
+export const trendsFound = (desk: Desk, work: string) => found<Trends>(desk, work, rowOf.trends(work), ofFirst);
 
 /** True where something changed since all figures were last brought up to date. Before the first work there is nothing to work out. */
 export const isBehind = async (desk: Desk): Promise<boolean> => {

@@ -3,7 +3,18 @@ import { type FirstPass, lives as livesFrom, secondPass } from '../../engine/rec
 import type { Reader } from '../store';
 import { wordOf } from '../wordOf';
 import { type Done, firstPasses, staleIn, worksIn } from './firsts';
-import { everythingWord, firstStamp, holds, type Kept, rowOf, type Standing, stampOf, type Words } from './kept';
+import {
+  contentStamp,
+  everythingWord,
+  firstStamp,
+  holds,
+  type Kept,
+  type KeptSummary,
+  rowOf,
+  type Standing,
+  stampOf,
+  type Words,
+} from './kept';
 import { ownIn } from './own';
 
 export interface FiguresAsked {
@@ -43,13 +54,14 @@ export async function* figuresInSteps(source: Source, { collection, today }: Fig
   if (row) yield { rows: [row] };
 
   let rows: [string, unknown][] = [];
-  const summaries = new Map(await source.metas<Kept<unknown>>(rowOf.summary('')));
+  const summaries = new Map(await source.metas<KeptSummary>(rowOf.summary('')));
   for (const work of works) {
     const heads = standings.get(work) ?? '';
     if (!firsts.has(work) && holds(summaries.get(work), stampOf(heads, words), today)) continue;
     const first = firsts.get(work) ?? (await firstKept(source, work, firstStamp(heads, ownWord)));
     if (!first) continue;
-    rows.push(...secondRows(work, first, holdsWords.get(work) ?? '', words, lives, today));
+    const holdsWord = holdsWords.get(work) ?? '';
+    rows.push(...secondRows(work, first, holdsWord, words, lives, today, summaries.get(work)));
     firsts.delete(work);
     if (rows.length < rowsAtOnce) continue;
     yield { rows };
@@ -60,10 +72,10 @@ export async function* figuresInSteps(source: Source, { collection, today }: Fig
   yield { rows: [[rowOf.standing, standing]] };
 }
 
-/** Each keeping is a transaction that is waited for: several works share one. */
-const rowsAtOnce = 24;
+/** Each keeping is a transaction that is waited for, so that works share one; few, or the page is held up by what it is handed. */
+const rowsAtOnce = 8;
 
-/** The stamp of a second pass begins with that of its first. */
+/** What the second pass came to, as rows; those that are there already under the same name are not written again. */
 const secondRows = (
   work: string,
   first: Kept<FirstPass>,
@@ -71,16 +83,29 @@ const secondRows = (
   { lives: livesWord }: Words,
   lives: readonly Life[],
   today: string,
+  before: KeptSummary | undefined,
 ): [string, unknown][] => {
   const { need, summary, advice, until } = secondPass(first.value, lives, today);
-  const kept = <T>(value: T): Kept<T> => ({ stamp: `${first.stamp} ${livesWord}`, from: today, until, value });
+  const content = wordOf([need?.classes, advice]);
+  const large = <T>(value: T): Kept<T> => ({
+    stamp: contentStamp(first.stamp, content),
+    from: today,
+    until: null,
+    value,
+  });
+  const row: KeptSummary = { stamp: `${first.stamp} ${livesWord}`, from: today, until, value: summary, content };
+  const same = before?.stamp.startsWith(`${first.stamp} `) && before.content === content;
   return [
-    [rowOf.need(work), kept(need)],
-    [rowOf.advice(work), kept(advice)],
+    ...(same
+      ? []
+      : ([
+          [rowOf.need(work), large(need)],
+          [rowOf.advice(work), large(advice)],
+        ] as [string, unknown][])),
     // Only now is it known until which day the first pass holds.
-    [rowOf.holds(work), { ...kept(holdsWord), stamp: first.stamp }],
+    [rowOf.holds(work), { stamp: first.stamp, from: today, until, value: holdsWord }],
     // Last: a summary stands for all the rows of its work.
-    [rowOf.summary(work), kept(summary)],
+    [rowOf.summary(work), row],
   ];
 };
 

@@ -2,10 +2,12 @@
 export type { Job } from './asked';
 export type { FiguresAsked, Step } from './figures';
 export {
+  contentStamp,
   everythingWord,
   firstStamp,
   holds,
   type Kept,
+  type KeptSummary,
   rowOf,
   type Standing,
   stampOf,

@@ -1,7 +1,8 @@
+import type { SculptureSummary } from '../../engine/reckoning';
 import { wordOf } from '../wordOf';
 
 /** Rises when the way figures are worked out changes, so that none made the old way is shown. */
-const way = 4;
+const way = 5;
 
 /** What every work's figures rest on beside its own heads. */
 export interface Words {
@@ -25,6 +26,17 @@ export const firstStamp = (heads: string, own: string): string => `${way} ${head
 
 /** The second on what all works teach as well. */
 export const stampOf = (heads: string, { own, lives }: Words): string => `${firstStamp(heads, own)} ${lives}`;
+
+/** What is told of a work in its list, and what its larger rows must be named for to belong to it. */
+export interface KeptSummary extends Kept<SculptureSummary> {
+  /**
+   * Names what the second pass came to. Where the lives changed and it came to the same, only this row is written anew.
+   */
+  readonly content: string;
+}
+
+/** The rows of a second pass that are large bear what they came to. */
+export const contentStamp = (first: string, content: string): string => `${first} ${content}`;
 
 export const holds = <T>(kept: Kept<T> | undefined, stamp: string, today: string): kept is Kept<T> =>
   kept?.stamp === stamp && kept.from <= today && (kept.until === null || today < kept.until);

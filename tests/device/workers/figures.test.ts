@@ -105,6 +105,12 @@ test('another hold teaches all works something: their first passes stay, what re
   expect(keys).toContain(rowOf.lives);
   expect(keys.filter((key) => key.startsWith('summary ')).length).toBe(works.length);
   expect(keys.filter((key) => key.startsWith('first '))).toEqual([rowOf.first(works[0] as string)]);
+  const advice = await Promise.all(works.map((work) => store.meta<{ stamp: string }>(rowOf.advice(work))));
+  const summaries = await Promise.all(works.map((work) => store.meta<{ content: string }>(rowOf.summary(work))));
+  expect(
+    advice.map((row, i) => row?.stamp.endsWith(` ${summaries[i]?.content}`)),
+    'larger rows still belong to the row of the list',
+  ).toEqual(works.map(() => true));
   store.close();
 });
 
@@ -147,13 +153,14 @@ test('figures hold until the day that is said, and are the same on every day bef
   await figures(store);
   const key = rowOf.advice(works[0] as string);
   type Row = { readonly until: string | null; readonly value: unknown };
-  const kept = (await store.meta<Row>(key)) as Row;
+  const advice = (await store.meta<Row>(key))?.value;
+  const kept = (await store.meta<Row>(rowOf.summary(works[0] as string))) as Row;
   expect(kept.until === null || kept.until > today).toBe(true);
   const days = ['2026-11-26', '2026-12-24', '2027-02-11', '2027-05-16', '2027-05-17', '2027-05-18', '2027-08-01'];
   for (const day of days) {
     const { store: fresh } = await filled(100 + days.indexOf(day));
     await figures(fresh, day);
-    if (kept.until === null || day < kept.until) expect((await fresh.meta<Row>(key))?.value, day).toEqual(kept.value);
+    if (kept.until === null || day < kept.until) expect((await fresh.meta<Row>(key))?.value, day).toEqual(advice);
     fresh.close();
   }
   store.close();
