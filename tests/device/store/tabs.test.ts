@@ -45,7 +45,6 @@ const sharedLocks = () => {
   };
 };
 
-const settled = () => new Promise((go) => setTimeout(go, 5));
 const zoneSaid = (deed: string) => batchOf(deed, [entry(`${deed}-1`, `zone/${deed}`, { letter: 'A' })]);
 
 test('the second tab only reads; after taking over it writes, and the first one only reads', async () => {
@@ -63,8 +62,7 @@ test('the second tab only reads; after taking over it writes, and the first one 
     told += 1;
   });
   await second.takeOver();
-  await settled();
-  expect([first.mode, second.mode]).toEqual(['reading', 'writing']);
+  await expect.poll(() => [first.mode, second.mode]).toEqual(['reading', 'writing']);
   expect(told).toBeGreaterThan(0);
   await second.commit(zoneSaid('two'));
   await expect(first.commit(zoneSaid('three'))).rejects.toMatchObject({ name: 'StoreProblem' });
@@ -83,8 +81,7 @@ test('when the writing tab is closed, the one that waited writes', async () => {
   const first = await open(name, around);
   const second = await open(name, around);
   first.close();
-  await settled();
-  expect(second.mode).toBe('writing');
+  await expect.poll(() => second.mode).toBe('writing');
   await second.commit(zoneSaid('one'));
   second.close();
 });
