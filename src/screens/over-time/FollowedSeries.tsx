@@ -23,7 +23,7 @@ export function FollowedSeries({ record, followed, nextRound, nameOf }: Followed
   const { actionLevel } = scaleOf(record.scale);
   const [first = '', last = ''] = [points[0]?.day, points.at(-1)?.day];
   return (
-    <div className="stack">
+    <div className="stack followed">
       <p>
         <span className="strong">{trendSentence(followed)}</span> {ahead}
       </p>

@@ -3,7 +3,7 @@ import type { Advice, ZoneHolds } from '../../engine/hold';
 import type { SculptureRecord } from '../../engine/record';
 import { date, type NameOfThing, w } from '../../words';
 import { LinkButton, Section } from '../parts';
-import { HoldBars } from '../parts/charts';
+import { type HoldBarRow, HoldBars, reach } from '../parts/charts';
 import { Fold } from '../parts/Fold';
 import { holdBarRows } from '../parts/holdBarRows';
 import { Reasons } from '../parts/Reasons';
@@ -33,6 +33,9 @@ export function Holds({ record, insights, only, nameOf }: HoldsProps) {
     );
   }
   const told = rows.filter(lookedAt);
+  const bars = new Map(rows.map((row) => [row.zone, holdBarRows(row)]));
+  const all = [...bars.values()].flat();
+  const most = reach(all);
   const rest = rows.filter((row) => !lookedAt(row));
   const zoneHold = (row: ZoneHolds, i: number) => (
     <ZoneHold
@@ -41,7 +44,9 @@ export function Holds({ record, insights, only, nameOf }: HoldsProps) {
       advice={insights.advice.find(({ zone }) => zone === row.zone)}
       zone={record.zones.find(({ thing }) => thing === row.zone)}
       nameOf={nameOf}
-      first={i === 0}
+      bars={bars.get(row.zone) ?? []}
+      most={most}
+      legendFor={i === 0 ? all : []}
     />
   );
   return (
@@ -66,11 +71,13 @@ interface ZoneHoldProps {
   readonly advice: Advice | undefined;
   readonly zone: SculptureRecord['zones'][number] | undefined;
   readonly nameOf: NameOfThing;
-  /** The first of the page has the legend. */
-  readonly first: boolean;
+  readonly bars: readonly HoldBarRow[];
+  /** One measure for all zones of the page, so that they may be held against each other. */
+  readonly most: number;
+  readonly legendFor: readonly HoldBarRow[];
 }
 
-function ZoneHold({ holds, advice, zone, nameOf, first }: ZoneHoldProps) {
+function ZoneHold({ holds, advice, zone, nameOf, bars, most, legendFor }: ZoneHoldProps) {
   const { shortening, event, onNow } = holds;
   const title = words.zone(zone?.body.letter ?? '?', zone?.body.name ?? '');
   const reasons = [
@@ -86,7 +93,7 @@ function ZoneHold({ holds, advice, zone, nameOf, first }: ZoneHoldProps) {
         <span className="strong">{words.words[shortening.word]}.</span>{' '}
         {shortening.lastPair && words.lastPair[shortening.lastPair]}
       </p>
-      <HoldBars title={words.barsTitle} rows={holdBarRows(holds)} withLegend={first} />
+      <HoldBars title={words.barsTitle} titleUnseen rows={bars} most={most} legendFor={legendFor} />
       <ul className="bare stack tight">
         {onNow && <li>{words.onNow[onNow.state](date(onNow.from))}</li>}
         {advice && <Advised advice={advice} />}
@@ -108,7 +115,7 @@ function Advised({ advice }: { readonly advice: Advice }) {
       {!asksConservator && waxAgainBy && (
         <li>
           {range?.every((day) => day !== null)
-            ? words.waxAgain(date(waxAgainBy.day), `${date(range[0] ?? '')} to ${date(range[1] ?? '')}`)
+            ? words.waxAgain(date(waxAgainBy.day), date(range[0] ?? ''), date(range[1] ?? ''))
             : words.waxAgainOpen(date(waxAgainBy.day))}
         </li>
       )}

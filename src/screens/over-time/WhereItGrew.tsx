@@ -39,9 +39,9 @@ export function WhereItGrew({ trends, nameOf }: { readonly trends: Trends; reado
             <SignedBars
               most={most}
               bothWays={all.some(({ m2 }) => m2 < 0)}
-              bars={changes.map(({ zone, m2 }) => ({
+              bars={changes.map(({ zone, m2, from: since }) => ({
                 key: zone,
-                name: nameOf(zone) ?? zone,
+                name: since === from ? (nameOf(zone) ?? zone) : words.sinceBreak(nameOf(zone) ?? zone, date(since)),
                 value: m2,
                 text: m2 < 0 ? words.shrankBy(area(-m2)) : words.grewBy(area(m2)),
               }))}

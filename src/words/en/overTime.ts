@@ -45,6 +45,7 @@ export const overTime = {
   growth: 'Where the change is',
   growthWhat: (from: string, to: string) =>
     `What each zone added to the active area from ${from} to ${to}, in square metres.`,
+  sinceBreak: (zone: string, day: string) => `${zone} (from ${day})`,
   growthNone: 'No zone changed in active area over these rounds.',
   grewBy: (m2: string) => `grew by ${m2}`,
   shrankBy: (m2: string) => `shrank by ${m2}`,
@@ -75,7 +76,7 @@ export const overTime = {
     'longer than the last one': 'The last hold was longer than the one before.',
     overlap: 'The last two overlap: which was longer nobody can say.',
   },
-  waxAgain: (day: string, range: string) => `Wax again by ${day} (${range}).`,
+  waxAgain: (day: string, low: string, high: string) => `Wax again by ${day} (${low} to ${high}).`,
   waxAgainOpen: (day: string) => `Wax again by ${day}.`,
   asks: 'Waxing does not hold here: ask the conservator.',
   nextLook: (day: string) => `Next look: ${day}.`,

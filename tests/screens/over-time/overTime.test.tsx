@@ -46,6 +46,20 @@ it('shows the zone that was chosen, with its own coatings and what takes off its
   expect(screen.getByText(/points are missing from 100/)).toBeDefined();
 });
 
+it('says of a zone whose surface became another one from when its growth is told', async () => {
+  const desk = await freshDesk();
+  const work = await aWork(desk, { number: 'X-4', title: 'Half Stripped', areas: [2, 2] });
+  for (const [i, cover] of [0.1, 0.2, 0.05, 0.3].entries()) {
+    await aRound(desk, work, `${2022 + i}-05-12`, [{ 'green-spots': cover }, { 'green-spots': 0.1 + i / 20 }]);
+  }
+  await done(
+    recordTreatment(desk, work.sculpture, { type: 'strip', date: '2023-09-04', zones: work.zones.slice(0, 1) }),
+  );
+  show(desk, <OverTimeScreen sculpture={work.sculpture} />);
+  expect(await screen.findByText(/^zone A, part A \(from 12 May 2024\)$/)).toBeDefined();
+  expect(screen.getByText('zone B, part B')).toBeDefined();
+});
+
 it('of a work without a round, and of one that is not here, says what to do', async () => {
   const desk = await freshDesk();
   const work = await aWork(desk, { number: 'X-2', title: 'New One', areas: [1] });

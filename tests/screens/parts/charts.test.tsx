@@ -1,7 +1,7 @@
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { HoldBars, LifeCurve, LineChart, SeriesChart, SignedBars } from '../../../src/screens/parts/charts';
+import { HoldBars, LifeCurve, LineChart, reach, SeriesChart, SignedBars } from '../../../src/screens/parts/charts';
 import { axeFaults } from '../axe';
 
 const point = (year: number, value: number, span: number | null = 0) => ({
@@ -56,6 +56,35 @@ describe('A series drawn', () => {
     expect(lines.every((d) => (d.match(/L/g) ?? []).length === 1)).toBe(true);
   });
 
+  it('puts no number of a mark on another, however close the days are', () => {
+    const days = Array.from({ length: 9 }, (_, i) => `2022-0${i + 1}-01`);
+    const { container } = render(
+      <SeriesChart title="x" unit="index" points={years} marks={days.map((day) => ({ day, what: day }))} />,
+    );
+    const at = [...container.querySelectorAll('.chart-number circle')].map((circle) => ({
+      x: Number(circle.getAttribute('cx')),
+      y: Number(circle.getAttribute('cy')),
+    }));
+    expect(at).toHaveLength(9);
+    const near = at.flatMap((a, i) => at.slice(i + 1).map((b) => Math.hypot(a.x - b.x, a.y - b.y)));
+    expect(Math.min(...near)).toBeGreaterThan(20);
+    const tops = [...container.querySelectorAll('circle.series-point')].map((c) => Number(c.getAttribute('cy')));
+    expect(Math.max(...at.map(({ y }) => y))).toBeLessThan(Math.min(...tops));
+  });
+
+  it('draws two rounds and two coatings of one day, each once', () => {
+    const { container } = render(
+      <SeriesChart
+        title="x"
+        unit="index"
+        points={[point(2021, 90), point(2022, 80), point(2022, 82)]}
+        ticks={['2021-06-01', '2021-06-01']}
+      />,
+    );
+    expect(container.querySelectorAll('circle.series-point')).toHaveLength(3);
+    expect(container.querySelectorAll('svg[role=img] path.coat-tick')).toHaveLength(2);
+  });
+
   it.each([
     ['nothing', []],
     ['one round', [point(2021, 90)]],
@@ -98,6 +127,27 @@ describe('Holds drawn', () => {
     expect(told[4]).toContain('no clean start');
     noNaN();
     expect(await axeFaults()).toEqual([]);
+  });
+
+  it('noticed in passing, and still open, are told in the legend only where there is such a bar', () => {
+    const { container } = render(<HoldBars title="Months" rows={rows} />);
+    expect(container.querySelectorAll('svg[role=img] path.hold-passing')).toHaveLength(1);
+    expect(container.querySelector('.chart-legend')?.textContent).toContain('noticed in passing');
+    const own = render(<HoldBars title="Other" rows={rows.slice(0, 1)} />).container;
+    expect(own.querySelector('.chart-legend')?.textContent).not.toMatch(/noticed in passing|not seen back/);
+    const under = render(<HoldBars title="Third" rows={rows} legendFor={[]} />).container;
+    expect(under.querySelector('.chart-legend')).toBeNull();
+  });
+
+  it('of several zones are drawn to one measure', () => {
+    const short = rows.slice(1, 2);
+    const wide = (most?: number) =>
+      Number(
+        render(<HoldBars title="x" rows={short} {...(most ? { most } : {})} />)
+          .container.querySelector('rect.hold-bar')
+          ?.getAttribute('width'),
+      );
+    expect(wide(reach(rows))).toBeLessThan(wide() / 2);
   });
 
   it('none at all is a sentence; forty fit', () => {

@@ -41,7 +41,7 @@ export function ChartFrame({
     <figure className="chart">
       <figcaption className={titleUnseen ? 'unseen' : 'strong'}>{title}</figcaption>
       <div ref={ref} className="chart-drawing">
-        <svg role="img" aria-label={label} viewBox={`0 0 ${width} ${tall}`} width="100%" className="chart-svg">
+        <svg role="img" aria-label={label} viewBox={`0 0 ${width} ${tall}`} width={width} className="chart-svg">
           {draw(width, tall)}
         </svg>
       </div>

@@ -29,12 +29,21 @@ const head = 6;
 
 interface HoldBarsProps {
   readonly title: string;
+  readonly titleUnseen?: boolean;
   readonly rows: readonly HoldBarRow[];
-  /** Said once where many stand under each other. */
-  readonly withLegend?: boolean;
+  /** Months the axis goes to, where several sets are held against each other: `reach` of them all. */
+  readonly most?: number;
+  /** The bars the legend speaks of: all of a page under its first drawing, none under the others. */
+  readonly legendFor?: readonly HoldBarRow[];
 }
 
-const isBar = (row: HoldBarRow): row is Extract<HoldBarRow, { readonly lower: number }> => 'lower' in row;
+type Bar = Extract<HoldBarRow, { readonly lower: number }>;
+const isBar = (row: HoldBarRow): row is Bar => 'lower' in row;
+/** Where a bar ends; one that is still open goes on a little past the last look. */
+const endOf = ({ lower, upper }: Bar): number => upper ?? lower * 1.25 + 1;
+/** Months the longest of these bars goes to. */
+export const reach = (rows: readonly HoldBarRow[]): number =>
+  Math.max(1, ...rows.map((row) => (isBar(row) ? endOf(row) : 0)));
 const months = (value: number): string => number(value, 1);
 const told = (row: HoldBarRow): string =>
   isBar(row)
@@ -44,16 +53,17 @@ const told = (row: HoldBarRow): string =>
     : row.none;
 
 /** Bars from the last clear look to the first that saw the green: never a point, for nobody saw the day itself. */
-export function HoldBars({ title, rows, withLegend = true }: HoldBarsProps) {
+export function HoldBars({ title, titleUnseen = false, rows, most, legendFor = rows }: HoldBarsProps) {
   if (rows.length === 0) return <p className="soft">{words.nothing}</p>;
   const dividers = rows.filter(({ after }) => after !== undefined).length;
   return (
     <ChartFrame
       title={title}
+      titleUnseen={titleUnseen}
       label={words.barsLabel(title, rows.length)}
       height={head + rows.length * rowHeight + dividers * rowHeight + foot}
-      draw={(width) => <HoldDrawing rows={rows} width={width} />}
-      legend={withLegend ? legendOf(rows) : []}
+      draw={(width) => <HoldDrawing rows={rows} width={width} most={most ?? reach(rows)} />}
+      legend={legendFor.length > 0 ? legendOf(legendFor) : []}
       table={
         <table className="plain-table">
           <caption className="unseen">{title}</caption>
@@ -65,8 +75,9 @@ export function HoldBars({ title, rows, withLegend = true }: HoldBarsProps) {
             </tr>
           </thead>
           <tbody>
-            {rows.map((row) => (
-              <tr key={row.coated}>
+            {rows.map((row, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a zone may be coated twice on one day
+              <tr key={i}>
                 <th scope="row">{date(row.coated)}</th>
                 <td>{told(row)}</td>
                 <td>
@@ -95,17 +106,25 @@ const legendOf = (rows: readonly HoldBarRow[]): readonly LegendRow[] => [
   ...(rows.some((row) => isBar(row) && row.upper === null)
     ? [{ word: words.legendOpen, mark: <path className="hold-open" d="M2 3H22L27 7L22 11H2Z" /> }]
     : []),
+  ...(rows.some((row) => isBar(row) && row.inPassing)
+    ? [{ word: words.inPassing, mark: <path className="hold-passing" d={flag(14, 12)} /> }]
+    : []),
   { word: words.verified, mark: <circle className="hold-start verified" cx="14" cy="7" r="5" /> },
   { word: words.assumed, mark: <circle className="hold-start" cx="14" cy="7" r="5" /> },
 ];
 
-function HoldDrawing({ rows, width }: { readonly rows: readonly HoldBarRow[]; readonly width: number }) {
+interface HoldDrawingProps {
+  readonly rows: readonly HoldBarRow[];
+  readonly width: number;
+  readonly most: number;
+}
+
+function HoldDrawing({ rows, width, most }: HoldDrawingProps) {
   const id = useId();
   const narrow = width < 460;
   const left = narrow ? 88 : 150;
   const right = narrow ? 12 : 150;
-  const ends = rows.flatMap((row) => (isBar(row) ? [row.upper ?? row.lower * 1.25 + 1] : []));
-  const x = scaleLinear([0, Math.max(1, ...ends)], [left, width - right]).nice();
+  const x = scaleLinear([0, most], [left, width - right]).nice();
   const dividersBefore = (i: number): number => rows.slice(0, i + 1).filter(({ after }) => after !== undefined).length;
   const top = (i: number): number => head + (i + dividersBefore(i)) * rowHeight;
   const bottom = top(rows.length - 1) + rowHeight;
@@ -127,7 +146,8 @@ function HoldDrawing({ rows, width }: { readonly rows: readonly HoldBarRow[]; re
         const y = top(i);
         const middle = y + rowHeight / 2;
         return (
-          <g key={row.coated}>
+          // biome-ignore lint/suspicious/noArrayIndexKey: a zone may be coated twice on one day
+          <g key={i}>
             {row.after !== undefined && (
               <>
                 <line className="hold-divide" x1="0" x2={width} y1={y - rowHeight / 2} y2={y - rowHeight / 2} />
@@ -139,14 +159,9 @@ function HoldDrawing({ rows, width }: { readonly rows: readonly HoldBarRow[]; re
             <text x="0" y={middle} dy="0.35em">
               {narrow ? row.coated.slice(0, 7) : date(row.coated)}
             </text>
-            {isBar(row) ? <Bar row={row} x={x} middle={middle} fill={`url(#${id})`} /> : null}
+            {isBar(row) && <HoldBar row={row} x={x} middle={middle} fill={`url(#${id})`} />}
             {!narrow && (
-              <text
-                className="axis-text"
-                x={isBar(row) ? x(row.upper ?? row.lower * 1.25 + 1) + 10 : x(0) + 10}
-                y={middle}
-                dy="0.35em"
-              >
+              <text className="axis-text" x={x(isBar(row) ? endOf(row) : 0) + 10} y={middle} dy="0.35em">
                 {isBar(row) ? short(row) : row.none}
               </text>
             )}
@@ -162,23 +177,25 @@ function HoldDrawing({ rows, width }: { readonly rows: readonly HoldBarRow[]; re
   );
 }
 
-const short = ({ lower, upper, inPassing }: Extract<HoldBarRow, { readonly lower: number }>): string =>
-  `${upper === null ? words.over(months(lower)).replace(` ${words.months}`, '') : `${months(lower)} ${words.lastTo} ${months(upper)}`}${inPassing ? ' *' : ''}`;
+const short = ({ lower, upper }: Bar): string =>
+  upper === null ? words.overShort(months(lower)) : `${months(lower)} ${words.lastTo} ${months(upper)}`;
 
-interface BarProps {
-  readonly row: Extract<HoldBarRow, { readonly lower: number }>;
+/** Points down at the end of a bar: somebody passing by saw it, nobody had come to look. */
+const flag = (x: number, y: number): string => `M${x} ${y}l-6 -9h12Z`;
+
+interface HoldBarProps {
+  readonly row: Bar;
   readonly x: (months: number) => number;
   readonly middle: number;
   readonly fill: string;
 }
 
-function Bar({ row, x, middle, fill }: BarProps) {
-  const { lower, upper, clean } = row;
-  const [from, to] = [x(lower), x(upper ?? lower * 1.25 + 1)];
+function HoldBar({ row, x, middle, fill }: HoldBarProps) {
+  const { lower, upper, clean, inPassing } = row;
+  const [from, to] = [x(lower), x(endOf(row))];
   return (
     <>
       <line className="hold-clear" x1={x(0)} x2={from} y1={middle} y2={middle} />
-      <circle className={`hold-start ${clean}`} cx={x(0)} cy={middle} r="4.5" />
       {upper === null ? (
         <path
           className="hold-open"
@@ -187,6 +204,8 @@ function Bar({ row, x, middle, fill }: BarProps) {
       ) : (
         <rect className="hold-bar" fill={fill} x={from} y={middle - 8} width={Math.max(2, to - from)} height="16" />
       )}
+      {inPassing && <path className="hold-passing" d={flag(to, middle - 4)} />}
+      <circle className={`hold-start ${clean}`} cx={x(0)} cy={middle} r="4.5" />
     </>
   );
 }

@@ -6,6 +6,7 @@ import { date, number, w, whole, figure as written } from '../../../words';
 import { Axes } from './Axes';
 import { ChartFrame } from './ChartFrame';
 import { Hatch } from './Hatch';
+import { type NumberedLine, NumberedLines, numberRow, rowsOf } from './NumberedLines';
 
 const words = w.charts;
 
@@ -43,8 +44,11 @@ export interface SeriesChartProps {
 
 type Rows = readonly { readonly day: string; readonly what: string }[];
 
-const height = 300;
-const margin = { top: 34, right: 16, bottom: 30, left: 48 };
+/** Height of the drawing itself; what stands over and under it comes on top. */
+const body = 240;
+const margin = { top: 14, right: 16, bottom: 30, left: 48 };
+/** Room a year takes under the axis in the boldest theme. */
+const yearRoom = 56;
 const yearOf = (day: string): number => 1970 + dayNumber(day) / 365.2425;
 
 /** A figure over the years with its 90 % band: whole where all was seen, cut where the surface became another one. */
@@ -61,7 +65,7 @@ export function SeriesChart(props: SeriesChartProps) {
       title={title}
       titleUnseen={props.titleUnseen ?? false}
       label={words.seriesLabel(title, points.length, write(first).value, write(last).value)}
-      height={height}
+      height={(width) => footOf(props, width) + margin.bottom}
       draw={(width) => <SeriesDrawing {...props} width={width} />}
       remarks={remarks}
       legend={[
@@ -88,8 +92,9 @@ export function SeriesChart(props: SeriesChartProps) {
             </tr>
           </thead>
           <tbody>
-            {points.map((point) => (
-              <tr key={point.day}>
+            {points.map((point, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: two rounds may be of one day
+              <tr key={i}>
                 <th scope="row">{date(point.day)}</th>
                 <td>{write(point).value}</td>
                 <td>{write(point).range}</td>
@@ -112,11 +117,23 @@ export function SeriesChart(props: SeriesChartProps) {
 }
 
 /** Breaks and marks in order of time: the number in the drawing is that of the remark under it. */
-const numberedIn = (breaks: Rows, marks: Rows) =>
+const numberedIn = (breaks: Rows, marks: Rows): readonly NumberedLine[] =>
   [
-    ...breaks.map((row) => ({ ...row, kind: 'series-break' })),
-    ...marks.map((row) => ({ ...row, kind: 'series-mark' })),
+    ...breaks.map((row): NumberedLine => ({ ...row, kind: 'series-break' })),
+    ...marks.map((row): NumberedLine => ({ ...row, kind: 'series-mark' })),
   ].sort((a, b) => a.day.localeCompare(b.day));
+
+const yearsAcross = ({ points, forecast }: SeriesChartProps, width: number) => {
+  const years = [...points.map(({ day }) => day), ...(forecast ? [forecast.day] : [])].map(yearOf);
+  return scaleLinear([Math.min(...years) - 0.25, Math.max(...years) + 0.25], [margin.left, width - margin.right]);
+};
+
+/** Where the ground line lies: the more rows of numbers over the drawing, the further down. */
+const footOf = (props: SeriesChartProps, width: number): number => {
+  const x = yearsAcross(props, width);
+  const rows = rowsOf(numberedIn(props.breaks ?? [], props.marks ?? []).map(({ day }) => x(yearOf(day))));
+  return margin.top + (Math.max(-1, ...rows) + 1) * numberRow + body;
+};
 
 const spansOf = (points: readonly SeriesChartPoint[]): SeriesChartPoint[][] => {
   const spans = new Map<number, SeriesChartPoint[]>();
@@ -126,25 +143,17 @@ const spansOf = (points: readonly SeriesChartPoint[]): SeriesChartPoint[][] => {
   return [...spans.values()];
 };
 
-function SeriesDrawing({
-  unit,
-  points,
-  breaks = [],
-  ticks = [],
-  marks = [],
-  forecast,
-  level,
-  width,
-}: SeriesChartProps & { readonly width: number }) {
+function SeriesDrawing({ width, ...props }: SeriesChartProps & { readonly width: number }) {
+  const { unit, points, breaks = [], ticks = [], marks = [], forecast, level } = props;
   const id = useId();
-  const days = [...points.map(({ day }) => day), ...(forecast ? [forecast.day] : [])].map(yearOf);
-  const x = scaleLinear([Math.min(...days) - 0.25, Math.max(...days) + 0.25], [margin.left, width - margin.right]);
+  const x = yearsAcross(props, width);
+  const foot = footOf(props, width);
   const every = [...points, ...(forecast ? [forecast] : [])];
   const most = Math.max(...every.map(({ high }) => high));
   const least = Math.min(...every.map(({ low }) => low), ...(level && unit === 'index' ? [level.value] : []));
   const domain =
     unit === 'index' ? [Math.max(0, Math.floor((least - 2) / 10) * 10), 100] : [0, most > 0 ? most * 1.08 : 1];
-  const y = scaleLinear(domain, [height - margin.bottom, margin.top]);
+  const y = scaleLinear(domain, [foot, foot - body]);
   const spans = spansOf(points);
   const line = lineShape<SeriesChartPoint>(
     (p) => x(yearOf(p.day)),
@@ -159,9 +168,8 @@ function SeriesDrawing({
     { length: Math.ceil(x.domain()[1] ?? 0) - Math.ceil(x.domain()[0] ?? 0) },
     (_, i) => Math.ceil(x.domain()[0] ?? 0) + i,
   );
-  const step = Math.max(1, Math.ceil((years.length * 52) / width));
+  const step = Math.max(1, Math.ceil((years.length * yearRoom) / (width - margin.left - margin.right)));
   const end = points.at(-1);
-  const numbered = numberedIn(breaks, marks);
   return (
     <>
       <defs>
@@ -179,7 +187,7 @@ function SeriesDrawing({
         <line className="series-level" x1={x.range()[0]} x2={x.range()[1]} y1={y(level.value)} y2={y(level.value)} />
       )}
       {level && (
-        <text className="axis-text" x={x.range()[1]} y={y(level.value) - 6} textAnchor="end">
+        <text className="axis-text level-text" x={x.range()[1]} y={y(level.value) - 6} textAnchor="end">
           {level.what}
         </text>
       )}
@@ -214,40 +222,24 @@ function SeriesDrawing({
       {spans.map((span) => (
         <path key={`line ${span[0]?.day}`} className="series-line" d={line(span) ?? ''} />
       ))}
-      {points.map((p) => (
+      {points.map((p, i) => (
         <circle
-          key={p.day}
+          // biome-ignore lint/suspicious/noArrayIndexKey: two rounds may be of one day
+          key={i}
           className={p.open ? 'series-point open' : 'series-point'}
           cx={x(yearOf(p.day))}
           cy={y(p.value)}
           r="5"
         />
       ))}
-      {numbered.map(({ day, kind }, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the number is what the remark under the drawing has
-        <g key={i}>
-          <line className={kind} x1={x(yearOf(day))} x2={x(yearOf(day))} y1={margin.top} y2={height - margin.bottom} />
-          <g className="chart-number">
-            <circle cx={x(yearOf(day))} cy={placeOf(i, numbered, (d) => x(yearOf(d)))} r="10" />
-            <text x={x(yearOf(day))} y={placeOf(i, numbered, (d) => x(yearOf(d)))} dy="0.35em" textAnchor="middle">
-              {i + 1}
-            </text>
-          </g>
-        </g>
-      ))}
+      <NumberedLines lines={numberedIn(breaks, marks)} at={(day) => x(yearOf(day))} foot={foot} />
       {ticks
         .map((day) => x(yearOf(day)))
         .filter((at) => at >= (x.range()[0] ?? 0) && at <= (x.range()[1] ?? 0))
-        .map((at) => (
-          <path key={at} className="coat-tick" d={`M${at} ${height - margin.bottom - 9}l5 9h-10Z`} />
+        .map((at, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two coatings may be of one day
+          <path key={i} className="coat-tick" d={`M${at} ${foot - 9}l5 9h-10Z`} />
         ))}
     </>
   );
 }
-
-/** Numbers that would lie on each other stand one under the other. */
-const placeOf = (i: number, rows: readonly { readonly day: string }[], at: (day: string) => number): number => {
-  const here = at(rows[i]?.day ?? '');
-  const before = rows.slice(0, i).filter(({ day }) => Math.abs(at(day) - here) < 21).length;
-  return 14 + before * 22;
-};

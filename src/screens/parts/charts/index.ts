@@ -1,5 +1,5 @@
 /** Drawings: scales and shapes by d3, everything else our own. Each has the numbers behind it. */
-export { type HoldBarRow, HoldBars } from './HoldBars';
+export { type HoldBarRow, HoldBars, reach } from './HoldBars';
 export { LifeCurve, type LifeCurveProps } from './LifeCurve';
 export { LineChart, type LineChartProps } from './LineChart';
 export { SeriesChart, type SeriesChartPoint, type SeriesChartProps } from './SeriesChart';
