@@ -122,7 +122,7 @@ interface HoldDrawingProps {
 function HoldDrawing({ rows, width, most }: HoldDrawingProps) {
   const id = useId();
   const narrow = width < 460;
-  const left = narrow ? 88 : 150;
+  const left = narrow ? 88 : 176;
   const right = narrow ? 12 : 150;
   const x = scaleLinear([0, most], [left, width - right]).nice();
   const dividersBefore = (i: number): number => rows.slice(0, i + 1).filter(({ after }) => after !== undefined).length;
