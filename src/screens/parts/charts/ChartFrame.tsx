@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { w } from '../../../words';
 import { Fold } from '../Fold';
-import { useWidth } from './useWidth';
+import { unitsInRem, useWidth } from './useWidth';
 import '../plainTable.css';
 import './charts.css';
 
@@ -41,7 +41,13 @@ export function ChartFrame({
     <figure className="chart">
       <figcaption className={titleUnseen ? 'unseen' : 'strong'}>{title}</figcaption>
       <div ref={ref} className="chart-drawing">
-        <svg role="img" aria-label={label} viewBox={`0 0 ${width} ${tall}`} width={width} className="chart-svg">
+        <svg
+          role="img"
+          aria-label={label}
+          viewBox={`0 0 ${width} ${tall}`}
+          width={`${width / unitsInRem}rem`}
+          className="chart-svg"
+        >
           {draw(width, tall)}
         </svg>
       </div>
