@@ -108,6 +108,9 @@ export const ZoneNeed = memo(function ZoneNeed({ rank, zone, need, names, place 
           <LinkButton kind="quiet" to={pathTo.thenAndNow(record.sculpture.thing)}>
             {words.toThenAndNow}
           </LinkButton>
+          <LinkButton kind="quiet" to={pathTo.overTime(record.sculpture.thing)}>
+            {w.overTime.link}
+          </LinkButton>
         </div>
         {setting && (
           <SetClassSheet

@@ -69,6 +69,14 @@ describe('Next steps', () => {
     expect(screen.queryByText(/Not yet known: how firm/)).toBeNull();
   });
 
+  it('leads from a zone to the years of its work', async () => {
+    const { desk, heron } = await garden();
+    const { history } = show(desk, <NextStepsScreen />);
+    const [first] = await screen.findAllByRole('link', { name: 'Over the years' });
+    await userEvent.click(first!);
+    expect(history.at(-1)).toBe(`/sculpture/${heron.sculpture.slice(heron.sculpture.indexOf('/') + 1)}/over-time`);
+  });
+
   it('leaves off at a touch and goes on at another', async () => {
     const { desk } = await garden();
     const read = desk.store.standing;
