@@ -41,6 +41,10 @@ const isAfter = (round: Thing<'round'>, day: string): boolean =>
   round.body.date > day ||
   (round.body.date === day && (round.body.washed === 'after wash' || round.body.type === 'after treatment'));
 
+/** The first break no round of the series lies after; null where none was since `last`. */
+export const brokenSince = (last: Thing<'round'> | undefined, breaks: readonly Break[]): Break | null =>
+  (last && breaks.find(({ date, day }) => !isAfter(last, day) && last.body.date <= dayRange(date).from)) ?? null;
+
 /** The unbroken stretch a round stands in; null where a break whose date is vague may lie before it or after it. */
 export const spanOf = (round: Thing<'round'>, breaks: readonly Break[]): SeriesPoint['span'] => {
   const between = breaks.some(

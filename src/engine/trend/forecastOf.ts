@@ -17,11 +17,13 @@ const median = (values: readonly number[]): number => {
 };
 
 /**
- * A series carried on to a day "if care goes on as now": only where a trend stands, and no further than twice the observed span from
+ * A series carried on to a day "if care goes on as now": only where a trend stands and the surface is still the same, and no further than twice the observed span from
  * its first round. The range holds both the interval of the slopes, turned about the middle of the span, and the error of the last
  * round itself. `most` is what the figure cannot pass: 100 for an index, the area for m2.
  */
 export const forecastOf = (series: Series, trend: Trend, day: string, most: number): Forecast => {
+  const since = series.brokenSince;
+  if (since) return { reason: because('trend: broken since', { treatment: since.type, date: since.date }) };
   if (trend.word !== 'trend') return { reason: because('trend: no trend to carry on') };
   const points = lastSpan(series);
   const found = slopeOf(points);

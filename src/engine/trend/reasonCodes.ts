@@ -8,6 +8,7 @@ export const trendReasons = {
   'trend: zones left out': ['zones', 'area'],
   'trend: series broken': ['treatment', 'date', 'share'],
   'trend: perhaps broken between': ['treatment', 'date'],
+  'trend: broken since': ['treatment', 'date'],
   'trend: other surveyor': ['count'],
   // How sure.
   'trend: too few rounds': ['n', 'least'],

@@ -52,6 +52,8 @@ export interface Series {
   readonly breaks: readonly Break[];
   readonly ticks: readonly CoatTick[];
   readonly marks: readonly SurveyorMark[];
+  /** The first break that lies wholly after the last point: what the rounds show is the surface as it was before. */
+  readonly brokenSince: Break | null;
   /** What was left out, and why. */
   readonly reasons: readonly Reason[];
 }

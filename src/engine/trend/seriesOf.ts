@@ -1,6 +1,6 @@
 import { activeOver, type DayScores, dayOver, indexOf } from '../condition';
 import { areaOn, dayNumber, type Figure, type Reason, type SculptureRecord } from '../record';
-import { doneTo, spanOf } from './breaks';
+import { brokenSince, doneTo, spanOf } from './breaks';
 import { daysOfYear, trendNumbers } from './numbers';
 import { because } from './reasonCodes';
 import { alikeRounds, type SeriesRound, scoredRounds } from './rounds';
@@ -70,6 +70,7 @@ const made = (
   const first = points[0]?.day ?? '9999';
   const last = points.at(-1)?.day ?? '';
   const marks = marksIn(rounds);
+  const since = points.length > 0 ? brokenSince(rounds.at(-1)?.round, breaks) : null;
   return {
     what,
     zone,
@@ -77,16 +78,18 @@ const made = (
     breaks: breaks.filter(({ day }) => day >= first),
     ticks: ticks.filter(({ day }) => day >= first.slice(0, 4)),
     marks,
+    brokenSince: since,
     reasons: [
       ...(leftOut > 0 ? [because('trend: rounds of another kind left out', { rounds: leftOut })] : []),
       ...more,
       ...breaks
-        .filter(({ day }) => day >= first && day <= last)
+        .filter((row) => row.day >= first && row.day <= last && row !== since)
         .map(({ type, date, share, sure }) =>
           sure
             ? because('trend: series broken', { treatment: type, date, share })
             : because('trend: perhaps broken between', { treatment: type, date }),
         ),
+      ...(since ? [because('trend: broken since', { treatment: since.type, date: since.date })] : []),
       ...(marks.length > 0 ? [because('trend: other surveyor', { count: marks.length })] : []),
     ],
   };

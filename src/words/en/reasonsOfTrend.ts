@@ -13,6 +13,8 @@ export const reasonsOfTrend = {
     `The series breaks at “${s.treatment('treatment')}”, ${s.day('date')}, which touched ${s.percent('share')} of the area: before and after are not one series.`,
   'trend: perhaps broken between': (s) =>
     `“${s.treatment('treatment')}”, ${s.day('date')}, breaks the series; its date is vague, so rounds it may lie before or after are in no trend.`,
+  'trend: broken since': (s) =>
+    `“${s.treatment('treatment')}”, ${s.day('date')}, came after the last round: the surface is another one since, so nothing is carried on from before.`,
   'trend: other surveyor': (s) =>
     `The surveyor changed ${s.times('count', 'time', 'times')}; part of a step there may be the eye’s.`,
   'trend: too few rounds': (s) =>

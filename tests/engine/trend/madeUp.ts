@@ -20,6 +20,7 @@ export const yearly = (values: readonly number[], more: Partial<Series> = {}): S
   breaks: [] as Break[],
   ticks: [],
   marks: [],
+  brokenSince: null,
   reasons: [],
   ...more,
 });

@@ -178,6 +178,24 @@ describe('A series of a work', () => {
     expect(same.points.map(({ span }) => span)).toEqual([0, 0, 0, 1, 1]);
   });
 
+  it('is not carried on past what was done since the last round, and says what that was', () => {
+    for (const date of ['2025-05-12', '2025-09-01', '2025-10', '2026']) {
+      const record = recordOf(plain, [{ type: 'strip', date, zones: [zones[0] as string] }]);
+      const trends = trendsOf(record);
+      const [touched, untouched] = trends.zones;
+      const next = touched?.index.next;
+      expect(next && !isFigure(next) ? next.reason.code : date).toBe('trend: broken since');
+      expect(codes(touched?.index.series.reasons ?? [])).toContain('trend: broken since');
+      expect(codes(trends.work.index.series.reasons)).toContain('trend: broken since');
+      expect(untouched?.index.series.brokenSince).toBeNull();
+      expect(byNextRound(record, trends, 75).growth.has(zones[0] as string)).toBe(false);
+      expect(byNextRound(record, trends, 75).crossing.has(zones[0] as string)).toBe(false);
+    }
+    const waxed = trendsOf(recordOf(plain, [{ type: 'wax', date: '2025-09-01' }]));
+    const next = waxed.zones[0]?.index.next;
+    expect(next && isFigure(next)).toBe(true);
+  });
+
   it('a break of vague date puts the rounds it may lie on either side of in no trend', () => {
     const vague = seriesOf(recordOf(plain, [{ type: 'strip', date: '2023' }]), 'index');
     expect(vague.points.map(({ span }) => span)).toEqual([0, 0, null, 1, 1]);
