@@ -48,6 +48,17 @@ describe('A forecast', () => {
     expect(near.reasons.map(({ code }) => code)).toEqual(['trend: if care goes on']);
   });
 
+  it('goes on from where the work stands now, not from a line a single step has tilted', () => {
+    const stepped = yearly([81, 80, 29, 28.5, 28, 27]);
+    const by = forecastOf(stepped, trendOf(stepped), '2027-05-12', 100);
+    if (!isFigure(by)) throw new Error('no forecast');
+    const { slope } = trendOf(stepped);
+    expect(by.value).toBeCloseTo(27 + (slope?.value ?? 0), 1);
+    expect(by.value).toBeGreaterThan(0);
+    // Going on as in the years after the step is within what it says.
+    expect(by.high).toBeGreaterThan(26);
+  });
+
   it('past twice the observed span is too far to tell', () => {
     expect(isFigure(forecastOf(falling, trend, '2031-05-01', 100))).toBe(true);
     const far = forecastOf(falling, trend, '2031-06-30', 100);
