@@ -60,9 +60,17 @@ export default defineConfig({
     assetsInlineLimit: 0,
     reportCompressedSize: false,
     rolldownOptions: {
-      // The worker shares its pieces with the page, so that nothing is kept twice on the tablet; its address is known beforehand.
-      input: { index: 'index.html', figures: 'src/device/workers/figuresWorker.ts' },
-      output: { entryFileNames: ({ name }) => (name === 'figures' ? '[name].js' : 'assets/[name]-[hash].js') },
+      // Workers share their pieces with the page, so that nothing is kept twice on the tablet; their addresses are known beforehand.
+      input: {
+        index: 'index.html',
+        figures: 'src/device/workers/figuresWorker.ts',
+        photos: 'src/device/photo/photosWorker.ts',
+        pixels: 'src/device/pixels/pixelsWorker.ts',
+      },
+      output: {
+        entryFileNames: ({ name }) =>
+          ['figures', 'photos', 'pixels'].includes(name) ? '[name].js' : 'assets/[name]-[hash].js',
+      },
     },
   },
   preview: { port: 4173, headers: hostHeaders },

@@ -1,8 +1,8 @@
 import { nameOf } from '../engine/record';
 import { commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';
+import { keptPhoto } from './keepPhoto';
 import { attempt, must, refuse } from './outcome';
-import { keptPhoto } from './photos';
 import { deedName, refusal } from './reasonCodes';
 import { theThing, thingsWithin } from './theThing';
 

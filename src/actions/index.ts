@@ -31,10 +31,11 @@ export { addElevation, removeElevation } from './elevations';
 export * from './eye-check';
 export { addInsert, editInsert, removeInsert, setInsertValue } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
+export { keepPhoto, type PhotoRole } from './keepPhoto';
 export * from './look';
 export { dayOfGarden, deskOn, type Opening, openDesk } from './opening';
 export { closePersonCheck, openPersonCheck } from './personChecks';
-export { keepPhoto, type PhotoRole } from './photos';
+export * from './photos';
 export {
   type AroundTheWork,
   type AskedRound,

@@ -2,12 +2,14 @@
 import { learn } from './en/reasons';
 import { reasonsOfAgreement } from './en/reasonsOfAgreement';
 import { reasonsOfChange } from './en/reasonsOfChange';
+import { reasonsOfColour } from './en/reasonsOfColour';
 import { reasonsOfCondition } from './en/reasonsOfCondition';
 import { reasonsOfExchange } from './en/reasonsOfExchange';
 import { reasonsOfEye } from './en/reasonsOfEye';
 import { reasonsOfFirmness } from './en/reasonsOfFirmness';
 import { reasonsOfHold } from './en/reasonsOfHold';
 import { reasonsOfLife } from './en/reasonsOfLife';
+import { reasonsOfPhoto } from './en/reasonsOfPhoto';
 import { reasonsOfRound } from './en/reasonsOfRound';
 import { reasonsOfSite } from './en/reasonsOfSite';
 import { reasonsOfTrend } from './en/reasonsOfTrend';
@@ -21,6 +23,8 @@ learn({
   ...reasonsOfFirmness,
   ...reasonsOfHold,
   ...reasonsOfLife,
+  ...reasonsOfColour,
+  ...reasonsOfPhoto,
   ...reasonsOfRound,
   ...reasonsOfSite,
   ...reasonsOfTrend,

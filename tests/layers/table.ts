@@ -21,6 +21,12 @@ const pages = [
   'place',
   'carry',
   'settle',
+  'zone-map',
+  'stations',
+  'photos',
+  'compare',
+  'measure',
+  'colour',
 ];
 const engine = [
   'engine/chance',
@@ -35,11 +41,21 @@ const engine = [
   'engine/agreement',
   'engine/firmness',
   'engine/site',
+  'engine/colour',
+  'engine/photo',
   'engine/reckoning',
   'engine/exchange',
 ];
-const device = ['device', 'device/store', 'device/offline', 'device/files', 'device/photo', 'device/workers'];
-const deeds = ['actions/round', 'actions/look', 'actions/carry'];
+const device = [
+  'device',
+  'device/store',
+  'device/offline',
+  'device/files',
+  'device/photo',
+  'device/pixels',
+  'device/workers',
+];
+const deeds = ['actions/round', 'actions/look', 'actions/carry', 'actions/photos'];
 const ui = ['react', 'react-dom', 'wouter'];
 /** Scales and shapes of the drawings. */
 const drawing = ['d3-scale', 'd3-shape'];
@@ -62,6 +78,11 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/agreement': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
   'engine/firmness': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
   'engine/site': { imports: ['engine/record', 'engine/trade'] },
+  'engine/colour': { imports: ['engine/record', 'engine/trade'], packages: ['culori'] },
+  'engine/photo': {
+    imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition', 'engine/colour'],
+    packages: ['polyclip-ts', 'ml-matrix'],
+  },
   'engine/reckoning': {
     imports: [
       'engine/record',
@@ -81,7 +102,8 @@ export const table: Readonly<Record<string, Part>> = {
   'device/store': { imports: [...engine, 'device'], packages: ['dexie', 'uuid'] },
   'device/offline': { imports: [...engine, 'device'], packages: ['workbox-window'] },
   'device/files': { imports: [...engine, 'device'] },
-  'device/photo': { imports: [...engine, 'device'] },
+  'device/photo': { imports: [...engine, 'device', 'device/offline'] },
+  'device/pixels': { imports: [...engine, 'device', 'device/offline'] },
   'device/workers': { imports: [...engine, 'device', 'device/store', 'device/offline'] },
 
   actions: { imports: [...engine, ...device, ...deeds] },

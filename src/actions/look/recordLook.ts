@@ -1,8 +1,8 @@
 import { nameOf, type Thing } from '../../engine/record';
 import { commitChanges } from '../commitChanges';
 import type { Desk, Outcome } from '../desk';
+import { keptPhoto } from '../keepPhoto';
 import { attempt, must } from '../outcome';
-import { keptPhoto } from '../photos';
 import { roundDeed } from '../round';
 import { theThing } from '../theThing';
 

@@ -1,8 +1,8 @@
 import type { ZoneTouch } from '../../engine/record';
 import type { Desk, Outcome } from '../desk';
 import { inTurn } from '../inTurn';
+import { keepPhoto } from '../keepPhoto';
 import { attempt, must, refuse } from '../outcome';
-import { keepPhoto } from '../photos';
 import type { AgainTouch } from './askAgain';
 import { roundRefusal } from './reasonCodes';
 import { memoryOf } from './roundMemory';

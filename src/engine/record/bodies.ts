@@ -9,6 +9,18 @@ import {
 } from './collectionBodies';
 import { coverageBody } from './coverageBody';
 import { day, thingName } from './entry';
+import {
+  agreedColourBody,
+  elevationBody,
+  measureBody,
+  outlineBody,
+  photoBody,
+  photoFitBody,
+  readingBody,
+  runOffBody,
+  sentinelBody,
+  stationBody,
+} from './photoBodies';
 import { z } from './zod';
 
 const text = (max: number) => z.string().max(max);
@@ -39,15 +51,6 @@ export const insertBody = z.looseObject({
 });
 export const moneySchema = z.looseObject({ minor: z.int(), currency: z.string().regex(/^[A-Z]{3}$/) });
 export const insertValueBody = z.looseObject({ insert: thingName, value: moneySchema, note });
-
-export const elevationBody = z.looseObject({
-  sculpture: thingName,
-  /** Which side: "west", "from the quay". */
-  side: text(100),
-  photo: thingName,
-  order: z.number(),
-  note,
-});
 
 export const areaPart = z.looseObject({
   solid: z.enum(['cylinder', 'cap', 'cone', 'box', 'disc', 'strip']),
@@ -230,19 +233,6 @@ export const interpretationBody = z.looseObject({
   date: vagueDate,
 });
 
-export const photoBody = z.looseObject({
-  sculpture: thingName,
-  sha256: z.string().regex(/^[0-9a-f]{64}$/),
-  mime: text(60),
-  bytes: z.int().min(1),
-  width: z.int().min(1).optional(),
-  height: z.int().min(1).optional(),
-  /** When the camera says it was taken, if it says so. */
-  taken: text(40).optional(),
-  gpsBlanked: z.boolean().optional(),
-  role: z.enum(['finding', 'zone', 'elevation', 'look', 'other']),
-});
-
 /** Every kind of thing a body is checked for. A kind not here is kept as it came. */
 export const bodySchemas = {
   collection: collectionBody,
@@ -257,7 +247,6 @@ export const bodySchemas = {
   access: accessBody,
   insert: insertBody,
   insertValue: insertValueBody,
-  elevation: elevationBody,
   zone: zoneBody,
   round: roundBody,
   visit: visitBody,
@@ -269,6 +258,15 @@ export const bodySchemas = {
   treatment: treatmentBody,
   interpretation: interpretationBody,
   photo: photoBody,
+  elevation: elevationBody,
+  outline: outlineBody,
+  runOff: runOffBody,
+  station: stationBody,
+  sentinel: sentinelBody,
+  photoFit: photoFitBody,
+  measure: measureBody,
+  reading: readingBody,
+  agreedColour: agreedColourBody,
 } as const;
 
 export type KindOfThing = keyof typeof bodySchemas;

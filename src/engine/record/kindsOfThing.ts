@@ -28,6 +28,14 @@ const known: Readonly<Record<KindOfThing, true>> = {
   treatment: true,
   interpretation: true,
   photo: true,
+  outline: true,
+  runOff: true,
+  station: true,
+  sentinel: true,
+  photoFit: true,
+  measure: true,
+  reading: true,
+  agreedColour: true,
 };
 
 /** The kinds of thing this version knows, without loading their schemas. */

@@ -35,6 +35,16 @@ export const nameOf = {
   treatment: (id: string) => `treatment/${id}`,
   interpretation: (id: string) => `interpretation/${id}`,
   photo: (sha256: string) => `photo/${sha256}`,
+  outline: (elevation: string, zone: string) => `outline/${tail(elevation)}/${tail(zone)}`,
+  runOff: (from: string, to: string) => `runOff/${tail(from)}/${tail(to)}`,
+  station: (id: string) => `station/${id}`,
+  sentinel: (id: string) => `sentinel/${id}`,
+  photoFit: (photo: string, onto: string) => `photoFit/${tail(photo)}/${tail(onto)}`,
+  /** One a photo, zone or sentinel, kind and way of measuring: measured again, it is said anew. */
+  measure: (photo: string, about: string, kind: string, method: string) =>
+    `measure/${tail(photo)}/${about}/${kind}/${method}`,
+  reading: (id: string) => `reading/${id}`,
+  agreedColour: (id: string) => `agreedColour/${id}`,
 } as const;
 
 /** The series a finding belongs to: the same kind and origin in the same zone, over all rounds. */

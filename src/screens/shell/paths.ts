@@ -18,6 +18,21 @@ export const pathTo = {
   overTime: (sculpture: string) => `/sculpture/${part(sculpture)}/over-time`,
   agreement: (sculpture: string, one?: string, other?: string) =>
     `/sculpture/${part(sculpture)}/agreement${one && other ? `/${part(one)}/${part(other)}` : ''}`,
+  map: (sculpture: string, elevation?: string) =>
+    `/sculpture/${part(sculpture)}/map${elevation ? `/${part(elevation)}` : ''}`,
+  outline: (sculpture: string, elevation: string) => `/sculpture/${part(sculpture)}/outline/${part(elevation)}`,
+  stations: (sculpture: string) => `/sculpture/${part(sculpture)}/stations`,
+  shots: (sculpture: string) => `/sculpture/${part(sculpture)}/shots`,
+  /** Cards of one work, or of all. */
+  cards: (sculpture?: string) => `/cards${sculpture ? `/${part(sculpture)}` : ''}`,
+  photos: (sculpture: string) => `/sculpture/${part(sculpture)}/photos`,
+  viewfinder: (sculpture: string, station: string) => `/sculpture/${part(sculpture)}/viewfinder/${part(station)}`,
+  compare: (sculpture: string, one?: string, other?: string) =>
+    `/sculpture/${part(sculpture)}/compare${one && other ? `/${part(one)}/${part(other)}` : ''}`,
+  strip: (sculpture: string, station: string) => `/sculpture/${part(sculpture)}/strip/${part(station)}`,
+  /** `about` is a zone or a sentinel square. */
+  measure: (photo: string, about: string) => `/measure/${part(photo)}/${about.split('/')[0]}/${part(about)}`,
+  colour: (sculpture: string) => `/sculpture/${part(sculpture)}/colour`,
   look: (sculpture: string) => `/sculpture/${part(sculpture)}/look`,
   startRound: (sculpture: string) => `/sculpture/${part(sculpture)}/round/start`,
   round: (round: string) => `/round/${part(round)}`,

@@ -33,6 +33,17 @@ const Round = later(async () => (await import('../round')).RoundScreen);
 const ZoneInRound = later(async () => (await import('../round')).ZoneScreen);
 const EndRound = later(async () => (await import('../round')).EndRoundScreen);
 const NextSteps = later(async () => (await import('../next-steps')).NextStepsScreen);
+const ZoneMap = later(async () => (await import('../zone-map')).ZoneMapScreen);
+const Outlining = later(async () => (await import('../zone-map')).OutlineScreen);
+const Stations = later(async () => (await import('../stations')).StationsScreen);
+const Shots = later(async () => (await import('../stations')).ShotListScreen);
+const Cards = later(async () => (await import('../stations')).CardsScreen);
+const Photos = later(async () => (await import('../photos')).PhotosScreen);
+const Viewfinder = later(async () => (await import('../photos')).ViewfinderScreen);
+const Compare = later(async () => (await import('../compare')).CompareScreen);
+const Strip = later(async () => (await import('../compare')).StripScreen);
+const Measure = later(async () => (await import('../measure')).MeasureScreen);
+const Colour = later(async () => (await import('../colour')).ColourScreen);
 const Carry = later(async () => (await import('../carry')).CarryScreen);
 const Settle = later(async () => (await import('../settle')).SettleScreen);
 const Method = later(async () => (await import('../method')).MethodScreen);
@@ -49,6 +60,7 @@ export interface RouteRow {
 
 const sculptureOf = (ids: Ids) => nameOf.sculpture(ids.sculpture ?? '');
 const roundOf = (ids: Ids) => nameOf.round(ids.round ?? '');
+const stationOf = (ids: Ids) => nameOf.station(ids.station ?? '');
 const zoneOf = (ids: Ids) => nameOf.zone(ids.zone ?? '');
 
 /** First that fits is shown. The address carries ids; screens are given names of things. */
@@ -99,6 +111,51 @@ export const routes: readonly RouteRow[] = [
     field: true,
   },
   { path: '/round/:round/end', show: (ids) => <EndRound round={roundOf(ids)} />, field: true },
+  {
+    path: '/sculpture/:sculpture/map/:elevation?',
+    show: (ids) => (
+      <ZoneMap sculpture={sculptureOf(ids)} elevation={ids.elevation ? nameOf.elevation(ids.elevation) : undefined} />
+    ),
+  },
+  {
+    path: '/sculpture/:sculpture/outline/:elevation',
+    show: (ids) => <Outlining sculpture={sculptureOf(ids)} elevation={nameOf.elevation(ids.elevation ?? '')} />,
+  },
+  { path: '/sculpture/:sculpture/stations', show: (ids) => <Stations sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/shots', show: (ids) => <Shots sculpture={sculptureOf(ids)} /> },
+  {
+    path: '/cards/:sculpture?',
+    show: (ids) => <Cards sculpture={ids.sculpture ? nameOf.sculpture(ids.sculpture) : undefined} />,
+  },
+  { path: '/sculpture/:sculpture/photos', show: (ids) => <Photos sculpture={sculptureOf(ids)} /> },
+  {
+    path: '/sculpture/:sculpture/viewfinder/:station',
+    show: (ids) => <Viewfinder sculpture={sculptureOf(ids)} station={stationOf(ids)} />,
+    field: true,
+  },
+  {
+    path: '/sculpture/:sculpture/compare/:one?/:other?',
+    show: (ids) => (
+      <Compare
+        sculpture={sculptureOf(ids)}
+        one={ids.one ? nameOf.photo(ids.one) : undefined}
+        other={ids.other ? nameOf.photo(ids.other) : undefined}
+      />
+    ),
+  },
+  {
+    path: '/sculpture/:sculpture/strip/:station',
+    show: (ids) => <Strip sculpture={sculptureOf(ids)} station={stationOf(ids)} />,
+  },
+  {
+    path: '/measure/:photo/zone/:zone',
+    show: (ids) => <Measure photo={nameOf.photo(ids.photo ?? '')} about={zoneOf(ids)} />,
+  },
+  {
+    path: '/measure/:photo/sentinel/:sentinel',
+    show: (ids) => <Measure photo={nameOf.photo(ids.photo ?? '')} about={nameOf.sentinel(ids.sentinel ?? '')} />,
+  },
+  { path: '/sculpture/:sculpture/colour', show: (ids) => <Colour sculpture={sculptureOf(ids)} /> },
   { path: '/next-steps', show: () => <NextSteps /> },
   { path: '/carry', show: () => <Carry /> },
   { path: '/carry/settle', show: () => <Settle /> },

@@ -14,6 +14,14 @@ export const parts = {
   dialNone: (of: string) => `${of}: no condition index, not looked at`,
   notShown: (n: number) => (n === 1 ? 'One more zone is not shown.' : `${n} more zones are not shown.`),
   showMore: (n: number) => (n === 1 ? 'Show 1 more' : `Show ${n} more`),
+  stage: {
+    larger: 'Larger',
+    smaller: 'Smaller',
+    keys: 'Arrow keys move a cross, with Shift further. Enter puts it down.',
+    arrows: { left: 'left', up: 'up', down: 'down', right: 'right' },
+    move: (what: string, where: string) => `Move ${what} ${where}`,
+    moveWhat: (what: string) => `Move ${what}`,
+  },
   print: 'Print this page',
   how: 'How is this worked out?',
 } as const;

@@ -64,6 +64,14 @@ export const settle = {
     treatment: 'Logbook entry',
     interpretation: 'Thought',
     photo: 'Photo',
+    outline: 'Outline of a zone',
+    runOff: 'Run-off',
+    station: 'Station',
+    sentinel: 'Sentinel square',
+    photoFit: 'Photo laid on another',
+    measure: 'Measured on a photo',
+    reading: 'Instrument reading',
+    agreedColour: 'Agreed colour',
   } as Readonly<Record<string, string>>,
   /** Names of the fields of bodies. One not named here is shown by its own code. */
   fields: {

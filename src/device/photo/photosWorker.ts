@@ -1,0 +1,2 @@
+/** Beside the page; see vite.config.ts. */
+export {};

@@ -1,0 +1,2 @@
+/** What is counted pixel by pixel, beside the page. */
+export {};

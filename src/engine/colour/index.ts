@@ -1,0 +1,2 @@
+/** Colour as an instrument reads it, and as a picture holds it. */
+export { type ColourReason, colourReasons } from './reasonCodes';

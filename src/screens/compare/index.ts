@@ -1,0 +1,2 @@
+export { CompareScreen } from './CompareScreen';
+export { StripScreen } from './StripScreen';

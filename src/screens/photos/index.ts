@@ -1,0 +1,2 @@
+export { PhotosScreen } from './PhotosScreen';
+export { ViewfinderScreen } from './ViewfinderScreen';

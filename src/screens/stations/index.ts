@@ -1,0 +1,3 @@
+export { CardsScreen } from './CardsScreen';
+export { ShotListScreen } from './ShotListScreen';
+export { StationsScreen } from './StationsScreen';

@@ -1,0 +1,2 @@
+export { OutlineScreen } from './OutlineScreen';
+export { ZoneMapScreen } from './ZoneMapScreen';

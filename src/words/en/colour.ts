@@ -1,0 +1,4 @@
+/** Words of the screens of colour. */
+export const colour = {
+  title: 'colour',
+};

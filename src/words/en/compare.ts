@@ -1,0 +1,4 @@
+/** Words of the screens of compare. */
+export const compare = {
+  title: 'compare',
+};

@@ -1,0 +1,4 @@
+/** Words of the screens of measure. */
+export const measure = {
+  title: 'measure',
+};

@@ -1,0 +1,4 @@
+/** Words of the screens of photos. */
+export const photos = {
+  title: 'photos',
+};

@@ -1,0 +1,4 @@
+/** Words of the screens of stations. */
+export const stations = {
+  title: 'stations',
+};

@@ -1,0 +1,4 @@
+/** Words of the screens of zone-map. */
+export const zoneMap = {
+  title: 'zone-map',
+};
