@@ -1,4 +1,5 @@
 import type { PhotoBytes } from '../device/store';
+import { unpacked } from '../device/unpacked';
 import type { Desk, Outcome } from './desk';
 import { databaseNames, type Opening, opened } from './opening';
 import { attempt, refuse } from './outcome';
@@ -32,7 +33,7 @@ export const openDemo = async (progress?: (done: number, all: number) => void): 
 const fill = (desk: Desk, progress?: (done: number, all: number) => void): Promise<Outcome> =>
   attempt(async () => {
     const { readSurvey } = await import('../engine/exchange');
-    const survey = readSurvey(new Uint8Array(await asset('demo.survey.json')));
+    const survey = readSurvey(await unpacked(await asset('demo.survey.bin')));
     if (!survey.ok) return refuse(refusal('demo not here', { said: survey.problems[0]?.code ?? '' }));
     const photos = JSON.parse(new TextDecoder().decode(await asset('photos.json'))) as readonly DemoPhoto[];
     for (const photo of photos) {

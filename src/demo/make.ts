@@ -1,10 +1,11 @@
 /**
  * Makes the invented collection at build time, by the deeds a user has, with its clock pinned:
- * public/demo/demo.survey.json, the drawn elevations, and their list. Equal sources give equal bytes.
+ * public/demo/demo.survey.bin (the survey, gzipped: no host is asked to do it), the drawn pictures, and their list. Equal sources give equal bytes.
  */
 import 'fake-indexeddb/auto';
 import { createHash } from 'node:crypto';
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
 import type { Desk } from '../actions';
 import { memoryBox } from '../device/box';
 import { openStore } from '../device/store';
@@ -60,6 +61,6 @@ await plantGarden(
 );
 
 const entries = await desk.store.allEntries();
-writeFileSync(`${folder}/demo.survey.json`, writeSurvey(desk.collection, entries));
+writeFileSync(`${folder}/demo.survey.bin`, gzipSync(writeSurvey(desk.collection, entries), { level: 9 }));
 writeFileSync(`${folder}/photos.json`, JSON.stringify(photos));
 opening.store.close();

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import { type Entry, idPart } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { built } from './server';
@@ -18,7 +19,7 @@ export interface Screen {
 
 /** The invented garden as the build holds it. */
 export const gardenFile = (): { collection: string; entries: Entry[] } =>
-  JSON.parse(readFileSync(join(built, 'demo', 'demo.survey.json'), 'utf8'));
+  JSON.parse(gunzipSync(readFileSync(join(built, 'demo', 'demo.survey.bin'))).toString('utf8'));
 
 /** A work of the garden in walking order, for a round that is begun and left open. */
 export const workToWalk = (entries: readonly Entry[]) => {

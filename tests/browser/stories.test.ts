@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { dayOfGarden } from '../../src/actions';
@@ -39,7 +40,7 @@ afterAll(async () => {
 });
 
 const toldOf = (today: string): ReadonlyMap<string, ReckonedWork> => {
-  const survey = readSurvey(readFileSync(join(built, 'demo', 'demo.survey.json')));
+  const survey = readSurvey(gunzipSync(readFileSync(join(built, 'demo', 'demo.survey.bin'))));
   if (!survey.ok) throw new Error('The demo file cannot be read.');
   return new Map(reckoned(survey, today).works.map((work) => [work.record.sculpture.body.number, work]));
 };
