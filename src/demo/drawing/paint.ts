@@ -1,6 +1,7 @@
 import { noiseAt } from '../../engine/chance';
+import { type Camera, sameSpot, shownAt } from './camera';
 import type { Outline } from './outlines';
-import { holds, type Shape } from './shape';
+import { holds, type Point, type Shape } from './shape';
 
 /** Index into the palette, one byte a pixel. */
 export interface Picture {
@@ -44,14 +45,15 @@ export interface Cover {
 }
 
 /** Which zone each pixel shows: 0 none, else 1 + the zone's place in the outline. */
-export const zoneMap = (outline: Outline, width: number, height: number): Uint8Array => {
+export const zoneMap = (outline: Outline, width: number, height: number, camera: Camera = sameSpot): Uint8Array => {
   const map = new Uint8Array(width * height);
   const unit = width / 100;
   const any = (shapes: readonly Shape[], x: number, y: number) => shapes.some((s) => holds(s, x, y));
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
+      const [ux, uy] = shownAt(camera, [(x + 0.5) / unit, (y + 0.5) / unit]);
       for (let i = outline.zones.length - 1; i >= 0; i--) {
-        if (any(outline.zones[i]?.shapes ?? [], (x + 0.5) / unit, (y + 0.5) / unit)) {
+        if (any(outline.zones[i]?.shapes ?? [], ux, uy)) {
           map[y * width + x] = i + 1;
           break;
         }
@@ -65,13 +67,13 @@ export const zoneMap = (outline: Outline, width: number, height: number): Uint8A
 const grow = (
   places: number[],
   share: number,
-  width: number,
+  on: (place: number) => Point,
   seed: number,
   paint: (place: number, rank: number) => void,
 ): number[] => {
   const wanted = Math.round(places.length * share);
   const ranked = places
-    .map((p) => ({ p, v: noiseAt(p % width, Math.floor(p / width), width / 13, seed) }))
+    .map((p) => ({ p, v: noiseAt(...on(p), 100 / 13, seed) }))
     .sort((a, b) => b.v - a.v || a.p - b.p);
   for (const { p, v } of ranked.slice(0, wanted)) paint(p, v);
   return ranked.slice(wanted).map((r) => r.p);
@@ -82,22 +84,24 @@ export const paintView = (
   outline: Outline,
   covers: Readonly<Record<string, Cover>>,
   seed: number,
-  width = 600,
+  { width = 600, camera = sameSpot }: { readonly width?: number; readonly camera?: Camera } = {},
 ): Picture => {
   const height = Math.round(width * 1.25);
   const unit = width / 100;
   const pixels = new Uint8Array(width * height);
-  const map = zoneMap(outline, width, height);
+  const map = zoneMap(outline, width, height, camera);
+  // Patches lie on the work, not on the picture: seen from elsewhere they move with it.
+  const on = (place: number): Point =>
+    shownAt(camera, [((place % width) + 0.5) / unit, (Math.floor(place / width) + 0.5) / unit]);
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
       const place = y * width + x;
-      const ux = (x + 0.5) / unit;
-      const uy = (y + 0.5) / unit;
+      const [ux, uy] = on(place);
       if (outline.water && holds(outline.water, ux, uy)) pixels[place] = WATER;
       else if (outline.stone.some((s) => holds(s, ux, uy)))
-        pixels[place] = STONE + (noiseAt(x, y, 90, seed) > 0.55 ? 1 : 0);
+        pixels[place] = STONE + (noiseAt(ux, uy, 15, seed) > 0.55 ? 1 : 0);
       else pixels[place] = GROUND + (y > height * 0.86 ? 1 : 0);
-      if (map[place]) pixels[place] = BROWN + Math.min(3, Math.floor(noiseAt(x, y, width / 7, seed + 7) * 4.6));
+      if (map[place]) pixels[place] = BROWN + Math.min(3, Math.floor(noiseAt(ux, uy, 100 / 7, seed + 7) * 4.6));
     }
   }
   outline.zones.forEach(({ letter }, i) => {
@@ -107,7 +111,7 @@ export const paintView = (
     let free = all;
     const lay = (share: number | undefined, salt: number, colour: (v: number) => number) => {
       if (!share || free.length === 0) return;
-      free = grow(free, Math.min(1, (share * total) / free.length), width, seed + i * 31 + salt, (p, v) => {
+      free = grow(free, Math.min(1, (share * total) / free.length), on, seed + i * 31 + salt, (p, v) => {
         pixels[p] = colour(v);
       });
     };

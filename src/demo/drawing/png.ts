@@ -10,8 +10,8 @@ const chunk = (type: string, data: Buffer): Buffer => {
   return Buffer.concat([length, body, sum]);
 };
 
-/** Writes a picture as a PNG with a palette, four bits a pixel (PNG, ISO/IEC 15948). At build time only. */
-export const writePng = ({ width, height, pixels }: Picture): Buffer => {
+/** Writes a picture as a PNG with a palette, four bits a pixel (PNG, ISO/IEC 15948); `light` makes all of it duller or brighter. At build time only. */
+export const writePng = ({ width, height, pixels }: Picture, light = 1): Buffer => {
   const header = Buffer.alloc(13);
   header.writeUInt32BE(width, 0);
   header.writeUInt32BE(height, 4);
@@ -27,7 +27,7 @@ export const writePng = ({ width, height, pixels }: Picture): Buffer => {
   return Buffer.concat([
     Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
     chunk('IHDR', header),
-    chunk('PLTE', Buffer.from(palette.flat())),
+    chunk('PLTE', Buffer.from(palette.flat().map((c) => Math.min(255, Math.round(c * light))))),
     chunk('IDAT', deflateSync(raw, { level: 9 })),
     chunk('IEND', Buffer.alloc(0)),
   ]);
