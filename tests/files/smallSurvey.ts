@@ -1,5 +1,6 @@
 import { type Entry, nameOf } from '../../src/engine/record';
 import { bodies, collection, entry, first, round, sculpture, uuid, zoneA, zoneB } from './entries';
+import { photoThings } from './photoThings';
 
 /** An invented survey with one entry at least of every known kind, one correction and one removal: valid as it stands. */
 export const smallSurvey = (): { collection: string; entries: Entry[] } => {
@@ -90,6 +91,15 @@ export const smallSurvey = (): { collection: string; entries: Entry[] } => {
       { surveyor, date: '2026-05-01', seed: 7, patches: [{ truth: 0.043, said: coverage }] },
       home,
     ),
+    ...photoThings({
+      sculpture,
+      elevation: nameOf.elevation(uuid(11)),
+      photo,
+      round,
+      zones: [zoneA, zoneB],
+      coverage,
+      id: uuid,
+    }).map(([kind, thing, body], i) => entry(140 + i, { thing, kind, replaces: [], body })),
   ];
   return { collection, entries };
 };

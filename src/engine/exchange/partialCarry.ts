@@ -39,6 +39,7 @@ const namesPersons: Readonly<Record<string, readonly string[]>> = {
   personCheck: ['closed'],
   treatment: ['by'],
   interpretation: ['by'],
+  agreedColour: ['by'],
 };
 
 const namesAPerson = ({ kind, body }: Entry): boolean =>

@@ -80,7 +80,7 @@ export const outlineBody = z.looseObject({
 });
 
 /** Water running from one zone to another. */
-export const runOffBody = z.looseObject({ sculpture: thingName, from: thingName, to: thingName, note });
+export const runOffBody = z.looseObject({ sculpture: thingName, fromZone: thingName, toZone: thingName, note });
 
 export const stationBody = z.looseObject({
   sculpture: thingName,

@@ -133,14 +133,14 @@ describe('A file that is taken', () => {
     );
     expect(read).toMatchObject({
       ok: true,
-      keptAtHome: [`photo/${'ab'.repeat(32)}`],
+      keptAtHome: [`photo/${'ab'.repeat(32)}`, `photo/${'b'.repeat(64)}`],
       notes: [{ code: 'kept at home' }],
     });
   });
 
   it('keeps markup and odd signs in text as they came', () => {
     const odd = '<img src=x onerror=alert(1)> =1+1 \u0000\u202e\ud83d\ude00 \u2028';
-    const more = [...entries, entry(500, { thing: 'sentinel/x', body: { odd } })];
+    const more = [...entries, entry(500, { thing: 'lantern/x', body: { odd } })];
     const read = readSurvey(writeSurvey(collection, more));
     expect(read.ok && read.entries.find((e) => e.id === uuid(500))?.body.odd).toBe(odd);
   });

@@ -63,7 +63,7 @@ describe('The survey file', () => {
   it('keeps kinds, fields and versions it does not know, byte for byte', () => {
     const strange = [
       ...entries,
-      entry(200, { thing: 'sentinel/x', body: { deep: { list: [1, { two: 'zwei' }] } }, extra: true }),
+      entry(200, { thing: 'lantern/x', body: { deep: { list: [1, { two: 'zwei' }] } }, extra: true }),
       entry(201, { thing: `look/${uuid(201)}`, v: 2, body: { result: 'seen from the air' } }),
       { ...entries[4]!, id: uuid(202), replaces: [uuid(105)], body: { ...entries[4]!.body, lit: 'at night' } },
     ];
@@ -71,7 +71,7 @@ describe('The survey file', () => {
     const back = readSurvey(bytes);
     if (!back.ok) throw new Error(JSON.stringify(back.problems));
     expect(writeSurvey(back.collection, back.entries)).toEqual(bytes);
-    expect(back.unknown.map((u) => u.kind)).toEqual(['sentinel', 'look']);
+    expect(back.unknown.map((u) => u.kind)).toEqual(['lantern', 'look']);
     expect(back.notes.map((n) => n.code)).toEqual(['kinds not known']);
   });
 });

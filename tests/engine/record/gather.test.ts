@@ -41,9 +41,9 @@ describe('The record of a sculpture', () => {
   });
 
   it('names what it does not know: a new kind of thing, and a known one written by a newer version', () => {
-    const record = gathered(entry(30, { thing: 'sentinel/x' }), finding(31, round, zoneA, { v: 2 }));
+    const record = gathered(entry(30, { thing: 'lantern/x' }), finding(31, round, zoneA, { v: 2 }));
     expect(record.findings).toEqual([]);
-    expect(record.unknown.map((u) => u.kind)).toEqual(['finding', 'sentinel']);
+    expect(record.unknown.map((u) => u.kind)).toEqual(['finding', 'lantern']);
   });
 
   it('keeps findings of a round that was taken away out of every sum, and names them', () => {
