@@ -1,7 +1,26 @@
 import type { Reason } from '../record';
 
 /** Every reason this folder gives, with the parameters its sentence may use. The sentences live in src/words/. */
-export const photoReasons = {} as const satisfies Record<string, readonly string[]>;
+export const photoReasons = {
+  'coverage: share of this photo': [],
+  'coverage: zone too small on the photo': ['pixels', 'least'],
+  'coverage: traced': ['patches', 'points'],
+  'coverage: patch crosses itself': ['patches'],
+  'coverage: dots counted': ['hits', 'judged'],
+  'coverage: glare skipped': ['glare', 'laid'],
+  'coverage: dots left open': ['open', 'laid'],
+  'coverage: dots closer than a patch': ['spacing', 'patch'],
+  'coverage: dots closer than pixels tell': ['pixels', 'least'],
+  'coverage: too much glare': ['share'],
+  'coverage: too few dots judged': ['judged', 'fewest'],
+  'coverage: mask and check dots': ['share', 'missed', 'outside', 'wrong', 'inside'],
+  'coverage: slips allowed for': ['share'],
+  'coverage: left out of the mask': ['share'],
+  'coverage: too dark or too bright': ['share'],
+  'coverage: too few check dots judged': ['judged', 'fewest', 'each'],
+  'coverage: too few spots tapped': ['sort', 'usable', 'least'],
+  'coverage: green and sound too alike': ['apart', 'least', 'strays'],
+} as const satisfies Record<string, readonly string[]>;
 
 export type PhotoReason = keyof typeof photoReasons;
 

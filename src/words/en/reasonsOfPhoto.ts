@@ -2,4 +2,42 @@ import type { PhotoReason } from '../../engine/photo';
 import type { Sentences } from './sentence';
 
 /** Why a figure of a photo is as it is, or why there is none. */
-export const reasonsOfPhoto = {} satisfies Sentences<PhotoReason>;
+export const reasonsOfPhoto = {
+  'coverage: share of this photo': () => 'This is the share of what this photo shows, not of the whole zone.',
+  'coverage: zone too small on the photo': (s) =>
+    `The zone takes up ${s.number('pixels')} pixels of this photo; it should be ${s.number('least')} or more. Take a photo from closer, or one of the zone alone.`,
+  'coverage: traced': (s) =>
+    s.text('patches') === '0'
+      ? 'No patch was traced: nothing of the finding was seen on this photo.'
+      : `${s.times('patches', 'patch', 'patches')} traced; a hand that is a little off moves the share by ${s.percent('points')}.`,
+  'coverage: patch crosses itself': (s) =>
+    `The line of ${s.times('patches', 'patch crosses itself', 'patches crosses itself')}: what it takes in may not be what you meant. Look at its corners.`,
+  'coverage: dots counted': (s) => `${s.number('hits')} of ${s.number('judged')} dots lie on the finding.`,
+  'coverage: glare skipped': (s) =>
+    `${s.times('glare', 'dot lies', 'dots lie')} in glare and is left out, of ${s.number('laid')}: the share is that of what could be seen.`,
+  'coverage: dots left open': (s) => `${s.number('open')} of ${s.number('laid')} dots are not judged yet.`,
+  'coverage: dots closer than a patch': (s) =>
+    `The dots lie ${s.percent('spacing')} of the photo’s width apart and the largest patch is ${s.percent('patch')} wide: neighbours tell much the same. Tracing is the better way for patches this large.`,
+  'coverage: dots closer than pixels tell': (s) =>
+    `The dots lie ${s.number('pixels', 1)} pixels apart, and ${s.number('least')} are needed to tell one spot from the next. Lay fewer dots or take a photo from closer.`,
+  'coverage: too much glare': (s) =>
+    `${s.percent('share')} of the dots lie in glare. Take the photo again in open shade or under cloud.`,
+  'coverage: too few dots judged': (s) =>
+    `${s.times('judged', 'dot is judged', 'dots are judged')} so far; a share is told from ${s.number('fewest')}.`,
+  'coverage: mask and check dots': (s) =>
+    `The mask takes in ${s.percent('share')}. Of ${s.times('inside', 'check dot', 'check dots')} in it, ${s.number('wrong')} were not green; of ${s.number('outside')} outside it, ${s.number('missed')} were.`,
+  'coverage: slips allowed for': (s) =>
+    `The range allows for slips: up to ${s.percent('share')} of the dots judged the wrong way.`,
+  'coverage: left out of the mask': (s) =>
+    `${s.percent('share')} of the zone lies in glare or deep shade and was left out: the share is that of the rest.`,
+  'coverage: too dark or too bright': (s) =>
+    `${s.percent('share')} of the zone lies in deep shade or glare, too much to tell the share of the rest for the whole. Take the photo again in even light.`,
+  'coverage: too few check dots judged': (s) =>
+    `${s.times('judged', 'check dot is judged', 'check dots are judged')} so far. At least ${s.number('fewest')} are needed, ${s.number('each')} in the mask and ${s.number('each')} outside it.`,
+  'coverage: too few spots tapped': (s) =>
+    `${s.times('usable', 'spot', 'spots')} of ${s.text('sort') === 'green' ? 'green' : 'sound surface'} can be used; tap ${s.number('least')}, away from glare and deep shade.`,
+  'coverage: green and sound too alike': (s) =>
+    s.text('strays') === '0'
+      ? 'On this photo the green and the sound surface are too alike in colour to be told apart. Count dots instead.'
+      : `${s.times('strays', 'tapped spot looks', 'tapped spots look')} more like the other sort. Tap again, or count dots instead.`,
+} satisfies Sentences<PhotoReason>;
