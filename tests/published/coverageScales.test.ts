@@ -1,22 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wilson } from '../../src/engine/condition';
 import { rustGradeOf, rustGrades, rustPictures } from '../../src/engine/trade';
-
-describe('Wilson score interval, examples of Newcombe 1998, Stat. Med. 17:857-872 (method 3), z = 1.959963985', () => {
-  // The four examples and their limits recomputed from the printed four decimals; 23/60 is from a public statistics page.
-  it.each([
-    [81, 263, 0.2553, 0.3662],
-    [15, 148, 0.0624, 0.1605],
-    [0, 20, 0, 0.1611],
-    [1, 29, 0.0061, 0.1718],
-    [23, 60, 0.2709, 0.5098],
-    [10, 10, 0.7225, 1],
-    [29, 29, 0.883, 1],
-  ])('%d of %d lies between %d and %d to four decimals', (x, n, low, high) => {
-    const range = wilson(x, n, 1.959963985);
-    expect([range.low.toFixed(4), range.high.toFixed(4)]).toEqual([low.toFixed(4), high.toFixed(4)]);
-  });
-});
 
 describe('ASTM D610-08(2012), table 1', () => {
   it.each([

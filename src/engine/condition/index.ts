@@ -14,7 +14,6 @@ export type { Recommendation } from './recommendationClass';
 export { type RoundOptions, roundDay, type SculptureScore, scoreRound, type Unscored } from './sculptureIndex';
 export { activeOver, type DayScores, dayOver, indexOf } from './sharedDay';
 export { pressesFrom, type Urgency } from './urgencyClass';
-export { dotsCoverage, wilson } from './wilson';
 export { areaMethods, areaOf, partArea, type Solid, type SolidRow, solids, typedArea, typedErrors } from './zoneArea';
 export { judgedAfresh, scoreZone, type ZoneScore, type ZoneSeen, zoneRange } from './zoneIndex';
 export { type Standing, type ZoneInRound, zoneInRound } from './zoneInRound';
