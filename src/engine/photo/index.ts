@@ -9,6 +9,7 @@ export { dotsCoverage } from './dotsCoverage';
 export { type Dots, dotsIn } from './dotsIn';
 export { type Mask, maskCoverage } from './maskCoverage';
 export { isRefused, type Measured, type Measurement, type Refused } from './measured';
+export { measuredAgain } from './measuredAgain';
 export { aspectOf, type Outline, type Point, type Ring, type Size } from './point';
 export { boundsOf, contains, crossesItself, middleOf, outlineArea, ringArea } from './polygon';
 export { type PhotoReason, photoReasons } from './reasonCodes';

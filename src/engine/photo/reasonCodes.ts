@@ -3,6 +3,7 @@ import type { Reason } from '../record';
 /** Every reason this folder gives, with the parameters its sentence may use. The sentences live in src/words/. */
 export const photoReasons = {
   'coverage: share of this photo': [],
+  'coverage: working not kept': [],
   'coverage: zone too small on the photo': ['pixels', 'least'],
   'coverage: traced': ['patches', 'points'],
   'coverage: patch crosses itself': ['patches'],

@@ -157,6 +157,8 @@ export const workingBody = z.looseObject({
     .optional(),
   /** Mask: its own share before the check dots, and their answers in mask and outside it, as for dots. */
   maskShare: fraction.optional(),
+  /** Mask: share of the zone left out as glare or deep shade. */
+  leftOut: fraction.optional(),
   inMask: z
     .string()
     .max(1000)

@@ -4,6 +4,8 @@ import type { Sentences } from './sentence';
 /** Why a figure of a photo is as it is, or why there is none. */
 export const reasonsOfPhoto = {
   'coverage: share of this photo': () => 'This is the share of what this photo shows, not of the whole zone.',
+  'coverage: working not kept': () =>
+    'How this was measured was not kept in a form this version reads, so its range cannot be worked out again.',
   'coverage: zone too small on the photo': (s) =>
     `The zone takes up ${s.number('pixels')} pixels of this photo; it should be ${s.number('least')} or more. Take a photo from closer, or one of the zone alone.`,
   'coverage: traced': (s) =>
