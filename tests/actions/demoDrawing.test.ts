@@ -1,11 +1,13 @@
 import { inflateSync } from 'node:zlib';
 import { expect, test } from 'vitest';
 import { shownAt } from '../../src/demo/drawing/camera';
+import { zoneLines } from '../../src/demo/drawing/outlineOf';
 import { outlines } from '../../src/demo/drawing/outlines';
 import { type Cover, paintView, zoneMap } from '../../src/demo/drawing/paint';
 import { writePng } from '../../src/demo/drawing/png';
 import { paintSquare } from '../../src/demo/drawing/square';
 import { garden } from '../../src/demo/garden';
+import { contains } from '../../src/engine/photo';
 
 const width = 200;
 const height = 250;
@@ -105,3 +107,26 @@ test('a sentinel square holds exactly its share of green inside the rim', () => 
   expect(inside.filter((p) => greens(pixels[p] ?? 0)).length / inside.length).toBeCloseTo(0.17, 3);
   expect([...pixels].filter(greens)).toHaveLength(Math.round(inside.length * 0.17));
 });
+
+test.each(garden.map((work) => work.number))(
+  '%s: outlines drawn on the elevation hold the pixels of their zone',
+  (number) => {
+    const outline = outlines[number];
+    if (!outline) throw new Error('no outline');
+    const map = zoneMap(outline, width, height);
+    const lines = zoneLines(outline);
+    for (const [i, { letter }] of outline.zones.entries()) {
+      const rings = lines.get(letter) ?? [];
+      const inside = [...map.keys()].filter((p) =>
+        contains(rings, [((p % width) + 0.5) / width, (Math.floor(p / width) + 0.5) / height]),
+      );
+      const own = [...map.keys()].filter((p) => map[p] === i + 1);
+      const held = own.filter((p) => inside.includes(p)).length;
+      expect(held / own.length, `${number} ${letter}`).toBeGreaterThan(0.9);
+      expect(
+        rings.flat().every(([x, y]) => x >= 0 && x <= 1 && y >= 0 && y <= 1),
+        `${number} ${letter}`,
+      ).toBe(true);
+    }
+  },
+);

@@ -4,7 +4,12 @@ import { CarryIcon, MethodIcon, NextStepsIcon, SculpturesIcon, SettingsIcon } fr
 import { pathTo } from './paths';
 
 const places = [
-  { to: pathTo.sculptures(), word: w.shell.nav.sculptures, Picture: SculpturesIcon, under: ['/sculpture', '/welcome', '/cards', '/measure'] },
+  {
+    to: pathTo.sculptures(),
+    word: w.shell.nav.sculptures,
+    Picture: SculpturesIcon,
+    under: ['/sculpture', '/welcome', '/cards', '/measure'],
+  },
   { to: pathTo.nextSteps(), word: w.shell.nav.nextSteps, Picture: NextStepsIcon, under: [] },
   { to: pathTo.carry(), word: w.shell.nav.carry, Picture: CarryIcon, under: [] },
   { to: pathTo.method(), word: w.shell.nav.method, Picture: MethodIcon, under: [] },
