@@ -46,6 +46,9 @@ export const refusalCodes = {
   'import done already': [],
   'demo not here': ['said'],
   'no eye check under way': [],
+  'nothing measured': [],
+  'no dots laid': [],
+  'photo size not known': [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** What the undo button names: one code for every deed. */
@@ -87,6 +90,8 @@ export const deedCodes = {
   'deed: thought added': ['by'],
   'deed: thought removed': [],
   'deed: photo kept': [],
+  'deed: coverage measured': ['way', 'kind'],
+  'deed: measurement removed': ['way', 'kind'],
   'deed: survey carried in': ['entries'],
   'deed: settled': ['kind'],
   'deed: rounds said one': [],

@@ -52,6 +52,11 @@ export const reasonsOfActions = {
   'invented into real': () =>
     'The invented collection cannot be carried into a real one. Open it from the first screen instead.',
   'import done already': () => 'This file was carried in already.',
+  'nothing measured': () =>
+    'Nothing was measured yet, so there is no figure to keep. Trace a patch or judge the dots first.',
+  'no dots laid': () => 'No dots are laid on this photo. Lay them first.',
+  'photo size not known': () =>
+    'The size of this photo is not known, so nothing can be measured on it. Add the photo again from its file.',
   'no eye check under way': () => 'No eye check is under way here. Begin one.',
   'demo not here': (s) => `The invented collection could not be loaded (${s.text('said')}). Try again with a network.`,
 } satisfies Readonly<Record<string, Sentence>>;
@@ -95,6 +100,8 @@ export const namesOfDeeds = {
   'deed: thought added': (s) => `added a thought of ${s.text('by')}`,
   'deed: thought removed': () => 'removed a thought',
   'deed: photo kept': () => 'kept a photo',
+  'deed: coverage measured': (s) => `measured ${s.kind('kind')} on a photo, ${s.method('way')}`,
+  'deed: measurement removed': (s) => `removed the measurement of ${s.kind('kind')} on a photo, ${s.method('way')}`,
   'deed: survey carried in': (s) => `carried in ${s.times('entries', 'entry', 'entries')}`,
   'deed: settled': () => 'settled two versions',
   'deed: rounds said one': () => 'said two rounds are one',
