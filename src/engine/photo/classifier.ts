@@ -1,7 +1,7 @@
+import { labOfRgb } from '../colour';
 import type { Reason } from '../record';
 import { coverageNumbers } from './coverageNumbers';
 import type { Refused } from './measured';
-import { pixelLab } from './pixelLab';
 import { because } from './reasonCodes';
 
 export type Rgb = readonly [r: number, g: number, b: number];
@@ -45,7 +45,7 @@ const middleOf = (of: readonly Middle[]): Middle => ({
 const between = (one: Middle, other: Middle): number => Math.hypot(one.a - other.a, one.b - other.b);
 
 const usable = (samples: readonly Rgb[]) =>
-  samples.map((rgb) => ({ rgb, lab: pixelLab(...rgb) })).filter(({ rgb, lab }) => !isLeftOut(...rgb, lab.L));
+  samples.map((rgb) => ({ rgb, lab: labOfRgb(...rgb) })).filter(({ rgb, lab }) => !isLeftOut(...rgb, lab.L));
 
 /**
  * Tells green from sound surface by tapped colours: a pixel is of the sort whose middle (median of the taps) lies nearer in a*b*.
@@ -72,7 +72,7 @@ export const classifierOf = (greenTaps: readonly Rgb[], soundTaps: readonly Rgb[
     };
   }
   const classOf = (r: number, g: number, b: number): PixelClass => {
-    const lab = pixelLab(r, g, b);
+    const lab = labOfRgb(r, g, b);
     if (isLeftOut(r, g, b, lab.L)) return pixelClass.leftOut;
     return between(lab, green) < between(lab, sound) ? pixelClass.green : pixelClass.sound;
   };

@@ -6,31 +6,72 @@ interface Stratum {
   readonly judged: number;
 }
 
-/** Share and limits of one stratum; judgements that may be slips, either way, push both limits out. */
-const limitsOf = ({ hits, judged }: Stratum, level: Level) => {
+interface Part {
+  readonly weight: number;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Share and Wilson limits of one stratum, pushed out to what they would be if up to so many of its judgements were slips, all of them
+ * one way: seen = true x (1 - missed) + (1 - true) x (seen wrongly), solved for the true share at the worst of both.
+ */
+const partOf = (weight: number, { hits, judged }: Stratum, level: Level): Part => {
   const [low, high] = wilson(hits, judged, level);
   const slips = coverageNumbers.slips.value;
-  const value = judged === 0 ? 0 : hits / judged;
   return {
-    value,
-    low: Math.min(value, Math.max(0, (low - slips) / (1 - slips))),
-    high: Math.max(value, Math.min(1, high / (1 - slips))),
+    weight,
+    value: judged === 0 ? 0 : hits / judged,
+    low: Math.max(0, (low - slips) / (1 - slips)),
+    high: Math.min(1, high / (1 - slips)),
   };
 };
 
+const total = (parts: readonly Part[], of: (part: Part) => number): number =>
+  parts.reduce((sum, part) => sum + part.weight * of(part), 0);
+
+const reach = (parts: readonly Part[], of: (part: Part) => number): number =>
+  Math.hypot(...parts.map((part) => part.weight * (of(part) - part.value)));
+
+/** The end of the sum on one side. A stratum that may be all or nothing is taken so, and leaves no reach to the others. */
+const endOf = (parts: readonly Part[], of: (part: Part) => number, bound: 0 | 1): number => {
+  const open = parts.filter((part) => of(part) !== bound);
+  const far = bound === 0 ? -reach(open, of) : reach(open, of);
+  return (
+    total(open, ({ value }) => value) +
+    far +
+    bound *
+      total(
+        parts.filter((part) => of(part) === bound),
+        () => 1,
+      )
+  );
+};
+
 /**
- * Weighted share of two strata, weight W in the first, with limits that add each stratum's own reach in quadrature, side by side: a
- * count of nought still has an upper reach. Source: Zou and Donner 2008, Stat. Med. 27:1693-1702 (recovering variances from limits);
- * from memory.
+ * Weighted share of two strata, `weight` in the first, with limits that add each stratum's own reach in quadrature, each side by
+ * itself, so that a count of nought still reaches up.
+ * Source: Zou and Donner 2008, Stat. Med. 27:1693-1702 (variances recovered from limits); from memory.
  */
 export const stratified = (weight: number, inside: Stratum, outside: Stratum, level: Level = 0.95) => {
-  const a = limitsOf(inside, level);
-  const b = limitsOf(outside, level);
-  const rest = 1 - weight;
-  const value = weight * a.value + rest * b.value;
+  const parts = [partOf(weight, inside, level), partOf(1 - weight, outside, level)];
+  const value = total(parts, (part) => part.value);
   return {
     value,
-    low: Math.max(0, value - Math.hypot(weight * (a.value - a.low), rest * (b.value - b.low))),
-    high: Math.min(1, value + Math.hypot(weight * (a.high - a.value), rest * (b.high - b.value))),
+    low: Math.max(
+      0,
+      Math.min(
+        value,
+        endOf(parts, ({ low }) => low, 0),
+      ),
+    ),
+    high: Math.min(
+      1,
+      Math.max(
+        value,
+        endOf(parts, ({ high }) => high, 1),
+      ),
+    ),
   };
 };
