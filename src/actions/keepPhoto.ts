@@ -4,8 +4,14 @@ import { type Change, commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';
 import { attempt, must } from './outcome';
 import { deedName } from './reasonCodes';
+import { settings } from './settings';
 
 export type PhotoRole = BodyOf<'photo'>['role'];
+
+/** What a person or a shot list knows of a photo and the picture itself does not. */
+export type PhotoFacts = Partial<
+  Pick<BodyOf<'photo'>, 'station' | 'sentinel' | 'zone' | 'round' | 'light' | 'wet' | 'washed' | 'note' | 'taken'>
+>;
 
 /**
  * Keeps a photo under the hash of its bytes and reads it back before it says so. `notes` tell what a person should know:
@@ -16,26 +22,35 @@ export const keepPhoto = (
   sculpture: string,
   file: Blob,
   role: PhotoRole,
+  facts: PhotoFacts = {},
 ): Promise<Outcome<{ readonly photo: string; readonly notes: readonly Reason[] }>> =>
   attempt(async () => {
-    const kept = await keptPhoto(desk, sculpture, file, role);
+    const kept = await keptPhoto(desk, sculpture, file, role, facts);
     must(await commitChanges(desk, deedName('deed: photo kept', {}), kept.changes));
     return { photo: kept.photo, notes: kept.notes };
   });
 
-/** The bytes kept, and the change that says so, for a deed of which the photo is a part. */
+/**
+ * The bytes kept, and the change that says so, for a deed of which the photo is a part. The same bytes once more are the
+ * same photo: what is newly known of it is said of the one that is here.
+ */
 export const keptPhoto = async (
   desk: Desk,
   sculpture: string,
   file: Blob,
   role: PhotoRole,
+  known: PhotoFacts = {},
 ): Promise<{ photo: string; changes: Change[]; notes: readonly Reason[] }> => {
-  const { photo, thumb, facts, notes } = await readPhoto(file);
+  const { photo, thumb, facts, notes } = await readPhoto(file, { keepPlace: settings.get().keepPlace });
   await desk.store.keepPhoto(photo);
   if (thumb) await desk.store.keepThumb(thumb);
   const thing = nameOf.photo(photo.sha256);
   const before = await desk.store.current(thing);
-  const body = { sculpture, sha256: photo.sha256, mime: photo.mime, bytes: photo.bytes.byteLength, role, ...facts };
-  const changes: Change[] = before && !before.gone ? [] : [{ thing, kind: 'photo', within: sculpture, body }];
-  return { photo: thing, changes, notes };
+  if (before && !before.gone) return { photo: thing, changes: again(thing, role, known), notes };
+  const { sha256, mime, bytes } = photo;
+  const body = { sculpture, sha256, mime, bytes: bytes.byteLength, role, ...known, ...facts };
+  return { photo: thing, changes: [{ thing, kind: 'photo', within: sculpture, body }], notes };
 };
+
+const again = (thing: string, role: PhotoRole, { taken: _, ...known }: PhotoFacts): Change[] =>
+  Object.keys(known).length > 0 ? [{ thing, patch: { ...known, ...(role === 'other' ? {} : { role }) } }] : [];

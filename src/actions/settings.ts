@@ -10,9 +10,19 @@ export interface Settings {
   /** Thing name of the surveyor at work, or ''. */
   readonly surveyor: string;
   readonly units: 'metric' | 'imperial';
+  /** Photos keep the place their camera wrote into them; it is blanked otherwise. */
+  readonly keepPlace: boolean;
 }
 
-const usual: Settings = { theme: 'light', hand: 'right', gloves: false, ownEye: true, surveyor: '', units: 'metric' };
+const usual: Settings = {
+  theme: 'light',
+  hand: 'right',
+  gloves: false,
+  ownEye: true,
+  surveyor: '',
+  units: 'metric',
+  keepPlace: false,
+};
 
 const allowed: { readonly [K in keyof Settings]: (value: unknown) => boolean } = {
   theme: (v) => v === 'light' || v === 'sun',
@@ -21,6 +31,7 @@ const allowed: { readonly [K in keyof Settings]: (value: unknown) => boolean } =
   ownEye: (v) => typeof v === 'boolean',
   surveyor: (v) => typeof v === 'string',
   units: (v) => v === 'metric' || v === 'imperial',
+  keepPlace: (v) => typeof v === 'boolean',
 };
 
 const box = 'patina-round.settings';

@@ -43,9 +43,17 @@ export const deviceReasonCodes = {
   'photo empty': [],
   /** The first bytes are of no picture this app knows. */
   'not a picture': ['name'],
+  /** An SVG: a program as much as a picture. */
+  'drawing not taken': ['name'],
   'photo too large': ['megabytes', 'limit'],
-  /** A picture, but this browser cannot show it (HEIC): kept, without thumbnail. */
+  /** A picture, but this browser cannot show it: kept, without thumbnail. */
   'picture not shown': ['mime'],
+  'HEIC not shown': ['mime'],
+  /** The file ends before the picture does: kept, shown as far as it goes, or not at all. */
+  'picture cut': [],
+  'picture cut, not shown': [],
+  /** It holds fewer or more pixels than it says: kept, not opened. */
+  'picture size untrue': [],
   'location blanked': [],
   /** The person closed the save or share sheet: no error. */
   'save cancelled': [],

@@ -1,63 +1,39 @@
 import { jpegParts } from './jpegParts';
+import { pngParts } from './pngParts';
+import { type Tiff, tiffAt } from './tiff';
+
+/** Stretches of a picture file, each with what follows when it is changed. */
+export interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
 
 const applicationPart = 0xe1;
 const exifHead = 'Exif\0\0';
-const xmpHead = 'http://ns.adobe.com/xap/1.0/\0';
 
-const tags = { gps: 0x8825, exif: 0x8769, taken: 0x9003, takenOffset: 0x9011 } as const;
+const tags = {
+  exif: 0x8769,
+  orientation: 0x0112,
+  taken: 0x9003,
+  takenOffset: 0x9011,
+  focal: 0x920a,
+  focal35: 0xa405,
+} as const;
 
-/** Bytes one value of each TIFF type takes up (TIFF 6.0, section 2). */
-const sizes: readonly number[] = [0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8];
+export const says = (bytes: Uint8Array, at: number, text: string): boolean =>
+  [...text].every((letter, i) => bytes[at + i] === letter.charCodeAt(0));
 
-interface Field {
-  readonly tag: number;
-  /** Where its twelve bytes stand, and where its value does. */
-  readonly at: number;
-  readonly valueAt: number;
-  readonly length: number;
-}
-
-/** One block of EXIF: a TIFF inside the picture file (Exif 2.32, 4.5). Offsets in it count from its own start. */
-const tiffAt = (bytes: Uint8Array, start: number, end: number) => {
-  const view = new DataView(bytes.buffer, bytes.byteOffset + start, Math.max(0, end - start));
-  const inside = (at: number, length: number) => at >= 0 && length >= 0 && at + length <= view.byteLength;
-  const order = inside(0, 8) ? view.getUint16(0) : 0;
-  if (order !== 0x4949 && order !== 0x4d4d) return undefined;
-  const little = order === 0x4949;
-  const fields = (directory: number): Field[] => {
-    if (!inside(directory, 2)) return [];
-    const count = view.getUint16(directory, little);
-    return Array.from({ length: count }, (_, i) => directory + 2 + i * 12)
-      .filter((at) => inside(at, 12))
-      .map((at) => {
-        const length = (sizes[view.getUint16(at + 2, little)] ?? 0) * view.getUint32(at + 4, little);
-        const valueAt = length <= 4 ? at + 8 : view.getUint32(at + 8, little);
-        return { tag: view.getUint16(at, little), at, valueAt, length };
-      })
-      .filter(({ valueAt, length }) => inside(valueAt, length));
-  };
-  const first = fields(view.getUint32(4, little));
-  const directory = (tag: number): { at: number; fields: Field[] } | undefined => {
-    const pointer = first.find((field) => field.tag === tag);
-    if (!pointer) return undefined;
-    const at = view.getUint32(pointer.valueAt, little);
-    return { at, fields: fields(at) };
-  };
-  return { view, fields, directory };
+/** Every place a text of plain letters stands at. */
+export const placesOf = (bytes: Uint8Array, text: string, from = 0): number[] => {
+  const found: number[] = [];
+  const first = text.charCodeAt(0);
+  for (let at = bytes.indexOf(first, from); at >= 0; at = bytes.indexOf(first, at + 1))
+    if (says(bytes, at, text)) found.push(at);
+  return found;
 };
 
-/** Where blocks of EXIF lie in a JPEG or a WebP. */
-const exifBlocks = (bytes: Uint8Array): { start: number; end: number }[] => {
-  if (bytes[0] === 0xff)
-    return jpegParts(bytes)
-      .filter((part) => part.marker === applicationPart && says(bytes, part.start, exifHead))
-      .map((part) => ({ start: part.start + exifHead.length, end: part.end }));
-  return riffParts(bytes)
-    .filter((part) => part.name === 'EXIF')
-    .map(({ start, end }) => ({ start: says(bytes, start, exifHead) ? start + exifHead.length : start, end }));
-};
-
-const riffParts = (bytes: Uint8Array): { name: string; start: number; end: number }[] => {
+/** RIFF chunks, as WebP has them. */
+export const riffParts = (bytes: Uint8Array): (Stretch & { readonly name: string })[] => {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const parts = [];
   if (!says(bytes, 0, 'RIFF')) return [];
@@ -70,63 +46,71 @@ const riffParts = (bytes: Uint8Array): { name: string; start: number; end: numbe
   return parts;
 };
 
-const says = (bytes: Uint8Array, at: number, text: string): boolean =>
-  [...text].every((letter, i) => bytes[at + i] === letter.charCodeAt(0));
+/**
+ * Where blocks of EXIF lie, the picture's own first: in a JPEG also those of the further pictures a camera hangs on behind
+ * it, in HEIC and AVIF wherever a TIFF starts, since their index of items may itself be damaged.
+ */
+export const exifBlocks = (bytes: Uint8Array): Stretch[] => {
+  const past = (start: number, end: number) => ({
+    start: says(bytes, start, exifHead) ? start + exifHead.length : start,
+    end,
+  });
+  if (bytes[0] === 0xff) {
+    const own = jpegParts(bytes);
+    const named = own.filter((part) => part.marker === applicationPart && says(bytes, part.start, exifHead));
+    const further = placesOf(bytes, exifHead, own.at(-1)?.end ?? 2).map((at) => past(at, bytes.length));
+    return [...named.map(({ start, end }) => past(start, end)), ...further];
+  }
+  if (bytes[0] === 0x89) return pngParts(bytes).filter(({ name }) => name === 'eXIf');
+  if (says(bytes, 4, 'ftyp'))
+    return ['II*\0', 'MM\0*'].flatMap((head) => placesOf(bytes, head)).map((at) => past(at, bytes.length));
+  return riffParts(bytes)
+    .filter(({ name }) => name === 'EXIF')
+    .map(({ start, end }) => past(start, end));
+};
 
-/** When the camera says it was taken, as ISO 8601, with its offset where it gives one; undefined where it does not say. */
-export const takenAt = (bytes: Uint8Array): string | undefined => {
+/** What the camera says of a picture; each missing where it does not say. */
+export interface CameraFacts {
+  /** ISO 8601, with its offset where it gives one. */
+  readonly taken?: string;
+  /** 1 to 8. */
+  readonly orientation?: number;
+  /** Focal length, mm, and the same on a 36 x 24 mm frame. */
+  readonly focal?: number;
+  readonly focal35?: number;
+}
+
+export const cameraFacts = (bytes: Uint8Array): CameraFacts => {
   for (const { start, end } of exifBlocks(bytes)) {
     const tiff = tiffAt(bytes, start, end);
-    const own = tiff?.directory(tags.exif)?.fields ?? [];
-    const text = (tag: number): string => {
-      const field = own.find((f) => f.tag === tag);
-      if (!field) return '';
-      return String.fromCharCode(
-        ...bytes.subarray(start + field.valueAt, start + field.valueAt + field.length),
-      ).replace(/\0.*$/, '');
-    };
-    const said = /^(\d{4}):(\d{2}):(\d{2}) (\d{2}:\d{2}:\d{2})$/.exec(text(tags.taken));
-    const offset = /^[+-]\d{2}:\d{2}$/.exec(text(tags.takenOffset))?.[0] ?? '';
-    if (said && said[1] !== '0000') return `${said[1]}-${said[2]}-${said[3]}T${said[4]}${offset}`;
+    const facts = tiff ? factsIn(tiff) : {};
+    if (Object.keys(facts).length > 0) return facts;
   }
-  return undefined;
+  return {};
 };
 
-/**
- * Blanks the place out of a picture, in place, changing no length: the GPS block of EXIF is emptied, and what XMP says of
- * GPS is overwritten with spaces. True where there was any. Makers' own notes are not searched.
- */
-export const blankPlace = (bytes: Uint8Array): boolean => {
-  let found = false;
-  for (const { start, end } of exifBlocks(bytes)) {
-    const gps = tiffAt(bytes, start, end)?.directory(tags.gps);
-    if (!gps || gps.fields.length === 0) continue;
-    found = true;
-    for (const field of gps.fields) {
-      bytes.fill(0, start + field.valueAt, start + field.valueAt + field.length);
-      bytes.fill(0, start + field.at, start + field.at + 12);
-    }
-    bytes.fill(0, start + gps.at, start + gps.at + 2);
-  }
-  return blankXmp(bytes) || found;
+const factsIn = (tiff: Tiff): CameraFacts => {
+  const own = tiff.directory(tags.exif)?.fields ?? [];
+  const field = (tag: number) => own.find((f) => f.tag === tag);
+  const taken = takenOf(tiff.text(field(tags.taken)), tiff.text(field(tags.takenOffset)));
+  const orientation = tiff.whole(tiff.first.find((f) => f.tag === tags.orientation));
+  const focal = lens(tiff.ratio(field(tags.focal)));
+  const focal35 = lens(tiff.whole(field(tags.focal35)));
+  return {
+    ...(taken ? { taken } : {}),
+    ...(orientation && orientation <= 8 ? { orientation } : {}),
+    ...(focal ? { focal } : {}),
+    ...(focal35 ? { focal35 } : {}),
+  };
 };
 
-const blankXmp = (bytes: Uint8Array): boolean => {
-  let found = false;
-  const packets =
-    bytes[0] === 0xff
-      ? jpegParts(bytes).filter((part) => part.marker === applicationPart && says(bytes, part.start, xmpHead))
-      : riffParts(bytes).filter((part) => part.name === 'XMP ');
-  for (const { start, end } of packets) {
-    const text = new TextDecoder('latin1').decode(bytes.subarray(start, end));
-    for (const match of text.matchAll(
-      /exif:GPS\w+\s*=\s*(["'])(.*?)\1|<exif:GPS(\w+)[^>]*>([\s\S]*?)<\/exif:GPS\3>/g,
-    )) {
-      const value = match[2] ?? match[4] ?? '';
-      const at = start + match.index + match[0].indexOf(value, match[0].search(/["'>]/));
-      bytes.fill(0x20, at, at + value.length);
-      found = true;
-    }
-  }
-  return found;
+/** A clock never set gives no time. */
+const takenOf = (taken: string, offset: string): string | undefined => {
+  const said = /^(\d{4}):(\d{2}):(\d{2}) (\d{2}:\d{2}:\d{2})$/.exec(taken);
+  const zone = /^[+-]\d{2}:\d{2}$/.exec(offset)?.[0] ?? '';
+  return said && said[1] !== '0000' ? `${said[1]}-${said[2]}-${said[3]}T${said[4]}${zone}` : undefined;
 };
+
+/** Nought stands for "unknown" (Exif 2.32, 4.6.5); a record holds millimetres up to 5000. */
+const lens = (mm: number | undefined): number | undefined =>
+  mm !== undefined && mm > 0 && mm <= 5000 ? Math.round(mm * 100) / 100 : undefined;

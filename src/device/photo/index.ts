@@ -1,4 +1,5 @@
 /** A picture from a camera or a file, as it is kept. */
 
+export type { PhotoRead } from './photoRead';
 export { type PictureType, pictureType } from './pictureType';
-export { type PhotoRead, readPhoto } from './readPhoto';
+export { readPhoto } from './readPhoto';

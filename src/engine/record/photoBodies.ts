@@ -44,6 +44,8 @@ export const photoBody = z.looseObject({
   gpsBlanked: z.boolean().optional(),
   /** The person chose to leave the place in the file. */
   placeKept: z.literal(true).optional(),
+  /** What was wrong with the file when it was taken: kept all the same. 'not shown': the browser then at work could not. */
+  flaw: z.enum(['cut short', 'size untrue', 'not shown']).optional(),
   role: z.enum(photoRoles),
   station: thingName.optional(),
   sentinel: thingName.optional(),

@@ -47,7 +47,17 @@ export const reasonsOfDevice = {
     `“${s.text('name')}” is not a picture this app knows. Choose a JPEG, PNG, WebP or HEIC picture.`,
   'photo too large': (s) =>
     `The picture is ${s.number('megabytes', 0)} MB; up to ${s.number('limit', 0)} MB can be kept. Take it at a smaller size.`,
-  'picture not shown': (s) => `This browser cannot show this sort of picture (${s.text('mime')}). It is kept as it is.`,
+  'drawing not taken': (s) =>
+    `“${s.text('name')}” is an SVG drawing, which can carry a program in it. Save it as PNG or JPEG and choose that.`,
+  'picture not shown': (s) => `This browser cannot show this picture (${s.text('mime')}). It is kept as it is.`,
+  'HEIC not shown': () =>
+    'This is a HEIC picture, whatever its name says, and this browser cannot show it. It is kept as it is. Set the camera to JPEG (“most compatible”) and take it once more if you can.',
+  'picture cut': () =>
+    'The file ends before the picture does, so its lower part is missing. It is kept as it is. Copy it again, or take it once more.',
+  'picture cut, not shown': () =>
+    'The file ends before the picture does, and too little is there to show. It is kept as it is. Copy it again, or take it once more.',
+  'picture size untrue': () =>
+    'The file does not hold as many pixels as it says, so it is not opened here. It is kept as it is. Save it again from the program that made it.',
   'location blanked': () => 'The place where the picture was taken was blanked in it before it was kept.',
   'save cancelled': () => 'Not saved: the window was closed.',
   'save refused': (s) => `The device refused to save (${s.text('said')}). Try another way below.`,

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { blankPlace, takenAt } from '../../../src/device/photo/exif';
-import { sizeOf } from '../../../src/device/photo/jpegParts';
+import { blankPlace } from '../../../src/device/photo/blankPlace';
+import { cameraFacts } from '../../../src/device/photo/exif';
+import { sizeOf } from '../../../src/device/photo/sizeOf';
 import { jpeg, tiff } from './camera';
+
+const takenAt = (bytes: Uint8Array) => cameraFacts(bytes).taken;
 
 const degrees = [52, 31, 7, 13, 24, 36];
 /** Every rational of the place, however the camera orders its bytes. */

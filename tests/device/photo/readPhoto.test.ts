@@ -38,7 +38,8 @@ test('one this browser cannot show is kept all the same, and that is said', asyn
   const read = await readPhoto(new Blob([heic]));
   expect(read.thumb).toBeUndefined();
   expect(read.photo.mime).toBe('image/heic');
-  expect(read.notes).toEqual([{ code: 'picture not shown', params: { mime: 'image/heic' } }]);
+  expect(read.notes).toEqual([{ code: 'HEIC not shown', params: { mime: 'image/heic' } }]);
+  expect(read.facts.flaw).toBe('not shown');
 });
 
 test.each([
