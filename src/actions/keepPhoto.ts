@@ -13,6 +13,9 @@ export type PhotoFacts = Partial<
   Pick<BodyOf<'photo'>, 'station' | 'sentinel' | 'zone' | 'round' | 'light' | 'wet' | 'washed' | 'note' | 'taken'>
 >;
 
+/** What is known, or what can be said once the camera has told when it was taken. */
+export type PhotoKnown = PhotoFacts | ((taken: string | undefined) => PhotoFacts);
+
 /**
  * Keeps a photo under the hash of its bytes and reads it back before it says so. `notes` tell what a person should know:
  * the place was blanked out of it, or this browser cannot show it.
@@ -22,10 +25,10 @@ export const keepPhoto = (
   sculpture: string,
   file: Blob,
   role: PhotoRole,
-  facts: PhotoFacts = {},
+  known: PhotoKnown = {},
 ): Promise<Outcome<{ readonly photo: string; readonly notes: readonly Reason[] }>> =>
   attempt(async () => {
-    const kept = await keptPhoto(desk, sculpture, file, role, facts);
+    const kept = await keptPhoto(desk, sculpture, file, role, known);
     must(await commitChanges(desk, deedName('deed: photo kept', {}), kept.changes));
     return { photo: kept.photo, notes: kept.notes };
   });
@@ -39,16 +42,17 @@ export const keptPhoto = async (
   sculpture: string,
   file: Blob,
   role: PhotoRole,
-  known: PhotoFacts = {},
+  known: PhotoKnown = {},
 ): Promise<{ photo: string; changes: Change[]; notes: readonly Reason[] }> => {
   const { photo, thumb, facts, notes } = await readPhoto(file, { keepPlace: settings.get().keepPlace });
   await desk.store.keepPhoto(photo);
   if (thumb) await desk.store.keepThumb(thumb);
   const thing = nameOf.photo(photo.sha256);
   const before = await desk.store.current(thing);
-  if (before && !before.gone) return { photo: thing, changes: again(thing, role, known), notes };
+  const said = typeof known === 'function' ? known(facts.taken) : known;
+  if (before && !before.gone) return { photo: thing, changes: again(thing, role, said), notes };
   const { sha256, mime, bytes } = photo;
-  const body = { sculpture, sha256, mime, bytes: bytes.byteLength, role, ...known, ...facts };
+  const body = { sculpture, sha256, mime, bytes: bytes.byteLength, role, ...said, ...facts };
   return { photo: thing, changes: [{ thing, kind: 'photo', within: sculpture, body }], notes };
 };
 

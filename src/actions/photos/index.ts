@@ -10,6 +10,7 @@ export {
   takeBackDot,
 } from './judgeDot';
 export { keepMeasure, removeMeasure } from './keepMeasure';
+export { changeMapDraft, keepOutlineDrawn, keepScaleDrawn, type MapDraft, mapDraft } from './mapDraft';
 export {
   keepTouches,
   type MeasureAtHand,
@@ -23,4 +24,24 @@ export { type MeasureOfWork, measuresOf } from './measuresOf';
 export { type Measuring, measuringOf } from './measuringOf';
 export { type MeasuringPlace, setMeasuringPlace } from './measuringPlace';
 export type { PartFrom } from './partOnPhoto';
+export { expectPhoto, noPhotoExpected, type PhotoExpected, photoExpected } from './photoExpected';
+export { type PhotoPlace, photoForStation } from './photoForStation';
+export { addSentinel, editSentinel, removeSentinel, type SentinelFields } from './sentinels';
+export { type Shot, type ShotList, shotList } from './shotList';
+export { type PhotoSorting, removePhoto, sortPhoto } from './sortPhoto';
+export {
+  addStation,
+  addStations,
+  editStation,
+  orderStations,
+  removeStation,
+  type StationFields,
+  setStandHere,
+} from './stations';
+export { type TakenMany, type TakenOne, type TakingMany, takeMany } from './takeMany';
+export { setElevationScale, setElevationStation } from './setElevationScale';
+export { removeOutline, setObliquity, setOutline } from './setOutline';
+export { removeRunOff, setRunOff } from './setRunOff';
+export { type DrawnOutline, type Side, sidesOf, zoneAt } from './sidesOf';
 export { thingsOf } from './thingsOf';
+export { type OtherPhoto, type SideOnMap, type ZoneMap, zoneMapOf } from './zoneMapOf';

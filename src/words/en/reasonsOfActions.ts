@@ -15,6 +15,14 @@ export const reasonsOfActions = {
   'statement missing': () => 'The thought has no text. Write what you think.',
   'role missing': () => 'The role is missing. Write what this person does, such as Steward.',
   'side missing': () => 'It is not said which side the picture shows. Choose or write one.',
+  'aim missing': () =>
+    'It is not said what the middle of the frame is aimed at. Write it: the belt buckle, the left wing.',
+  'find missing': () =>
+    'It is not said how the square is found again. Write it so that a stranger could put the frame there.',
+  'station not possible': (s) =>
+    `${{ bearing: 'The direction, in degrees from north,', distance: 'The distance from the work, in metres,', height: 'The height of the lens, in metres,', lens: 'The focal length, in millimetres,' }[s.text('what')] ?? s.text('what')} lies between ${s.number('low', 1)} and ${s.number('high')}. Check the figure.`,
+  'station letter taken': (s) =>
+    `Letter ${s.text('letter')} is taken by another station, or stands on the card in its photos. Choose another letter.`,
   'day not valid': (s) => `“${s.text('day')}” is not a day between the years 1000 and 2200. Choose the day again.`,
   'area not valid': () => 'The area cannot be right. Write square metres over 0, and a range that holds the value.',
   'letter taken': (s) => `Letter ${s.text('letter')} is taken by another zone. Choose another letter.`,
@@ -57,6 +65,19 @@ export const reasonsOfActions = {
   'no dots laid': () => 'No dots are laid on this photo. Lay them first.',
   'photo size not known': () =>
     'The size of this photo is not known, so nothing can be measured on it. Add the photo again from its file.',
+  'photo in use': (s) =>
+    `${s.times('count', 'finding, zone or measurement shows', 'findings, zones or measurements show')} this photo, so it stays. Take it out there first.`,
+  'nothing drawn': () => 'Nothing is being drawn here. Choose a zone and touch the corners of its outline.',
+  'outline too few corners': () =>
+    'An outline needs at least three corners. Touch more places along the edge of the zone.',
+  'outline crosses itself': () =>
+    'The line crosses itself, so it is not clear what lies inside. Undo the last corner, or move one.',
+  'outline too small': () => 'This outline is next to nothing. Look at the picture larger, and touch the corners again.',
+  'outline pieces overlap': () =>
+    'Two pieces of this outline lie on each other and would count twice. Keep each piece by itself.',
+  'length not valid': () => 'This is no length. Write it in metres, more than 0 and up to 1,000.',
+  'scale ends in one place': () => 'Both ends lie in one place. Touch two places further apart.',
+  'water runs to itself': () => 'Water runs from one zone to another. Choose two.',
   'no eye check under way': () => 'No eye check is under way here. Begin one.',
   'demo not here': (s) => `The invented collection could not be loaded (${s.text('said')}). Try again with a network.`,
 } satisfies Readonly<Record<string, Sentence>>;
@@ -90,6 +111,13 @@ export const namesOfDeeds = {
   'deed: zones ordered': () => 'changed the walking order',
   'deed: elevation added': (s) => `added the elevation ${s.text('side')}`,
   'deed: elevation removed': (s) => `removed the elevation ${s.text('side')}`,
+  'deed: station added': (s) => `set station ${s.text('letter')}`,
+  'deed: station edited': (s) => `changed station ${s.text('letter')}`,
+  'deed: station removed': (s) => `removed station ${s.text('letter')}`,
+  'deed: stations ordered': () => 'changed the order of the stations',
+  'deed: square added': (s) => `set the ${s.text('which')} square, zone ${s.text('letter')}`,
+  'deed: square edited': (s) => `changed the ${s.text('which')} square, zone ${s.text('letter')}`,
+  'deed: square removed': (s) => `removed the ${s.text('which')} square, zone ${s.text('letter')}`,
   'deed: treatment recorded': (s) => `recorded ${s.treatment('type')}`,
   'deed: treatment edited': (s) => `changed ${s.treatment('type')}`,
   'deed: treatment removed': (s) => `removed ${s.treatment('type')}`,
@@ -100,8 +128,18 @@ export const namesOfDeeds = {
   'deed: thought added': (s) => `added a thought of ${s.text('by')}`,
   'deed: thought removed': () => 'removed a thought',
   'deed: photo kept': () => 'kept a photo',
+  'deed: photo sorted': () => 'sorted a photo',
+  'deed: photo removed': () => 'removed a photo',
   'deed: coverage measured': (s) => `measured ${s.kind('kind')} on a photo, ${s.method('way')}`,
   'deed: measurement removed': (s) => `removed the measurement of ${s.kind('kind')} on a photo, ${s.method('way')}`,
+  'deed: outline drawn': (s) => `drew zone ${s.text('letter')} on the side ${s.text('side')}`,
+  'deed: outline removed': (s) => `took the outline of zone ${s.text('letter')} off the side ${s.text('side')}`,
+  'deed: folds said': (s) => `said how folded zone ${s.text('letter')} is`,
+  'deed: picture scaled': (s) => `set the scale of the side ${s.text('side')}`,
+  'deed: picture scale removed': (s) => `took the scale off the side ${s.text('side')}`,
+  'deed: station of a side said': (s) => `said from where the side ${s.text('side')} was taken`,
+  'deed: run-off drawn': (s) => `drew water from zone ${s.text('from')} to ${s.text('to')}`,
+  'deed: run-off removed': (s) => `took away the water from zone ${s.text('from')} to ${s.text('to')}`,
   'deed: survey carried in': (s) => `carried in ${s.times('entries', 'entry', 'entries')}`,
   'deed: settled': () => 'settled two versions',
   'deed: rounds said one': () => 'said two rounds are one',
