@@ -6,6 +6,7 @@ import { roundDeedCodes, roundRefusalCodes } from '../../../src/actions/round/re
 import { deviceReasonCodes } from '../../../src/device/reasonCodes';
 import { agreementReasons } from '../../../src/engine/agreement';
 import { changeReasons } from '../../../src/engine/change';
+import { colourReasons } from '../../../src/engine/colour';
 import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
 import { eyeReasons } from '../../../src/engine/eye';
@@ -20,6 +21,7 @@ import { deedNamed, sayReason, sentences } from '../../../src/words/en/reasons';
 import { paramsOf } from '../../../src/words/en/sentence';
 
 const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  'engine/colour': colourReasons,
   'engine/condition': conditionReasons,
   'engine/change': changeReasons,
   'engine/exchange': exchangeReasons,
