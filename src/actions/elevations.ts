@@ -33,12 +33,17 @@ export const addElevation = (
     return { elevation, photo: kept.photo };
   });
 
+/** Its outlines go with it; undo brings them all back. */
 export const removeElevation = (desk: Desk, elevation: string): Promise<Outcome> =>
   attempt(async () => {
     const { body } = await theThing(desk, 'elevation', elevation);
+    const drawn = await thingsWithin(desk, 'outline', body.sculpture);
+    const outlines = drawn.filter((outline) => outline.body.elevation === elevation);
     return must(
-      await commitChanges(desk, deedName('deed: elevation removed', { side: body.side }), [
-        { thing: elevation, gone: true },
-      ]),
+      await commitChanges(
+        desk,
+        deedName('deed: elevation removed', { side: body.side }),
+        [elevation, ...outlines.map(({ thing }) => thing)].map((thing) => ({ thing, gone: true as const })),
+      ),
     );
   });

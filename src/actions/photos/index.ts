@@ -27,7 +27,11 @@ export type { PartFrom } from './partOnPhoto';
 export { expectPhoto, noPhotoExpected, type PhotoExpected, photoExpected } from './photoExpected';
 export { type PhotoPlace, photoForStation } from './photoForStation';
 export { addSentinel, editSentinel, removeSentinel, type SentinelFields } from './sentinels';
+export { setElevationScale, setElevationStation } from './setElevationScale';
+export { removeOutline, setObliquity, setOutline } from './setOutline';
+export { removeRunOff, setRunOff } from './setRunOff';
 export { type Shot, type ShotList, shotList } from './shotList';
+export { type DrawnOutline, type Side, sidesOf, zoneAt } from './sidesOf';
 export { type PhotoSorting, removePhoto, sortPhoto } from './sortPhoto';
 export {
   addStation,
@@ -39,9 +43,5 @@ export {
   setStandHere,
 } from './stations';
 export { type TakenMany, type TakenOne, type TakingMany, takeMany } from './takeMany';
-export { setElevationScale, setElevationStation } from './setElevationScale';
-export { removeOutline, setObliquity, setOutline } from './setOutline';
-export { removeRunOff, setRunOff } from './setRunOff';
-export { type DrawnOutline, type Side, sidesOf, zoneAt } from './sidesOf';
 export { thingsOf } from './thingsOf';
 export { type OtherPhoto, type SideOnMap, type ZoneMap, zoneMapOf } from './zoneMapOf';

@@ -72,7 +72,8 @@ export const reasonsOfActions = {
     'An outline needs at least three corners. Touch more places along the edge of the zone.',
   'outline crosses itself': () =>
     'The line crosses itself, so it is not clear what lies inside. Undo the last corner, or move one.',
-  'outline too small': () => 'This outline is next to nothing. Look at the picture larger, and touch the corners again.',
+  'outline too small': () =>
+    'This outline is next to nothing. Look at the picture larger, and touch the corners again.',
   'outline pieces overlap': () =>
     'Two pieces of this outline lie on each other and would count twice. Keep each piece by itself.',
   'length not valid': () => 'This is no length. Write it in metres, more than 0 and up to 1,000.',
