@@ -1,4 +1,4 @@
-import { type Outline, type Ring, readSelector } from '../../engine/photo';
+import { type Outline, type Ring, readSelector, writeSelector } from '../../engine/photo';
 import { type BodyOf, nameOf, type Thing } from '../../engine/record';
 import type { Desk, Outcome, Question } from '../desk';
 import { inTurn } from '../inTurn';
@@ -90,7 +90,9 @@ export const changeDraft = (
   inTurn(desk.store, async () => {
     const { draft, measure } = await readAtHand(desk, of);
     const next = change(draft);
-    const kept: Kept = { ...next, over: measure?.lead.id ?? '' };
+    // As a selector holds it: the dots laid over it now are those laid over it when the record is read again.
+    const part = readSelector(writeSelector(next.part)) ?? [];
+    const kept: Kept = { ...next, part, over: measure?.lead.id ?? '' };
     await keepNote(desk, keyOf(of), kept);
     return next;
   });

@@ -1,0 +1,171 @@
+import { useState } from 'react';
+import { judgeDot, keepMeasure, layDots, type MeasureAtHand, type MeasureOf, takeBackDot } from '../../actions';
+import {
+  dotsCoverage,
+  dotsIn,
+  isRefused,
+  measuredAgain,
+  type Outline,
+  type Size,
+  writeSelector,
+} from '../../engine/photo';
+import { w } from '../../words';
+import { Button, Choice, Notice } from '../parts';
+import { Reasons } from '../parts/Reasons';
+import { say, useDeed, useDesk } from '../shell';
+import { DotJudge } from './DotJudge';
+import { SoFar } from './SoFar';
+import { isGreen, subjectOf } from './subject';
+
+const words = w.measure;
+
+interface DotsToolProps {
+  readonly of: MeasureOf;
+  readonly hand: MeasureAtHand;
+  /** Where new dots are laid; those that lie are judged in the part they were laid in. */
+  readonly part: Outline;
+  readonly size: Size;
+  readonly urls: { readonly whole: string; readonly thumb: string };
+  readonly onStop: () => void;
+}
+
+/** Dots spread over the part, judged one by one. All of them judged, the figure is kept. */
+export function DotsTool({ of, hand, part, size, urls, onStop }: DotsToolProps) {
+  const desk = useDesk();
+  const [anew, setAnew] = useState(false);
+  const { run, refused } = useDeed();
+  const { draft } = hand;
+  const answers = draft?.working.answers;
+  if (!draft || answers === undefined || anew)
+    return (
+      <LayDots
+        of={of}
+        part={part}
+        size={size}
+        before={answers !== undefined}
+        onLaid={() => setAnew(false)}
+        onStop={onStop}
+      />
+    );
+  const { dots, spacing } = dotsIn(draft.part, size, answers.length, draft.working.seed ?? 0);
+  const take = (dot: number) => void run(() => takeBackDot(desk, of, 'answers', dot));
+  if (answers.includes('-'))
+    return (
+      <>
+        {refused && <Notice kind="problem" title={refused} />}
+        <DotJudge
+          urls={urls}
+          size={size}
+          part={draft.part}
+          dots={dots.map((at, i) => ({ at, answer: answers.charAt(i) }))}
+          spacing={spacing}
+          green={isGreen(of.kind)}
+          what={subjectOf(of.kind)}
+          onAnswer={(dot, answer) =>
+            void run(
+              () => judgeDot(desk, of, 'answers', dot, answer),
+              ({ kept }) => kept && say(words.kept),
+            )
+          }
+          onBack={take}
+          onStop={onStop}
+        />
+        <div className="row by-hand">
+          <Button kind="quiet" onClick={() => setAnew(true)}>
+            {words.dotsAnew}
+          </Button>
+        </div>
+      </>
+    );
+  const selector = { type: 'SvgSelector' as const, value: writeSelector(draft.part) };
+  const told = measuredAgain(
+    { selector, working: draft.working, coverage: { value: 0, low: 0, high: 0, method: 'dots' } },
+    size,
+  );
+  const kept = hand.measure !== null && !hand.differs;
+  return (
+    <section className="stack" aria-label={words.allJudged}>
+      {refused && <Notice kind="problem" title={refused} />}
+      <p className="strong">
+        {words.allJudged}. {kept && words.kept}
+      </p>
+      <SoFar told={told} title={words.wayShort.dots} />
+      <div className="row by-hand">
+        <Button size="round" onClick={() => take(answers.length - 1)}>
+          {words.dotBack}
+        </Button>
+        <Button size="round" onClick={() => setAnew(true)}>
+          {words.dotsAnew}
+        </Button>
+        {!kept && !isRefused(told) && (
+          <Button
+            size="round"
+            onClick={() =>
+              void run(
+                () => keepMeasure(desk, of),
+                () => say(words.kept),
+              )
+            }
+          >
+            {words.keep}
+          </Button>
+        )}
+        <Button size="round" kind="main" onClick={onStop}>
+          {words.back}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+interface LayDotsProps {
+  readonly of: MeasureOf;
+  readonly part: Outline;
+  readonly size: Size;
+  /** Dots were laid before, and are forgotten. */
+  readonly before: boolean;
+  readonly onLaid: () => void;
+  readonly onStop: () => void;
+}
+
+const counts = ['49', '100'] as const;
+
+function LayDots({ of, part, size, before, onLaid, onStop }: LayDotsProps) {
+  const desk = useDesk();
+  const [many, setMany] = useState<(typeof counts)[number]>('49');
+  const { run, refused, busy } = useDeed();
+  // Whatever the answers will be: a part too small, or dots too close, is said before the first one.
+  const can = dotsCoverage('n'.repeat(Number(many)), part, size);
+  return (
+    <div className="stack measure-lay">
+      <p className="page-lead">{words.dotsLead}</p>
+      {before && <p className="soft">{words.dotsAnewWhat}</p>}
+      {refused && <Notice kind="problem" title={refused} />}
+      <Choice
+        label={words.howMany}
+        size="round"
+        options={counts.map((value) => ({ value, label: words.dotsCount[value], detail: words.dotsFor[value] }))}
+        value={many}
+        onChange={setMany}
+      />
+      {isRefused(can) && (
+        <Notice kind="caution" title={words.noFigure}>
+          <Reasons reasons={can.refused} />
+        </Notice>
+      )}
+      <div className="row by-hand">
+        <Button size="round" onClick={before ? onLaid : onStop}>
+          {words.stop}
+        </Button>
+        <Button
+          size="big"
+          kind="main"
+          disabled={busy || isRefused(can)}
+          onClick={() => void run(() => layDots(desk, of, part, Number(many)), onLaid)}
+        >
+          {words.dotsLay}
+        </Button>
+      </div>
+    </div>
+  );
+}
