@@ -11,10 +11,9 @@ import { memoryBox } from '../device/box';
 import { openStore } from '../device/store';
 import { writeSurvey } from '../engine/exchange';
 import { nameOf } from '../engine/record';
-import { outlines } from './drawing/outlines';
-import { paintView } from './drawing/paint';
 import { writePng } from './drawing/png';
 import { gardenClock } from './gardenClock';
+import type { Drawing } from './photograph';
 import { plantGarden } from './plantGarden';
 
 const folder = 'public/demo';
@@ -23,12 +22,9 @@ rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
 
 const photos: { sha256: string; mime: string; file: string }[] = [];
-const draw = (number: string, covers: Parameters<typeof paintView>[1]): Blob => {
-  const outline = outlines[number];
-  if (!outline) throw new Error(`No outline is drawn for ${number}.`);
-  const bytes = writePng(paintView(outline, covers, 100 + photos.length));
+const drawing: Drawing = (file, picture, light) => {
+  const bytes = writePng(picture, light);
   const sha256 = createHash('sha256').update(bytes).digest('hex');
-  const file = `${number}.png`;
   writeFileSync(`${folder}/${file}`, bytes);
   photos.push({ sha256, mime: 'image/png', file });
   return new Blob([new Uint8Array(bytes)], { type: 'image/png' });
@@ -57,7 +53,7 @@ await plantGarden(
   (name) => {
     surveyor = name;
   },
-  draw,
+  drawing,
 );
 
 const entries = await desk.store.allEntries();

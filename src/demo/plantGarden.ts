@@ -1,5 +1,4 @@
 import {
-  addElevation,
   addInsert,
   addInterpretation,
   addSculpture,
@@ -18,21 +17,20 @@ import {
   startRound,
   touchZone,
 } from '../actions';
-import type { Cover } from './drawing/paint';
 import { askAgain, checkEye, roundTwice } from './eyesInUse';
 import { type DemoWork, garden, roundDays } from './garden';
 import { askedAgainFrom, doneTwice, eyeChecks } from './garden/eyes';
+import { photosOfGarden } from './garden/photos';
 import type { GardenClock } from './gardenClock';
+import { type Drawing, type Photographed, photographRound, setUpPhotos } from './photograph';
 import { done, walkZone } from './walkRound';
-
-/** Draws a work as its covers stand; gives the picture's bytes. */
-export type Draw = (number: string, covers: Readonly<Record<string, Cover>>) => Blob;
 
 interface Planted {
   readonly work: DemoWork;
   readonly sculpture: string;
   readonly zones: ReadonlyMap<string, string>;
   readonly seen: Map<string, ReadonlyMap<string, number>>;
+  readonly photographed: Photographed;
 }
 
 interface Event {
@@ -45,7 +43,7 @@ export const plantGarden = async (
   desk: Desk,
   clock: GardenClock,
   setSurveyor: (surveyor: string) => void,
-  draw: Draw,
+  drawing: Drawing,
 ): Promise<void> => {
   const { surveyor: steward } = await done(
     setUpCollection(desk, { name: 'Saltlamp Walk (invented)', role: 'Steward' }),
@@ -59,7 +57,7 @@ export const plantGarden = async (
   const { surveyor: helper } = await done(addSurveyor(desk, { role: 'Helper' }));
   setSurveyor(steward);
   const works: Planted[] = [];
-  for (const work of garden) works.push(await plant(desk, work, draw));
+  for (const work of garden) works.push(await plant(desk, work));
   const turn = { n: 0 };
   const people = { steward, helper, standIn };
   const events = [
@@ -72,7 +70,7 @@ export const plantGarden = async (
         setSurveyor(steward);
       },
     })),
-    ...works.flatMap((planted) => eventsOf(desk, planted, (name) => setSurveyor(name), people, turn)),
+    ...works.flatMap((planted) => eventsOf(desk, planted, drawing, (name) => setSurveyor(name), people, turn)),
   ];
   // Sorting is stable: on one day, what the tables list first happened first.
   for (const { day, run } of events.sort((a, b) => a.day.localeCompare(b.day))) {
@@ -92,18 +90,7 @@ interface People {
   readonly standIn: string;
 }
 
-const coversOf = (work: DemoWork, year: number): Record<string, Cover> =>
-  Object.fromEntries(
-    work.zones.map((zone) => {
-      const sum = (has: RegExp) =>
-        zone.series
-          .filter(({ kind }) => has.test(kind))
-          .reduce((all, series) => all + (series.cover[year] ?? 0) / 100, 0);
-      return [zone.letter, { green: sum(/^(even-green|green-)/), bare: sum(/^bare-/), scale: sum(/^hard-water/) }];
-    }),
-  );
-
-const plant = async (desk: Desk, work: DemoWork, draw: Draw): Promise<Planted> => {
+const plant = async (desk: Desk, work: DemoWork): Promise<Planted> => {
   const { number, title, maker, date, materials, dimensions, note, place, access } = work;
   const { sculpture } = await done(
     addSculpture(desk, { number, title, maker, date, materials, dimensions, note }, { place, access }),
@@ -124,8 +111,8 @@ const plant = async (desk: Desk, work: DemoWork, draw: Draw): Promise<Planted> =
       addInsert(desk, sculpture, { material, count, removable: 'not known', note: said, ...(of ? { zone: of } : {}) }),
     );
   }
-  await done(addElevation(desk, sculpture, work.side, draw(number, coversOf(work, 5))));
-  return { work, sculpture, zones, seen: new Map() };
+  const photographed = await setUpPhotos(desk, { sculpture, zones, plan: photosOfGarden[number] });
+  return { work, sculpture, zones, seen: new Map(), photographed };
 };
 
 const round2 = (x: number): number => Math.round(x * 100) / 100;
@@ -133,6 +120,7 @@ const round2 = (x: number): number => Math.round(x * 100) / 100;
 const eventsOf = (
   desk: Desk,
   planted: Planted,
+  drawing: Drawing,
   setSurveyor: (surveyor: string) => void,
   people: People,
   turn: { n: number },
@@ -145,7 +133,8 @@ const eventsOf = (
       day,
       run: async () => {
         setSurveyor(work.standIn?.includes(2021 + year) ? standIn : steward);
-        await yearlyRound(desk, planted, year, day, turn);
+        const round = await yearlyRound(desk, planted, year, day, turn);
+        await photographRound(desk, { ...planted, year, day, round }, drawing);
         setSurveyor(steward);
       },
     })),
@@ -174,7 +163,7 @@ const yearlyRound = async (
   year: number,
   date: string,
   turn: { n: number },
-): Promise<void> => {
+): Promise<string> => {
   const { round } = await done(
     startRound(desk, sculpture, { type: 'annual', date, wet: 'dry', washed: 'before wash', ownEye: true }),
   );
@@ -186,6 +175,7 @@ const yearlyRound = async (
   if (year >= askedAgainFrom) await askAgain(desk, sculpture, round, turn);
   else await done(skipAskingAgain(desk, round));
   await done(closeRound(desk, round));
+  return round;
 };
 
 /** October 2025: a stop word from the ground, everything else out of reach; a month later a conservator's word on it. */

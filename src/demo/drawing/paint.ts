@@ -37,6 +37,9 @@ const BARE = 12;
 const SCALE = 13;
 const LINE = 14;
 
+/** True for a pixel of one of the three greens. */
+export const isGreen = (pixel: number): boolean => pixel >= GREEN && pixel < BARE;
+
 /** What covers a zone, each a share 0 to 1 of its drawn area; grown in this order, never over one another. */
 export interface Cover {
   readonly green?: number;
