@@ -13,6 +13,7 @@ export { method } from './en/method';
 export { nextSteps } from './en/nextSteps';
 export { overTime } from './en/overTime';
 export { parts } from './en/parts';
+export { photoLinks } from './en/photoLinks';
 export { photos } from './en/photos';
 export { place } from './en/place';
 export { round } from './en/round';

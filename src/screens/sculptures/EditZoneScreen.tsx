@@ -6,6 +6,7 @@ import { area, date, w, whole } from '../../words';
 import { Button, Field, FormActs, Notice, Page, Reading } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { NotHere } from './NotHere';
+import { PhotosOfZone } from './PhotosOfZone';
 import { SplitZone } from './SplitZone';
 import { ZoneForm } from './ZoneForm';
 import { fieldsFrom, isRedrawn, zoneTextOf } from './zoneText';
@@ -113,6 +114,7 @@ function EditZone({
           </Button>
         </FormActs>
       </ZoneForm>
+      <PhotosOfZone sculpture={sculpture} zone={thing} />
       {splitting && (
         <SplitZone sculpture={sculpture} zone={thing} name={body.name} onClose={() => setSplitting(false)} />
       )}

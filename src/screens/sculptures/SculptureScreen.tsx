@@ -10,6 +10,7 @@ import { NotHere } from './NotHere';
 import { OpenCheck } from './OpenCheck';
 import { PastChecks } from './PastChecks';
 import { PersonChecks } from './PersonChecks';
+import { PhotoLinks } from './PhotoLinks';
 import { RoundsOfWork } from './RoundsOfWork';
 import { WhatIsKnown } from './WhatIsKnown';
 import { ZoneTable } from './ZoneTable';
@@ -50,6 +51,7 @@ function Work({ record, row }: { readonly record: SculptureRecord; readonly row:
           {w.sculptures.toHolds}
         </LinkButton>
       </div>
+      <PhotoLinks sculpture={thing} />
       <RoundsOfWork record={record} />
       <Inserts record={record} />
       <WhatIsKnown record={record} />
