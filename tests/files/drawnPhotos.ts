@@ -24,6 +24,8 @@ export interface Drawing {
   readonly glare?: number;
   /** How thin the green gets in places, and how greenish the sound surface: 0 to 1. */
   readonly thin?: number;
+  /** How strongly leaves and sky are mirrored in places, green or not: 0 to 1. */
+  readonly leaves?: number;
   readonly sound?: Rgb;
   readonly green?: Rgb;
 }
@@ -39,6 +41,8 @@ export interface DrawnPhoto {
   readonly isGreen: Uint8Array;
   /** 1 where a highlight hides the surface. */
   readonly inGlare: Uint8Array;
+  /** 1 where the surface looks as its sort does: no thin film, nothing mirrored. */
+  readonly isPlain: Uint8Array;
   /** Green pixels of the zone over its pixels. */
   readonly share: number;
   /** The edges of the patches as a steady hand would tap them; none for a ragged film. */
@@ -49,6 +53,11 @@ export interface DrawnPhoto {
 
 const toLinear = (v: number): number => (v <= 10.31475 ? v / 255 / 12.92 : ((v / 255 + 0.055) / 1.055) ** 2.4);
 const toByte = (v: number): number => 255 * (v <= 0.0031308 ? v * 12.92 : 1.055 * v ** (1 / 2.4) - 0.055);
+
+/** Light of leaves on a polished skin, linear. */
+const foliage = [0.05, 0.14, 0.07];
+
+type Layers = [isGreen: Uint8Array, inGlare: Uint8Array, isPlain: Uint8Array, pixels: Uint8Array];
 
 /** Where the camera sees a place of the scene, and where a pixel lies in it. */
 const cameraOf = (turn: number, size: Size) => {
@@ -89,7 +98,7 @@ const shineOf = (drawn: Drawn, glare: number, places: readonly Point[]) => {
 
 export const drawnPhoto = (drawing: Drawing): DrawnPhoto => {
   const { seed, coverage, pattern = 'patches', width = 640, turn = 0 } = drawing;
-  const { light = 0, exposure = 1, noise = 0, glare = 0, thin = 0 } = drawing;
+  const { light = 0, exposure = 1, noise = 0, glare = 0, thin = 0, leaves = 0 } = drawing;
   const { sound = [92, 70, 50], green = [112, 150, 128] } = drawing;
   const size = { width, height: Math.round(width * sceneHeight) };
   const all = size.width * size.height;
@@ -104,7 +113,7 @@ export const drawnPhoto = (drawing: Drawing): DrawnPhoto => {
   const from = 2 * Math.PI * drawn.uniform();
   const sorts = [sound, green].map((rgb) => rgb.map(toLinear)) as [number[], number[]];
 
-  const [isGreen, inGlare, pixels] = [new Uint8Array(all), new Uint8Array(all), new Uint8Array(3 * all)];
+  const [isGreen, inGlare, isPlain, pixels] = [all, all, all, 3 * all].map((n) => new Uint8Array(n)) as Layers;
   for (let at = 0; at < all; at++) {
     const [x, y] = inScene(at);
     const is = surface.isGreen(x, y) ? 1 : 0;
@@ -114,11 +123,14 @@ export const drawnPhoto = (drawing: Drawing): DrawnPhoto => {
     const tint = 0.12 * (noiseAt(x, y, 0.12, seed + 9) - 0.5);
     const veil = thin * noiseAt(x, y, 0.03, seed + 13);
     const opaque = is ? 1 - veil : veil / 2;
+    const mirrored = leaves * Math.max(0, 3 * noiseAt(x, y, 0.2, seed + 17) - 1.5);
+    if (veil <= 0.5 * thin && mirrored < 0.1) isPlain[at] = 1;
     const shine = shineAt(x, y);
     if (shine > 0.4) inGlare[at] = 1;
     for (let c = 0; c < 3; c++) {
       const base = (sorts[0][c] as number) * (1 - opaque) + (sorts[1][c] as number) * opaque;
-      const value = toByte(base * lit * (1 + (c - 1) * tint) + shine) + noise * drawn.normal();
+      const mirror = mirrored * (foliage[c] as number);
+      const value = toByte((base + mirror) * lit * (1 + (c - 1) * tint) + shine) + noise * drawn.normal();
       pixels[3 * at + c] = Math.max(0, Math.min(255, Math.round(value)));
     }
   }
@@ -129,6 +141,7 @@ export const drawnPhoto = (drawing: Drawing): DrawnPhoto => {
     inZone,
     isGreen,
     inGlare,
+    isPlain,
     share: inside.reduce((sum, at) => sum + (isGreen[at] as number), 0) / inside.length,
     patches: surface.patches.map((patch) => cornersOf(patch).map(onPhoto)),
     largestPatch: surface.patches.reduce((most, { radius }) => Math.max(most, 2 * radius), 0),

@@ -30,9 +30,9 @@ const covers = (patch: Patch, x: number, y: number): boolean => {
   return far < patch.radius * 1.5 && far < edgeOf(patch, Math.atan2(dy, dx));
 };
 
-/** Corners a hand would tap: about every fiftieth of the width along the edge, eight at least. */
+/** Corners a hand would tap: about every seventieth of the width along the edge, eight at least. */
 export const cornersOf = (patch: Patch): Point[] => {
-  const many = Math.max(8, Math.round((2 * Math.PI * patch.radius) / 0.02));
+  const many = Math.max(8, Math.round((2 * Math.PI * patch.radius) / 0.015));
   return Array.from({ length: many }, (_, i) => {
     const angle = (2 * Math.PI * i) / many;
     const edge = edgeOf(patch, angle);

@@ -38,6 +38,10 @@ export const coverageNumbers = {
   checkDots: own(30, 'Check dots laid over a mask and outside it'),
   fewestChecks: own(20, 'Check dots that must be judged before a share is told from them'),
   fewestChecksEach: own(5, 'Check dots that must be judged in the mask, and outside it, each'),
+  mostWrong: own(
+    0.5,
+    'Share of the check dots in a mask that are not green over which the mask is said to follow something else',
+  ),
   slips: own(0.05, 'Judgements of check dots that may be slips of the hand or the eye, either way, share'),
   samplesEach: own(3, 'Spots to tap of green, and of sound surface, each'),
   apart: own(

@@ -5,14 +5,14 @@ import type { Measured, Measurement } from './measured';
 import { aspectOf, type Outline, type Size } from './point';
 import { outlineArea } from './polygon';
 import { because } from './reasonCodes';
-import { wilson } from './wilson';
+import { shareInterval } from './shareInterval';
 import { tooSmall } from './zoneOnPhoto';
 
-/** Share and Wilson interval of dots that hit, whatever was asked of where they lie. */
+/** Share and interval of dots that hit, whatever was asked of where they lie. */
 export const dotsHit = (hits: number, judged: number, reasons: readonly Reason[] = []): Measured => {
   const value = judged === 0 ? 0 : hits / judged;
-  const [low, high] = wilson(hits, judged);
-  const [low90, high90] = wilson(hits, judged, 0.9);
+  const [low, high] = shareInterval(hits, judged);
+  const [low90, high90] = shareInterval(hits, judged, 0.9);
   const coverage = { value, low: low90, high: high90, method: 'dots' as const };
   return { value, low, high, method: 'dots', coverage, reasons };
 };
@@ -45,6 +45,7 @@ export const dotsCoverage = (answers: Answers, zone: Outline, size: Size, larges
     ...(patch > 0 && spacing < coverageNumbers.patchSpacing.value * patch
       ? [because('coverage: dots closer than a patch', { spacing, patch })]
       : []),
+    because('coverage: a wrong dot is not in the range'),
     because('coverage: share of this photo'),
   ]);
 };

@@ -9,6 +9,9 @@ export interface Dots {
   readonly spacing: number;
 }
 
+/** An outline that crosses itself may come to next to no area; the grid over it is not begun finer than this many cells a dot. */
+const mostCells = 100;
+
 /** Each try the cells are made this much smaller, until enough dots fall inside. */
 const finer = 0.99;
 
@@ -39,8 +42,11 @@ export const dotsIn = (outline: Outline, size: Size, n: number, seed: number): D
   const area = outlineArea(outline) * aspect;
   const spacing = Math.sqrt(area / n);
   if (!(area > 0)) return { dots: [], spacing: 0 };
+  const { x, y } = boundsOf(outline);
+  const coarse = Math.sqrt(((x[1] - x[0]) * (y[1] - y[0]) * aspect) / (mostCells * n));
   let dots: Point[] = [];
-  for (let cell = spacing; dots.length < n; cell *= finer) dots = jittered(outline, aspect, cell, seed);
+  for (let cell = Math.max(spacing, coarse); dots.length < n; cell *= finer)
+    dots = jittered(outline, aspect, cell, seed);
   const surplus = new Set(shuffle([...dots.keys()], drawnFrom(seed + 1)).slice(n));
   return { dots: dots.filter((_, i) => !surplus.has(i)), spacing };
 };

@@ -27,7 +27,7 @@ export const maskCoverage = (
 ): Measurement => {
   const inside = counted(inMask);
   const outside = counted(outsideMask);
-  const { fewestChecks, fewestChecksEach, mostGlare, saidGlare } = coverageNumbers;
+  const { fewestChecks, fewestChecksEach, mostGlare, mostWrong, saidGlare } = coverageNumbers;
   const judged = inside.judged + outside.judged;
   const leftOut = mask.leftOut ?? 0;
   const short =
@@ -49,6 +49,7 @@ export const maskCoverage = (
   ];
   if (refused.length > 0) return { refused };
   const { value, low, high } = stratified(mask.share, inside, outside);
+  const wrong = inside.judged - inside.hits;
   const range = stratified(mask.share, inside, outside, 0.9);
   return {
     value,
@@ -61,9 +62,12 @@ export const maskCoverage = (
         share: mask.share,
         missed: outside.hits,
         outside: outside.judged,
-        wrong: inside.judged - inside.hits,
+        wrong,
         inside: inside.judged,
       }),
+      ...(wrong > mostWrong.value * inside.judged
+        ? [because('coverage: mask mostly wrong', { wrong, inside: inside.judged })]
+        : []),
       because('coverage: slips allowed for', { share: coverageNumbers.slips.value }),
       ...(leftOut > saidGlare.value ? [because('coverage: left out of the mask', { share: leftOut })] : []),
       because('coverage: share of this photo'),

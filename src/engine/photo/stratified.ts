@@ -1,5 +1,6 @@
 import { coverageNumbers } from './coverageNumbers';
-import { type Level, wilson } from './wilson';
+import { shareInterval } from './shareInterval';
+import type { Level } from './wilson';
 
 interface Stratum {
   readonly hits: number;
@@ -14,11 +15,11 @@ interface Part {
 }
 
 /**
- * Share and Wilson limits of one stratum, pushed out to what they would be if up to so many of its judgements were slips, all of them
+ * Share and limits of one stratum, pushed out to what they would be if up to so many of its judgements were slips, all of them
  * one way: seen = true x (1 - missed) + (1 - true) x (seen wrongly), solved for the true share at the worst of both.
  */
 const partOf = (weight: number, { hits, judged }: Stratum, level: Level): Part => {
-  const [low, high] = wilson(hits, judged, level);
+  const [low, high] = shareInterval(hits, judged, level);
   const slips = coverageNumbers.slips.value;
   return {
     weight,

@@ -28,7 +28,7 @@ export const coverageMethods: readonly CoverageMethod[] = [
     sharedByDay: false,
     ofPhoto: true,
     source: {
-      text: 'Wilson score interval of the dots counted: Newcombe 1998, Stat. Med. 17:857-872.',
+      text: 'Wilson score interval of the dots counted: Newcombe 1998, Stat. Med. 17:857-872; its ends pushed out at one to three hits: Brown, Cai and DasGupta 2001, Statist. Sci. 16:101-133 (from memory).',
       sure: 'abstract',
     },
   },
@@ -49,7 +49,7 @@ export const coverageMethods: readonly CoverageMethod[] = [
     ownSd: null,
     sharedByDay: false,
     ofPhoto: true,
-    source: { text: 'What the measurement itself reports.', sure: 'own choice' },
+    source: { text: 'What the mask and its check dots report, slips allowed for.', sure: 'own choice' },
   },
 ];
 

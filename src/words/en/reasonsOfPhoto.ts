@@ -11,12 +11,14 @@ export const reasonsOfPhoto = {
   'coverage: traced': (s) =>
     s.text('patches') === '0'
       ? 'No patch was traced: nothing of the finding was seen on this photo.'
-      : `${s.times('patches', 'patch', 'patches')} traced; a hand that is a little off moves the share by ${s.percent('points')}.`,
+      : `${s.times('patches', 'patch', 'patches')} traced. Corners a little off move the share by ${s.percent('points')}; the range also holds how differently one edge is traced twice.`,
   'coverage: patch crosses itself': (s) =>
     `The line of ${s.times('patches', 'patch crosses itself', 'patches crosses itself')}: what it takes in may not be what you meant. Look at its corners.`,
   'coverage: dots counted': (s) => `${s.number('hits')} of ${s.number('judged')} dots lie on the finding.`,
   'coverage: glare skipped': (s) =>
     `${s.times('glare', 'dot lies', 'dots lie')} in glare and is left out, of ${s.number('laid')}: the share is that of what could be seen.`,
+  'coverage: a wrong dot is not in the range': () =>
+    'The range is that of where the dots happened to fall. Dots judged wrongly come on top: one in twenty moves a small share by up to 5 points.',
   'coverage: dots left open': (s) => `${s.number('open')} of ${s.number('laid')} dots are not judged yet.`,
   'coverage: dots closer than a patch': (s) =>
     `The dots lie ${s.percent('spacing')} of the photo’s width apart and the largest patch is ${s.percent('patch')} wide: neighbours tell much the same. Tracing is the better way for patches this large.`,
@@ -28,6 +30,8 @@ export const reasonsOfPhoto = {
     `${s.times('judged', 'dot is judged', 'dots are judged')} so far; a share is told from ${s.number('fewest')}.`,
   'coverage: mask and check dots': (s) =>
     `The mask takes in ${s.percent('share')}. Of ${s.times('inside', 'check dot', 'check dots')} in it, ${s.number('wrong')} were not green; of ${s.number('outside')} outside it, ${s.number('missed')} were.`,
+  'coverage: mask mostly wrong': (s) =>
+    `${s.number('wrong')} of ${s.number('inside')} check dots in the mask were not green: it follows something else, a stain or leaves mirrored in the surface. Tap other spots, or count dots instead.`,
   'coverage: slips allowed for': (s) =>
     `The range allows for slips: up to ${s.percent('share')} of the dots judged the wrong way.`,
   'coverage: left out of the mask': (s) =>
