@@ -35,14 +35,25 @@ export interface ReckonedWork {
 export const reckoned = (survey: Survey, todayGiven?: string) => {
   const currents = [...assemble(survey.entries).values()];
   const own = ownOf(currents, survey.collection);
-  const records = recordsOf(currents, own);
+  const within = byWork(currents);
+  const records = recordsOf(within, own);
   const today = todayGiven ?? lastDayIn(records, survey.entries);
   const firsts = records.map((record) => ({ record, first: firstPass(record, today ?? '') }));
   const lives = livesOfAll(firsts.map(({ first }) => first.holds));
   const works = firsts.map((work): ReckonedWork => ({ ...work, second: secondPass(work.first, lives, today ?? '') }));
   const needs = works.flatMap(({ second }) => second.need ?? []);
   const climate = climateIn(currents, survey.collection);
-  return { own, climate, today, works, lives, needs, firmness: firmness(needs, seedOfDraws), seed: seedOfDraws };
+  return {
+    own,
+    climate,
+    currents: livingWithin(currents),
+    today,
+    works,
+    lives,
+    needs,
+    firmness: firmness(needs, seedOfDraws),
+    seed: seedOfDraws,
+  };
 };
 
 const climateIn = (currents: readonly Current[], collection: string): BodyOf<'climate'> | null => {
@@ -64,17 +75,21 @@ const ownOf = (currents: readonly Current[], collection: string): CollectionOwn 
 
 const byNumber = new Intl.Collator('en', { numeric: true });
 
-const recordsOf = (currents: readonly Current[], own: CollectionOwn): SculptureRecord[] => {
+/** Everything by the work, or the collection, it is of. */
+const byWork = (currents: readonly Current[]): ReadonlyMap<string, readonly Current[]> => {
   const within = new Map<string, Current[]>();
   for (const current of currents) {
     const list = within.get(current.within);
     if (list) list.push(current);
     else within.set(current.within, [current]);
   }
-  return [...within.values()]
+  return within;
+};
+
+const recordsOf = (within: ReadonlyMap<string, readonly Current[]>, own: CollectionOwn): SculptureRecord[] =>
+  [...within.values()]
     .flatMap((things) => gather(things, own) ?? [])
     .sort(
       ({ sculpture: a }, { sculpture: b }) =>
         byNumber.compare(a.body.number, b.body.number) || (a.thing < b.thing ? -1 : 1),
     );
-};

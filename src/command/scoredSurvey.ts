@@ -9,6 +9,7 @@ import { shownAgreement } from './shownAgreement';
 import { shownChanges } from './shownChanges';
 import { shownFirmness } from './shownFirmness';
 import { shownHolds, shownLives } from './shownHolds';
+import { shownPhotos } from './shownPhotos';
 import { shownPlace } from './shownPlace';
 import { shownSculpture } from './shownSculpture';
 import { shownTrends } from './shownTrends';
@@ -19,7 +20,7 @@ import { shownTrends } from './shownTrends';
  * the survey tells of. Field names are in the README.
  */
 export const scoredSurvey = (survey: Survey, todayGiven?: string) => {
-  const { own, climate, today, works, lives, needs, firmness, seed } = reckoned(survey, todayGiven);
+  const { own, climate, within, today, works, lives, needs, firmness, seed } = reckoned(survey, todayGiven);
   const said = saidWith(namesIn(works.map(({ record }) => record)));
   const withChanges = works.map((work) => ({ work, changes: shownChanges(work.record, work.first.round, said) }));
   return {
@@ -42,6 +43,10 @@ export const scoredSurvey = (survey: Survey, todayGiven?: string) => {
     changes: withChanges.map(({ changes }) => changes),
     firmness: shownFirmness(firmness, said),
     place: shownPlace(climate, said),
+    photos: works.map(({ record }) => ({
+      sculpture: record.sculpture.thing,
+      ...shownPhotos(record, within.get(record.sculpture.thing) ?? [], said),
+    })),
     agreement: works.flatMap(({ record }) => shownAgreement(record, said)),
   };
 };
