@@ -26,6 +26,7 @@ export { type MeasuringPlace, setMeasuringPlace } from './measuringPlace';
 export type { PartFrom } from './partOnPhoto';
 export { expectPhoto, noPhotoExpected, type PhotoExpected, photoExpected } from './photoExpected';
 export { type PhotoPlace, photoForStation } from './photoForStation';
+export { type PhotoOfZone, photosOfZone } from './photosOfZone';
 export { addSentinel, editSentinel, removeSentinel, type SentinelFields } from './sentinels';
 export { setElevationScale, setElevationStation } from './setElevationScale';
 export { removeOutline, setObliquity, setOutline } from './setOutline';

@@ -51,7 +51,7 @@ interface SpotMarkProps {
 /** A dot on the whole picture: the one that is asked large, those judged by their shape as well as their colour. */
 export function SpotMark({ at, size, as }: SpotMarkProps) {
   const [x, y] = stagePoint(at, size);
-  if (as === 'n' || as === 'sound') return <path className={`spot spot-${as}`} d={`M${x - 6} ${y}h12`} />;
-  if (as === 'g') return <path className="spot spot-g" d={`M${x - 6} ${y - 6}l12 12M${x - 6} ${y + 6}l12 -12`} />;
-  return <circle className={`spot spot-${as}`} cx={x} cy={y} r={as === 'now' ? 22 : as === 'open' ? 3 : 7} />;
+  if (as === 'n' || as === 'sound') return <path className={`spot spot-${as}`} d={`M${x - 9} ${y}h18`} />;
+  if (as === 'g') return <path className="spot spot-g" d={`M${x - 9} ${y - 9}l18 18M${x - 9} ${y + 9}l18 -18`} />;
+  return <circle className={`spot spot-${as}`} cx={x} cy={y} r={as === 'now' ? 32 : as === 'open' ? 4 : 9} />;
 }

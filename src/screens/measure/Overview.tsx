@@ -1,5 +1,5 @@
 import { eyesOf, type Measuring, type MeasuringPlace, type WayOfMeasuring } from '../../actions';
-import { writeSelector } from '../../engine/photo';
+import { readSelector, writeSelector } from '../../engine/photo';
 import { w } from '../../words';
 import { Button, Notice, PhotoStage, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
@@ -30,6 +30,8 @@ export function Overview({ at, about, name, kind, url, alt, fixed, onPlace }: Ov
   const eyes = useQuestion(eyesOf(useDesk()));
   const { part, size } = at;
   const rows = kind ? sharesOf(at, kind, part ? writeSelector(part.outline) : undefined, eyes) : [];
+  const traced = at.measures.find(({ body }) => body.kind === kind && body.coverage.method === 'traced')?.body.working;
+  const patches = readSelector(traced?.patches?.value ?? '') ?? [];
   const cannot = fixed || url === null || size === null;
   return (
     <>
@@ -49,6 +51,7 @@ export function Overview({ at, about, name, kind, url, alt, fixed, onPlace }: Ov
           <div className="measure-part">
             <PhotoStage url={url} alt={alt} size={size}>
               {part && <OutlineMarks outline={part.outline} size={size} as="part" />}
+              <OutlineMarks outline={patches} size={size} as="patch" />
             </PhotoStage>
             <div className="stack">
               <p>{part ? words.partFrom[part.from] : words.partNone(name)}</p>

@@ -34,6 +34,7 @@ export function SharesTable({ kind, rows, fixed }: SharesTableProps) {
             <th scope="col">{words.columns.range}</th>
             <th scope="col">{words.columns.of}</th>
             <th scope="col">{words.columns.when}</th>
+            {!fixed && <td className="not-printed" />}
           </tr>
         </thead>
         <tbody>
@@ -55,10 +56,10 @@ export function SharesTable({ kind, rows, fixed }: SharesTableProps) {
                 {words.of[row.of]}
                 {row.otherPart && row.measure && <span className="soft small origin">{words.otherPart}</span>}
               </td>
-              <td data-head={words.columns.when}>
-                {date(row.day)}
-                {row.measure && !fixed && (
-                  <span className="not-printed">
+              <td data-head={words.columns.when}>{date(row.day)}</td>
+              {!fixed && (
+                <td className="not-printed remove-cell">
+                  {row.measure && (
                     <Button
                       kind="quiet"
                       disabled={busy}
@@ -72,9 +73,9 @@ export function SharesTable({ kind, rows, fixed }: SharesTableProps) {
                     >
                       {words.removeShort}
                     </Button>
-                  </span>
-                )}
-              </td>
+                  )}
+                </td>
+              )}
             </tr>
           ))}
         </tbody>

@@ -5,6 +5,7 @@ import { type NameOfThing, number, share, w } from '../../words';
 import { Reasons } from '../parts/Reasons';
 import { VerdictMark } from '../parts/VerdictMark';
 import { CorrectedContext } from './CorrectedContext';
+import { MeasuredContext } from './MeasuredContext';
 
 const words = w.thenAndNow;
 
@@ -43,6 +44,9 @@ export function FindingCompared({
 }) {
   const { kind, origin, earlier, later, verdict, clearly, aloneCouldBeChance, named } = finding;
   const corrected = useContext(CorrectedContext);
+  const measured = useContext(MeasuredContext);
+  const onPhotos = (which: 'earlier' | 'later') =>
+    measured(which, finding.zone, kind).map((told) => <Beside key={told} told={told} />);
   const smallest = smallestWritten(finding);
   // Said beside the verdict already, as a mark.
   const reasons = finding.reasons.filter(({ code }) => code !== 'change: alone, could be chance');
@@ -55,10 +59,12 @@ export function FindingCompared({
       <td data-head={words.thenHead} className="figures">
         {seenWritten(earlier)}
         <Beside told={corrected('earlier', earlier)} />
+        {onPhotos('earlier')}
       </td>
       <td data-head={words.now} className="figures">
         {seenWritten(later)}
         <Beside told={corrected('later', later)} />
+        {onPhotos('later')}
       </td>
       <td data-head={words.verdictHead} className="verdict-cell">
         <div className="row">

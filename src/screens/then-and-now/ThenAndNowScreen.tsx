@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { useLocation } from 'wouter';
-import { eyesOf, sculptureRecordOf, surveyors, thenAndNowOf } from '../../actions';
+import { eyesOf, measuresOf, sculptureRecordOf, surveyors, thenAndNowOf } from '../../actions';
 import { firstComparable, previousComparable } from '../../engine/change';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
@@ -10,6 +10,7 @@ import { thingNames } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { CorrectedContext, correctedBy } from './CorrectedContext';
 import { LongerView } from './LongerView';
+import { MeasuredContext, measuredBy } from './MeasuredContext';
 import { RoundPair } from './RoundPair';
 import { ThenAndNowView } from './ThenAndNowView';
 
@@ -130,13 +131,16 @@ function Compared({
   const answer = useQuestion(thenAndNowOf(desk, then, now));
   const people = useQuestion(surveyors(desk));
   const eyes = useQuestion(eyesOf(desk));
+  const measures = useQuestion(measuresOf(desk, record.sculpture.thing));
   const nameOf = useMemo(() => thingNames(record, people ?? []), [record, people]);
   if (answer === undefined) return <Reading>{words.reading}</Reading>;
   if (answer === null) return <Notice kind="problem" title={words.notFound} />;
   return (
     <>
       <CorrectedContext value={correctedBy(answer, eyes)}>
-        <ThenAndNowView record={record} answer={answer} nameOf={nameOf} />
+        <MeasuredContext value={measuredBy(answer, measures)}>
+          <ThenAndNowView record={record} answer={answer} nameOf={nameOf} />
+        </MeasuredContext>
         <LongerView sculpture={record.sculpture.thing} />
       </CorrectedContext>
       <PrintRow />

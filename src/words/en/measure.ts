@@ -28,7 +28,7 @@ export const measure = {
   partNone: (what: string) => `It is not known yet which part of this photo is ${what}. Draw it first.`,
   partDraw: 'Draw the part',
   partDrawAnew: 'Draw another part',
-  partFromMap: 'Leave off what was drawn here',
+  partFromMap: 'Forget the part drawn here',
   partTitle: 'Draw the part',
   partLead: 'Tap along its edge, corner by corner, then close it. A part in several pieces is drawn piece by piece.',
   partWhole: 'The whole picture',
@@ -132,9 +132,9 @@ export const measure = {
   /** On other screens. */
   onPhotos: 'Measured on photos',
   onPhotosWhat: 'Shares of a photo, beside what the eye said. No score and no verdict uses them.',
-  photosToMeasure: 'Photos of this zone',
-  photosNone: 'There is no photo of this zone yet.',
-  photoOn: (day: string) => (day ? `Photo of ${day}` : 'Photo'),
-  measureOn: (photo: string) => `Measure on ${photo.charAt(0).toLowerCase()}${photo.slice(1)}`,
+  photosNone: 'There is no photo of this zone yet to measure on.',
+  photoNamed: (which: 'best' | 'worst' | undefined, day: string) =>
+    `${which === undefined ? 'Photo' : which === 'best' ? 'Best square' : 'Worst square'}${day && `, ${day}`}`,
+  measureOn: (photo: string) => `Measure on it: ${photo}`,
   beside: (way: string, value: string, low: string, high: string) => `on a photo, ${way}: ${value} (${low} to ${high})`,
 } as const;
