@@ -46,7 +46,7 @@ export const reckoned = (survey: Survey, todayGiven?: string) => {
   return {
     own,
     climate,
-    currents: livingWithin(currents),
+    within,
     today,
     works,
     lives,
