@@ -71,6 +71,37 @@ const sheets = (work: string, zone: string): readonly Screen[] => {
   ];
 };
 
+/** What is photographed: of the work that has six years of one view. */
+const photographed = (entries: readonly Entry[]): readonly Screen[] => {
+  const stair = entries.find(({ kind, body }) => kind === 'sculpture' && body.number === 'SW-02')!.thing;
+  const of = (kind: string) => entries.filter((e) => e.kind === kind && !e.gone && e.within === stair);
+  const id = idPart(stair);
+  const elevation = idPart(of('elevation')[0]!.thing);
+  const station = idPart(of('station')[0]!.thing);
+  const views = of('photo').filter(({ body }) => body.station === of('station')[0]!.thing);
+  const [first, last] = [idPart(views[0]!.thing), idPart(views.at(-1)!.thing)];
+  const square = of('photo').find(({ body }) => body.sentinel)!;
+  const zone = idPart(of('zone')[0]!.thing);
+  return [
+    { name: 'zone map', hash: `#/sculpture/${id}/map` },
+    { name: 'outlines', hash: `#/sculpture/${id}/outline/${elevation}` },
+    { name: 'stations', hash: `#/sculpture/${id}/stations` },
+    { name: 'shot list', hash: `#/sculpture/${id}/shots` },
+    { name: 'cards', hash: `#/cards/${id}` },
+    { name: 'photos', hash: `#/sculpture/${id}/photos` },
+    { name: 'viewfinder', hash: `#/sculpture/${id}/viewfinder/${station}`, field: true },
+    { name: 'compare: which', hash: `#/sculpture/${id}/compare` },
+    { name: 'compare', hash: `#/sculpture/${id}/compare/${first}/${last}` },
+    { name: 'strip', hash: `#/sculpture/${id}/strip/${station}` },
+    { name: 'measure a zone', hash: `#/measure/${last}/zone/${zone}` },
+    {
+      name: 'measure a square',
+      hash: `#/measure/${idPart(square.thing)}/sentinel/${idPart(String(square.body.sentinel))}`,
+    },
+    { name: 'colour', hash: `#/sculpture/${id}/colour` },
+  ];
+};
+
 /** Every screen of the app, with something of the garden on it. */
 export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
   const of = (kind: string, within?: string) =>
@@ -118,6 +149,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
       hash: '#/eye-check',
       touch: [w.eyeCheck.begin, w.eyeCheck.goOn(1, 12)],
     },
+    ...photographed(entries),
     ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
   ];
