@@ -2,12 +2,21 @@ import { useId } from 'react';
 import type { IndexLevel } from './indexLevel';
 import './pattern.css';
 
+interface PatternFillProps {
+  readonly id: string;
+  readonly level: IndexLevel;
+  /** Units of the drawing to a pixel, where they differ. */
+  readonly scale?: number;
+}
+
 /**
  * The hatch of one level, to fill a shape with `url(#id)`: nothing, dots, lines one way, lines closer, crossed.
  * Colour and hatch say the same thing twice, so that grey print and colour-blind eyes lose nothing.
  */
-export function PatternFill({ id, level }: { readonly id: string; readonly level: IndexLevel }) {
+export function PatternFill({ id, level, scale = 1 }: PatternFillProps) {
   const size = level === 4 ? 5 : 7;
+  const turn = level === 5 ? 'rotate(45)' : level > 2 ? 'rotate(-45)' : '';
+  const grown = scale === 1 ? '' : `scale(${scale})`;
   return (
     <pattern
       id={id}
@@ -15,7 +24,7 @@ export function PatternFill({ id, level }: { readonly id: string; readonly level
       width={size}
       height={size}
       patternUnits="userSpaceOnUse"
-      patternTransform={level === 5 ? 'rotate(45)' : level > 2 ? 'rotate(-45)' : undefined}
+      patternTransform={`${grown} ${turn}`.trim() || undefined}
     >
       <rect className="level-ground" width={size} height={size} />
       {level === 2 && <circle className="level-dot" cx="3.5" cy="3.5" r="1.1" />}

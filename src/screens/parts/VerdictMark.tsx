@@ -11,7 +11,7 @@ interface VerdictMarkProps {
 }
 
 /** Our own five shapes, told apart without colour: a climb, a slope, a level, a hand-over, a gap. */
-const shapes: Readonly<Record<Verdict, string>> = {
+export const verdictShapes: Readonly<Record<Verdict, string>> = {
   worse: 'M3 17L9 12l3 3 8-10M20 11V5h-6',
   better: 'M3 5l6 5 3-3 8 10M20 11v6h-6',
   'no sure change': 'M4 9h16M4 15h16',
@@ -26,7 +26,7 @@ export function VerdictMark({ verdict, clearly = false, children }: VerdictMarkP
   return (
     <span className={clearly ? `verdict ${slug} clearly` : `verdict ${slug}`}>
       <svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="true">
-        <path d={shapes[verdict]} />
+        <path d={verdictShapes[verdict]} />
       </svg>
       <span>{children ?? (clearly ? w.thenAndNow.clearlyVerdict(word) : word)}</span>
     </span>

@@ -8,7 +8,7 @@ export { FileButton } from './FileButton';
 export { FormActs } from './FormActs';
 export { IndexDial, type IndexDialProps } from './IndexDial';
 export * from './icons';
-export { type IndexLevel, levelOf } from './indexLevel';
+export { type IndexLevel, levelFloors, levelOf } from './indexLevel';
 export { LinkButton } from './LinkButton';
 export { Notice, type NoticeKind } from './Notice';
 export { Page, Reading, Section } from './Page';

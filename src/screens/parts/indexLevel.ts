@@ -1,7 +1,8 @@
 /** The five steps of the index scale, sound to poor. The edges at 80 and 55 are those of the condition classes. */
 export type IndexLevel = 1 | 2 | 3 | 4 | 5;
 
-const floors: readonly (readonly [number, IndexLevel])[] = [
+/** The least index of each step but the last. */
+export const levelFloors: readonly (readonly [number, IndexLevel])[] = [
   [90, 1],
   [80, 2],
   [55, 3],
@@ -9,4 +10,4 @@ const floors: readonly (readonly [number, IndexLevel])[] = [
 ];
 
 /** Level of an index between 0 and 100. */
-export const levelOf = (index: number): IndexLevel => floors.find(([floor]) => index >= floor)?.[1] ?? 5;
+export const levelOf = (index: number): IndexLevel => levelFloors.find(([floor]) => index >= floor)?.[1] ?? 5;
