@@ -66,11 +66,15 @@ interface TakePartProps {
 function TakePart({ of, draft, part }: TakePartProps) {
   const desk = useDesk();
   const { run, refused } = useDeed();
+  // Check dots were laid in the part as it was; patches, spots and strokes lie where they lie.
+  const { maskShare: _s, leftOut: _l, inMask: _i, outsideMask: _o, ...working } = draft.working;
   return (
     <Notice
       title={words.partChanged}
       actions={
-        <Button onClick={() => void run(() => keepTouches(desk, of, { ...draft, part }))}>{words.partTake}</Button>
+        <Button onClick={() => void run(() => keepTouches(desk, of, { ...draft, working, part }))}>
+          {words.partTake}
+        </Button>
       }
     >
       <p>{refused ?? words.partChangedWhat}</p>

@@ -12,3 +12,6 @@ export const subjectOf = (kind: string): string => {
 
 /** A kind by its name, or its code where this version does not know it. */
 export const kindName = (kind: string): string => kindOf(kind)?.name ?? kind;
+
+/** What the two sorts of pixels are called. */
+export const sortsOf = (kind: string) => w.measure.sorts[isGreen(kind) ? 'green' : 'other'];

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Outcome } from '../../actions';
 import { useDeed } from '../shell';
 
@@ -8,10 +8,13 @@ import { useDeed } from '../shell';
  */
 export function useTouches<T>(start: T, keep: (next: T) => Promise<Outcome>) {
   const [now, setNow] = useState(start);
+  const newest = useRef(start);
   const { run, refused } = useDeed();
-  const change = (next: T) => {
-    setNow(next);
-    void run(() => keep(next));
+  const change = (next: T | ((before: T) => T)) => {
+    newest.current = typeof next === 'function' ? (next as (before: T) => T)(newest.current) : next;
+    const kept = newest.current;
+    setNow(kept);
+    void run(() => keep(kept));
   };
   return { now, change, refused } as const;
 }

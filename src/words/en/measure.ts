@@ -116,6 +116,32 @@ export const measure = {
   partTake: 'Go over to the new part',
   green: 'green',
 
+  maskLead: (green: string, sound: string) =>
+    `Tap three spots or more of each: ${green.toLowerCase()}, and ${sound.toLowerCase()}. Choose them in even light, some pale and some dark. The pixels are then told apart by the colour of these spots alone.`,
+  sorts: {
+    green: { green: 'Green', sound: 'Sound surface' },
+    other: { green: 'The finding', sound: 'Surface without it' },
+  },
+  spots: (name: string, n: number, of: number) => `${name}: ${n < of ? `${n} of ${of} spots` : `${n} spots`}`,
+  spotTap: (name: string) => `Tap a spot: ${name.toLowerCase()}`,
+  dab: (name: string) => `Brush: ${name.toLowerCase()}`,
+  touchDoes: 'A touch on the picture',
+  doing: { tap: 'taps one more spot', brush: 'puts the mask right' },
+  tapWhat: 'The spot is',
+  brushWhat: 'What the brush lays down',
+  brushSize: 'Brush',
+  brushSizes: { small: 'Small', middle: 'Middle', large: 'Large' },
+  spotUndo: (name: string) => `Undo the last spot: ${name.toLowerCase()}`,
+  dabUndo: 'Undo the last touch of the brush',
+  maskWaits: 'The pixels are being counted …',
+  maskSays: (share: string) =>
+    `The mask takes in ${share}. This is no figure yet: the check dots say how far it is right.`,
+  maskLeftOut: (share: string) => `${share} of the part lies in glare or deep shade and is left out.`,
+  maskChange: 'Change the mask',
+  maskOther: 'These check dots belong to another mask',
+  maskOtherWhat: 'This browser reads the picture a little differently. Change the mask, and lay check dots anew.',
+  checkLay: 'Lay the check dots',
+
   table: 'Beside each other',
   tableCaption: (kind: string) => `${kind}: what each way says`,
   tableNone: 'Nothing is told of this kind yet, neither by eye nor on this photo.',
