@@ -1,5 +1,5 @@
 /** Stations, outlines, photos laid on one another, measuring on photos, colour readings: one file a deed. */
-
+export { type AgreedColourFields, editAgreedColour, removeAgreedColour, setAgreedColour } from './agreedColours';
 export {
   answersOf,
   type DotAnswer,
@@ -27,6 +27,7 @@ export type { PartFrom } from './partOnPhoto';
 export { expectPhoto, noPhotoExpected, type PhotoExpected, photoExpected } from './photoExpected';
 export { type PhotoPlace, photoForStation } from './photoForStation';
 export { type PhotoOfZone, photosOfZone } from './photosOfZone';
+export { addReading, editReading, type ReadingFields, removeReading } from './readings';
 export { addSentinel, editSentinel, removeSentinel, type SentinelFields } from './sentinels';
 export { setElevationScale, setElevationStation } from './setElevationScale';
 export { removeOutline, setObliquity, setOutline } from './setOutline';

@@ -68,6 +68,11 @@ export const reasonsOfActions = {
   'photo in use': (s) =>
     `${s.times('count', 'finding, zone or measurement shows', 'findings, zones or measurements show')} this photo, so it stays. Take it out there first.`,
   'nothing drawn': () => 'Nothing is being drawn here. Choose a zone and touch the corners of its outline.',
+  'colour missing': () => 'No placing is written down. Write the three figures of at least one, L*, a* and b*.',
+  'colour not possible': (s) =>
+    `${s.text('what')}* lies between ${s.number('low')} and ${s.number('high')} on any surface. Look at the figure, its comma and its sign.`,
+  'aperture not possible': () => 'The opening of the instrument is a few millimetres wide. Look at the figure.',
+  'agreed by missing': () => 'It is not said who agreed on the colour. Write who did.',
   'outline too few corners': () =>
     'An outline needs at least three corners. Touch more places along the edge of the zone.',
   'outline crosses itself': () =>
@@ -112,6 +117,12 @@ export const namesOfDeeds = {
   'deed: zones ordered': () => 'changed the walking order',
   'deed: elevation added': (s) => `added the elevation ${s.text('side')}`,
   'deed: elevation removed': (s) => `removed the elevation ${s.text('side')}`,
+  'deed: reading added': (s) => `kept a colour reading of ${s.day('day')}`,
+  'deed: reading edited': (s) => `changed the colour reading of ${s.day('day')}`,
+  'deed: reading removed': (s) => `removed the colour reading of ${s.day('day')}`,
+  'deed: colour agreed': (s) => `wrote down the agreed colour “${s.text('name')}”`,
+  'deed: agreed colour edited': (s) => `changed the agreed colour “${s.text('name')}”`,
+  'deed: agreed colour removed': (s) => `removed the agreed colour “${s.text('name')}”`,
   'deed: station added': (s) => `set station ${s.text('letter')}`,
   'deed: station edited': (s) => `changed station ${s.text('letter')}`,
   'deed: station removed': (s) => `removed station ${s.text('letter')}`,
