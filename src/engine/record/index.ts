@@ -12,6 +12,7 @@ export { assemble, currentOf, headsOf } from './heads';
 export { bodyVersion, isKnown, kindsOfThing } from './kindsOfThing';
 export { latestRound } from './latestRound';
 export { earlierRound, findingsOf, visitOf } from './lookingUp';
+export { roundsCountedAs } from './mergedRounds';
 export { idPart, nameOf, type Origin, seriesOf } from './names';
 export { daysApart, type PairOfRounds, roundsThatMayBeOne } from './oneRound';
 export type * from './reason';

@@ -10,6 +10,7 @@ export type CautionPlace =
   | 'hot work'
   | 'basin'
   | 'insert'
+  | 'photo'
   | 'after storm';
 
 export interface Caution {
@@ -66,6 +67,13 @@ export const cautions: readonly Caution[] = [
     name: 'Basin, tide, pumps',
     where: ['basin'],
     text: 'Know the tide. Have pumps and lights switched off and locked off by a licensed electrician before you step in, even when drained.',
+    source: practice,
+  },
+  {
+    id: 'stepping-back',
+    name: 'Stepping back',
+    where: ['photo'],
+    text: 'Never walk backwards with the screen before your eyes. Look behind you first: steps, kerbs, holes, traffic, the edge of the water.',
     source: practice,
   },
   {
