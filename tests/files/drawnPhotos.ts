@@ -41,7 +41,7 @@ export interface DrawnPhoto {
   readonly isGreen: Uint8Array;
   /** 1 where a highlight hides the surface. */
   readonly inGlare: Uint8Array;
-  /** 1 where the surface looks as its sort does: no thin film, nothing mirrored. */
+  /** 1 where the surface looks as its sort does: no thin film, nothing mirrored, neither dark nor blown. */
   readonly isPlain: Uint8Array;
   /** Green pixels of the zone over its pixels. */
   readonly share: number;
@@ -124,7 +124,7 @@ export const drawnPhoto = (drawing: Drawing): DrawnPhoto => {
     const veil = thin * noiseAt(x, y, 0.03, seed + 13);
     const opaque = is ? 1 - veil : veil / 2;
     const mirrored = leaves * Math.max(0, 3 * noiseAt(x, y, 0.2, seed + 17) - 1.5);
-    if (veil <= 0.5 * thin && mirrored < 0.1) isPlain[at] = 1;
+    if (veil <= 0.5 * thin && mirrored < 0.1 && lit > 0.25 && lit < 3) isPlain[at] = 1;
     const shine = shineAt(x, y);
     if (shine > 0.4) inGlare[at] = 1;
     for (let c = 0; c < 3; c++) {

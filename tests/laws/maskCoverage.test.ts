@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type MaskRow, maskCases, maskRow } from '../files/coverageCases';
+import type { Drawing } from '../files/drawnPhotos';
 
 const mean = (of: readonly number[]): number => of.reduce((sum, one) => sum + one, 0) / of.length;
 const checks = 20;
@@ -67,5 +68,32 @@ describe('A mask with 30 check dots on drawn photos of known coverage, one judge
     expect(middle.length).toBeGreaterThanOrEqual(40);
     expect(refused.length / middle.length).toBeLessThanOrEqual(0.2);
     for (const { refused: why } of refused) expect(why).toBe('coverage: green and sound too alike');
+  });
+});
+
+describe('A drawn photo that cannot tell', () => {
+  const drawing = { seed: 4, coverage: 0.2, pattern: 'ragged' as const, width: 480, noise: 2 };
+  const why = async (more: Partial<Drawing>) =>
+    (await maskRow({ name: 'refused', quality: 85, ...drawing, ...more }, 1)).refused;
+
+  it('tells where it is lit as it should be', async () => {
+    expect(await why({})).toBe('');
+  });
+
+  it('refuses in deep shade and in blown light: there is no spot to tap', async () => {
+    expect(await why({ exposure: 0.03 })).toContain('coverage: too few spots tapped');
+    expect(await why({ exposure: 12 })).toContain('coverage: too few spots tapped');
+  });
+
+  it('refuses where more than three tenths of the zone lie in deep shade, though the spots tapped were lit', async () => {
+    expect(await why({ seed: 5, exposure: 0.05, light: 5 })).toContain('coverage: too dark or too bright');
+  });
+
+  it('refuses green that has the colour of the sound surface', async () => {
+    expect(await why({ sound: [92, 82, 60], green: [88, 86, 60] })).toBe('coverage: green and sound too alike');
+  });
+
+  it('refuses a zone that is a spot on the photo', async () => {
+    expect(await why({ width: 120 })).toContain('coverage: zone too small on the photo');
   });
 });

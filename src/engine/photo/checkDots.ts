@@ -16,7 +16,8 @@ export const checkDotsFor = (
 
 /**
  * Places of the check dots. `classes` holds one number a pixel of a picture of `size`, row by row: 0 sound, 1 green; anything else
- * (left out, outside the zone) gets no dot. Each pixel of a class has the same chance; the dots of a class are spread along its rows.
+ * (left out, outside the zone) gets no dot. Each pixel of a class has the same chance; the dots of a class are spread along its rows, never two
+ * on one pixel.
  */
 export const checkDotsIn = (
   classes: Uint8Array,
@@ -30,7 +31,8 @@ export const checkDotsIn = (
   const [sound = 0, green = 0] = many;
   if (sound + green === 0) return { inMask: [], outsideMask: [] };
   const asked = checkDotsFor(green / (sound + green), n);
-  const spread = (of: 0 | 1, total: number, dots: number): Point[] => {
+  const spread = (of: 0 | 1, total: number, most: number): Point[] => {
+    const dots = Math.min(most, total);
     const wanted = Array.from({ length: dots }, (_, i) => Math.floor(((i + drawn.uniform()) * total) / dots));
     const places: Point[] = [];
     let seen = -1;

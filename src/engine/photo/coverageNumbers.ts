@@ -22,7 +22,7 @@ export const coverageNumbers = {
   ),
   fewestDots: own(20, 'Dots that must be judged before a share is told from them'),
   mostGlare: own(
-    0.5,
+    0.3,
     'Share of the dots, or of the zone, lost to glare and deep shade from which nothing is told of the zone',
   ),
   saidGlare: own(0.1, 'Share lost to glare and deep shade from which it is said'),
@@ -38,6 +38,7 @@ export const coverageNumbers = {
   checkDots: own(30, 'Check dots laid over a mask and outside it'),
   fewestChecks: own(20, 'Check dots that must be judged before a share is told from them'),
   fewestChecksEach: own(5, 'Check dots that must be judged in the mask, and outside it, each'),
+  smallSide: own(0.01, 'Share of the zone up to which a mask, or what lies outside it, needs no check dots of its own'),
   mostWrong: own(
     0.5,
     'Share of the check dots in a mask that are not green over which the mask is said to follow something else',

@@ -27,13 +27,13 @@ export const maskCoverage = (
 ): Measurement => {
   const inside = counted(inMask);
   const outside = counted(outsideMask);
-  const { fewestChecks, fewestChecksEach, mostGlare, mostWrong, saidGlare } = coverageNumbers;
+  const { fewestChecks, fewestChecksEach, mostGlare, mostWrong, saidGlare, smallSide } = coverageNumbers;
   const judged = inside.judged + outside.judged;
   const leftOut = mask.leftOut ?? 0;
   const short =
     judged < fewestChecks.value ||
-    (mask.share > 0 && inside.judged < fewestChecksEach.value) ||
-    (mask.share < 1 && outside.judged < fewestChecksEach.value);
+    (mask.share > smallSide.value && inside.judged < fewestChecksEach.value) ||
+    (1 - mask.share > smallSide.value && outside.judged < fewestChecksEach.value);
   const refused = [
     ...tooSmall(zone, size),
     ...(leftOut > mostGlare.value ? [because('coverage: too dark or too bright', { share: leftOut })] : []),

@@ -16,14 +16,15 @@ interface Part {
 
 /**
  * Share and limits of one stratum, pushed out to what they would be if up to so many of its judgements were slips, all of them
- * one way: seen = true x (1 - missed) + (1 - true) x (seen wrongly), solved for the true share at the worst of both.
+ * one way (seen = true x (1 - missed) + (1 - true) x (seen wrongly), solved for the true share at the
+ * worst of both). `unjudged` is its share where none was judged.
  */
-const partOf = (weight: number, { hits, judged }: Stratum, level: Level): Part => {
+const partOf = (weight: number, { hits, judged }: Stratum, unjudged: 0 | 1, level: Level): Part => {
   const [low, high] = shareInterval(hits, judged, level);
   const slips = coverageNumbers.slips.value;
   return {
     weight,
-    value: judged === 0 ? 0 : hits / judged,
+    value: judged === 0 ? unjudged : hits / judged,
     low: Math.max(0, (low - slips) / (1 - slips)),
     high: Math.min(1, high / (1 - slips)),
   };
@@ -51,12 +52,12 @@ const endOf = (parts: readonly Part[], of: (part: Part) => number, bound: 0 | 1)
 };
 
 /**
- * Weighted share of two strata, `weight` in the first, with limits that add each stratum's own reach in quadrature, each side by
+ * Share of the whole from the dots in a mask of share `weight` and outside it, with limits that add each stratum's own reach in quadrature, each side by
  * itself, so that a count of nought still reaches up.
  * Source: Zou and Donner 2008, Stat. Med. 27:1693-1702 (variances recovered from limits); from memory.
  */
 export const stratified = (weight: number, inside: Stratum, outside: Stratum, level: Level = 0.95) => {
-  const parts = [partOf(weight, inside, level), partOf(1 - weight, outside, level)];
+  const parts = [partOf(weight, inside, 1, level), partOf(1 - weight, outside, 0, level)];
   const value = total(parts, (part) => part.value);
   return {
     value,
