@@ -30,8 +30,7 @@ export const takenIn = async (file: Blob, { keepPlace = false, name = '' }: Phot
   const hash = await sha256(bytes);
   const held = await holds(view, mime);
   const lying = held === 'size untrue' ? undefined : sizeOf(view);
-  const small =
-    held === 'size untrue' ? 'cannot' : await thumbnail(new Blob([bytes], { type: mime }), lying, orientation);
+  const small = held === 'size untrue' ? 'cannot' : await thumbnail(shown(bytes, mime, held), lying, orientation);
   const flaw = held !== 'whole' ? held : small === 'cannot' ? 'not shown' : undefined;
   const size = typeof small === 'object' ? small : lying && upright(lying, orientation);
   return {
@@ -48,6 +47,12 @@ export const takenIn = async (file: Blob, { keepPlace = false, name = '' }: Phot
     notes: notesOf(gpsBlanked, held, small === 'cannot', mime),
   };
 };
+
+/** With an end mark set to it, a browser shows a JPEG that was cut as far as it goes; without one it shows nothing. */
+const shown = (bytes: ArrayBuffer, mime: PictureType, held: Holds): Blob =>
+  new Blob(held === 'cut short' && mime === 'image/jpeg' ? [bytes, new Uint8Array(endMark)] : [bytes], { type: mime });
+
+const endMark = [0xff, 0xd9];
 
 const refuse = (bytes: Uint8Array, name: string): never => {
   const start = new TextDecoder('latin1').decode(bytes.subarray(0, 2000)).toLowerCase();
