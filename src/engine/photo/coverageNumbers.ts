@@ -25,6 +25,10 @@ export const coverageNumbers = {
     0.3,
     'Share of the dots, or of the zone, lost to glare and deep shade from which nothing is told of the zone',
   ),
+  mostOpen: own(
+    0.1,
+    'Share of the dots that may be left open: they lie row by row, and the first rows are not the zone',
+  ),
   saidGlare: own(0.1, 'Share lost to glare and deep shade from which it is said'),
   closestDots: own(5, 'Pixels between dots under which they fall on the same spot of the picture'),
   patchSpacing: {

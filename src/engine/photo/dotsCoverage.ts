@@ -17,6 +17,10 @@ export const dotsHit = (hits: number, judged: number, reasons: readonly Reason[]
   return { value, low, high, method: 'dots', coverage, reasons };
 };
 
+/** Why a count is not done with; empty where next to all dots are judged, or none lie. */
+export const notJudgedYet = (open: number, laid: number): readonly Reason[] =>
+  open > coverageNumbers.mostOpen.value * laid ? [because('coverage: dots not judged yet', { open, laid })] : [];
+
 /**
  * Share of the zone told by dots of `dotsIn`. `largestPatch` is the width of the largest patch, share of the photo width, where it is
  * known. Glare is skipped: the share is that of what could be seen.
@@ -34,6 +38,7 @@ export const dotsCoverage = (answers: Answers, zone: Outline, size: Size, larges
     ...(laid > 0 && glare / laid > coverageNumbers.mostGlare.value
       ? [because('coverage: too much glare', { share: glare / laid })]
       : []),
+    ...notJudgedYet(open, laid),
     ...(judged < fewest ? [because('coverage: too few dots judged', { judged, fewest })] : []),
   ];
   if (refused.length > 0) return { refused };

@@ -1,5 +1,6 @@
 import { type Answers, counted } from './answers';
 import { coverageNumbers } from './coverageNumbers';
+import { notJudgedYet } from './dotsCoverage';
 import type { Measurement } from './measured';
 import type { Outline, Size } from './point';
 import { because } from './reasonCodes';
@@ -37,6 +38,7 @@ export const maskCoverage = (
   const refused = [
     ...tooSmall(zone, size),
     ...(leftOut > mostGlare.value ? [because('coverage: too dark or too bright', { share: leftOut })] : []),
+    ...notJudgedYet(inside.open + outside.open, inside.laid + outside.laid),
     ...(short
       ? [
           because('coverage: too few check dots judged', {

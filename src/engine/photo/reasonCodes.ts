@@ -11,6 +11,7 @@ export const photoReasons = {
   'coverage: glare skipped': ['glare', 'laid'],
   'coverage: a wrong dot is not in the range': [],
   'coverage: dots left open': ['open', 'laid'],
+  'coverage: dots not judged yet': ['open', 'laid'],
   'coverage: dots closer than a patch': ['spacing', 'patch'],
   'coverage: dots closer than pixels tell': ['pixels', 'least'],
   'coverage: too much glare': ['share'],

@@ -20,6 +20,8 @@ export const reasonsOfPhoto = {
   'coverage: a wrong dot is not in the range': () =>
     'The range is that of where the dots happened to fall. Dots judged wrongly come on top: one in twenty moves a small share by up to 5 points.',
   'coverage: dots left open': (s) => `${s.number('open')} of ${s.number('laid')} dots are not judged yet.`,
+  'coverage: dots not judged yet': (s) =>
+    `${s.number('open')} of ${s.number('laid')} dots are not judged yet. They lie row by row, so the first of them tell of a part of the zone only.`,
   'coverage: dots closer than a patch': (s) =>
     `The dots lie ${s.percent('spacing')} of the photo’s width apart and the largest patch is ${s.percent('patch')} wide: neighbours tell much the same. Tracing is the better way for patches this large.`,
   'coverage: dots closer than pixels tell': (s) =>

@@ -116,6 +116,13 @@ describe('Coverage from dots', () => {
     expect(codesOf(dotsCoverage('n'.repeat(1000), square, small))).toContain('coverage: dots closer than pixels tell');
   });
 
+  it('does not tell of a zone from its first rows', () => {
+    expect(codesOf(dotsCoverage('y'.repeat(30) + '-'.repeat(19), square, size))).toEqual([
+      'coverage: dots not judged yet',
+    ]);
+    expect(isRefused(dotsCoverage('y'.repeat(45) + '-'.repeat(4), square, size))).toBe(false);
+  });
+
   it('says where dots lie closer than four fifths of the largest patch, and not where they lie wider', () => {
     const { spacing } = dotsIn(square, size, 49, 1);
     const answers = 'yn'.repeat(24);

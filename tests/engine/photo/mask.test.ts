@@ -222,6 +222,9 @@ describe('Coverage from a mask and its check dots', () => {
     expect(codes({ share: 0.3 }, all, `${'g'.repeat(11)}nnnn`, whole, size)).toEqual([
       'coverage: too few check dots judged',
     ]);
+    expect(codes({ share: 0.3 }, many(5, 5), many(0, 12) + '-'.repeat(8), whole, size)).toEqual([
+      'coverage: dots not judged yet',
+    ]);
     expect(codes({ share: 0.3, leftOut: 0.31 }, all, all, whole, size)).toEqual(['coverage: too dark or too bright']);
     expect(codes({ share: 0.3 }, all, all, whole, { width: 99, height: 100 })).toEqual([
       'coverage: zone too small on the photo',
