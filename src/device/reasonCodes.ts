@@ -55,6 +55,13 @@ export const deviceReasonCodes = {
   /** It holds fewer or more pixels than it says: kept, not opened. */
   'picture size untrue': [],
   'location blanked': [],
+  /** This browser shows no camera on a page. */
+  'no camera on the page': [],
+  'camera not allowed': [],
+  'no camera here': [],
+  /** Another app has it, or the browser failed to start it; in its own words. */
+  'camera busy': ['said'],
+  'camera lost': [],
   /** The person closed the save or share sheet: no error. */
   'save cancelled': [],
   'save refused': ['said'],

@@ -1,5 +1,6 @@
 /** Stations, outlines, photos laid on one another, measuring on photos, colour readings: one file a deed. */
 export { type AgreedColourFields, editAgreedColour, removeAgreedColour, setAgreedColour } from './agreedColours';
+export { type CardsOfWork, cardsToPrint } from './cardsToPrint';
 export {
   answersOf,
   type DotAnswer,
@@ -10,6 +11,7 @@ export {
   takeBackDot,
 } from './judgeDot';
 export { keepMeasure, removeMeasure } from './keepMeasure';
+export { type Light, lightNow, sayLight } from './lightNow';
 export { changeMapDraft, keepOutlineDrawn, keepScaleDrawn, type MapDraft, mapDraft } from './mapDraft';
 export {
   keepTouches,
@@ -25,7 +27,9 @@ export { type Measuring, measuringOf } from './measuringOf';
 export { type MeasuringPlace, setMeasuringPlace } from './measuringPlace';
 export type { PartFrom } from './partOnPhoto';
 export { expectPhoto, noPhotoExpected, type PhotoExpected, photoExpected } from './photoExpected';
+export { expectShot, photoForShot, type ShotPlace } from './photoForShot';
 export { type PhotoPlace, photoForStation } from './photoForStation';
+export { type PhotoOfWork, type PhotosOfWork, photosOfWork } from './photosOfWork';
 export { type PhotoOfZone, photosOfZone } from './photosOfZone';
 export { addReading, editReading, type ReadingFields, removeReading } from './readings';
 export { addSentinel, editSentinel, removeSentinel, type SentinelFields } from './sentinels';
@@ -46,4 +50,5 @@ export {
 } from './stations';
 export { type TakenMany, type TakenOne, type TakingMany, takeMany } from './takeMany';
 export { thingsOf } from './thingsOf';
+export { type Camera, feelLevel, mayFeelLevel, openViewfinder, takeFrame } from './viewfinder';
 export { type OtherPhoto, type SideOnMap, type ZoneMap, zoneMapOf } from './zoneMapOf';

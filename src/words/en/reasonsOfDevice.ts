@@ -59,6 +59,14 @@ export const reasonsOfDevice = {
   'picture size untrue': () =>
     'The file does not hold as many pixels as it says, so it is not opened here. It is kept as it is. Save it again from the program that made it.',
   'location blanked': () => 'The place where the picture was taken was blanked in it before it was kept.',
+  'no camera on the page': () =>
+    'This browser shows no camera on a page. Take the photo with the tablet’s own camera instead.',
+  'camera not allowed': () =>
+    'The browser was told not to let this page use the camera. Allow it in the browser’s settings for this page, or take the photo with the tablet’s own camera.',
+  'no camera here': () => 'This device has no camera that can be used. Choose a photo it already has.',
+  'camera busy': (s) =>
+    `The camera did not start (${s.text('said')}). Close other apps that use it and try again, or take the photo with the tablet’s own camera.`,
+  'camera lost': () => 'The camera was taken away by another app. Open this view again.',
   'save cancelled': () => 'Not saved: the window was closed.',
   'save refused': (s) => `The device refused to save (${s.text('said')}). Try another way below.`,
   'way not here': () => 'This device cannot do it in this way. Choose another.',
