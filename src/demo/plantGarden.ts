@@ -23,6 +23,7 @@ import { askedAgainFrom, doneTwice, eyeChecks } from './garden/eyes';
 import { photosOfGarden } from './garden/photos';
 import type { GardenClock } from './gardenClock';
 import { type Drawing, type Photographed, photographRound, setUpPhotos } from './photograph';
+import { colourEvents } from './readColour';
 import { done, walkZone } from './walkRound';
 
 interface Planted {
@@ -153,6 +154,7 @@ const eventsOf = (
     ...(work.number === doneTwice.work
       ? [{ day: doneTwice.day, run: () => roundTwice(desk, sculpture, zones, setSurveyor, people) }]
       : []),
+    ...colourEvents(desk, work.number, sculpture, zones),
     ...(work.number === 'SW-02' ? moundsOnTheBaseRing(desk, planted) : []),
   ];
 };

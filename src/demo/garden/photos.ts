@@ -18,11 +18,6 @@ export interface DemoSentinel {
   readonly green: readonly [number, number, number, number, number, number];
 }
 
-export interface DemoColour {
-  readonly date: string;
-  readonly values: readonly (readonly [L: number, a: number, b: number])[];
-}
-
 export interface DemoPhotos {
   readonly stations: readonly DemoStation[];
   /** Years, counted from 2021, of which a photo from the first station is kept, and how it was taken. The last is the elevation. */
@@ -169,35 +164,4 @@ export const photosOfGarden: Readonly<Record<string, DemoPhotos>> = {
     scale: { top: [5, 90], foot: [97, 90], metres: 6.2 },
     runOff: ['B', 'D', 'F'],
   },
-};
-
-/** SW-03, table top: agreed at the end of the work of 2023, read each May since with a borrowed instrument. */
-export const tableTopColour: { readonly agreed: DemoColour; readonly readings: readonly DemoColour[] } = {
-  agreed: { date: '2023-09-21', values: [[28.4, 7.9, 9.6]] },
-  readings: [
-    {
-      date: '2024-05-14',
-      values: [
-        [28.1, 7.7, 9.4],
-        [28.6, 7.8, 9.9],
-        [27.9, 7.6, 9.2],
-      ],
-    },
-    {
-      date: '2025-05-13',
-      values: [
-        [27.6, 7.2, 9.0],
-        [28.3, 7.1, 9.3],
-        [27.5, 7.4, 8.7],
-      ],
-    },
-    {
-      date: '2026-05-12',
-      values: [
-        [27.2, 6.3, 8.9],
-        [27.9, 6.6, 9.2],
-        [26.8, 6.0, 8.5],
-      ],
-    },
-  ],
 };
