@@ -10,6 +10,8 @@ export interface Settings {
   /** Thing name of the surveyor at work, or ''. */
   readonly surveyor: string;
   readonly units: 'metric' | 'imperial';
+  /** What the printer holds, for what must come out true to size. */
+  readonly paper: 'A4' | 'Letter';
   /** Photos keep the place their camera wrote into them; it is blanked otherwise. */
   readonly keepPlace: boolean;
 }
@@ -21,6 +23,7 @@ const usual: Settings = {
   ownEye: true,
   surveyor: '',
   units: 'metric',
+  paper: 'A4',
   keepPlace: false,
 };
 
@@ -30,6 +33,7 @@ const allowed: { readonly [K in keyof Settings]: (value: unknown) => boolean } =
   gloves: (v) => typeof v === 'boolean',
   ownEye: (v) => typeof v === 'boolean',
   surveyor: (v) => typeof v === 'string',
+  paper: (v) => v === 'A4' || v === 'Letter',
   units: (v) => v === 'metric' || v === 'imperial',
   keepPlace: (v) => typeof v === 'boolean',
 };
