@@ -24,6 +24,19 @@ export const photoReasons = {
   'coverage: too few check dots judged': ['judged', 'fewest', 'each'],
   'coverage: too few spots tapped': ['sort', 'usable', 'least'],
   'coverage: green and sound too alike': ['apart', 'least', 'strays'],
+  'fit: too few pairs': ['pairs', 'needed'],
+  'fit: pairs in one place': [],
+  'fit: pairs on one line': ['off'],
+  'fit: mirrored': [],
+  'fit: folded': [],
+  'fit: residual': ['share', 'px', 'pairs'],
+  'fit: blink only': ['most'],
+  'fit: not the same station': ['most'],
+  'fit: one pair stands out': ['pair', 'without'],
+  'fit: pairs take up little of the picture': ['share'],
+  'fit: homography only where flat': [],
+  'area: scale too short': ['length', 'least'],
+  'area: no outline': [],
 } as const satisfies Record<string, readonly string[]>;
 
 export type PhotoReason = keyof typeof photoReasons;

@@ -48,4 +48,31 @@ export const reasonsOfPhoto = {
     s.text('strays') === '0'
       ? 'On this photo the green and the sound surface are too alike in colour to be told apart. Count dots instead.'
       : `${s.times('strays', 'tapped spot looks', 'tapped spots look')} more like the other sort. Tap again, or count dots instead.`,
+  'fit: too few pairs': (s) =>
+    `${s.times('pairs', 'pair', 'pairs')} of ${s.number('needed')}. Each is one spot of the work, touched on both photos; one more than needed shows whether they agree.`,
+  'fit: pairs in one place': () =>
+    'The pairs lie too near one another to say how the rest of the photo lies. Touch spots far apart: top and bottom, left and right.',
+  'fit: pairs on one line': (s) =>
+    s.text('off') === '0'
+      ? 'The pairs lie on one line, so the photo could turn about it. Touch a spot well beside that line.'
+      : 'All pairs but one or two lie on one line. Touch another spot well beside that line.',
+  'fit: mirrored': () =>
+    'By these pairs one photo is the mirror of the other. Look whether left and right were exchanged in a pair, or whether a photo was turned over.',
+  'fit: folded': () =>
+    'By these pairs part of the photo would fold over on itself. Take away the pair that is wrong, or choose another way of laying.',
+  'fit: residual': (s) =>
+    `Each of ${s.number('pairs')} pairs lies, by the others, ${s.percent('share')} of the photo’s width (${s.number('px', 0)} pixels) from where it was touched.`,
+  'fit: blink only': (s) =>
+    `That is over ${s.percent('most')}: the two can be looked at in turn, and no change map is drawn of them.`,
+  'fit: not the same station': (s) =>
+    `That is over ${s.percent('most')}: these two photos were not taken from the same place, or a pair is wrong. They are shown side by side only.`,
+  'fit: one pair stands out': (s) =>
+    `Pair ${s.number('pair')} does not agree with the others; without it they lie within ${s.percent('without')} of the width. Touch it again, or take it away.`,
+  'fit: pairs take up little of the picture': (s) =>
+    `The pairs take in ${s.percent('share')} of the picture. How far off it is outside them, they cannot say.`,
+  'fit: homography only where flat': () =>
+    'A slanted plane was fitted: it holds where the work is nearly flat, and nowhere else.',
+  'area: scale too short': (s) =>
+    `The two places of the scale lie ${s.percent('length')} of the photo’s width apart; they should be ${s.percent('least')} or more. Choose a longer length on the work.`,
+  'area: no outline': () => 'The outline takes in no surface. Draw it first.',
 } satisfies Sentences<PhotoReason>;
