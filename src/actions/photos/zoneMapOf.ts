@@ -9,8 +9,6 @@ export interface OtherPhoto {
   readonly photo: Thing<'photo'>;
   /** YYYY-MM-DD or as vague as it is known: of its round, or as the camera says. */
   readonly day: string | undefined;
-  /** The pairs that lay one on the other, and whether they lead from this photo onto that of the side. */
-  readonly fit: { readonly pairs: Thing<'photoFit'>; readonly fromIt: boolean } | null;
 }
 
 export interface SideOnMap extends Side {
@@ -23,17 +21,12 @@ export interface ZoneMap {
   readonly sides: readonly SideOnMap[];
   readonly runOffs: readonly Thing<'runOff'>[];
   readonly stations: readonly Thing<'station'>[];
+  /** Pairs that lay photos of the work on one another. */
+  readonly fits: readonly Thing<'photoFit'>[];
 }
 
 const dayOf = ({ body }: Thing<'photo'>, rounds: ReadonlyMap<string, string>): string | undefined =>
   (body.round && rounds.get(body.round)) || body.taken?.slice(0, 10);
-
-const fitBetween = (fits: readonly Thing<'photoFit'>[], photo: string, own: string): OtherPhoto['fit'] => {
-  const from = fits.find(({ body }) => body.photo === photo && body.onto === own);
-  if (from) return { pairs: from, fromIt: true };
-  const onto = fits.find(({ body }) => body.photo === own && body.onto === photo);
-  return onto ? { pairs: onto, fromIt: false } : null;
-};
 
 /** Sides with their outlines and the other photos of their stations, and where water runs. */
 export const zoneMapOf = (desk: Desk, sculpture: string): Question<ZoneMap> =>
@@ -56,13 +49,14 @@ export const zoneMapOf = (desk: Desk, sculpture: string): Question<ZoneMap> =>
         const from = side.elevation.body.station ?? side.photo?.body.station;
         const others = photos
           .filter(({ thing, body }) => from !== undefined && body.station === from && thing !== own)
-          .map((photo) => ({ photo, day: dayOf(photo, days), fit: fitBetween(fits, photo.thing, own) }))
+          .map((photo) => ({ photo, day: dayOf(photo, days) }))
           .sort((a, b) => (b.day ?? '').localeCompare(a.day ?? '') || (a.photo.thing < b.photo.thing ? -1 : 1));
         return { ...side, station: stations.find(({ thing }) => thing === from), others };
       });
       return {
         sides: onMap,
         runOffs: runOffs.sort((a, b) => (a.thing < b.thing ? -1 : 1)),
+        fits,
         stations: stations.sort((a, b) => a.body.order - b.body.order),
       };
     },

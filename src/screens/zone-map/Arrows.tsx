@@ -10,12 +10,13 @@ interface ArrowsProps {
 
 /** Where water runs, between zones that are both drawn on this side. */
 export function Arrows({ runOffs, placed, unit }: ArrowsProps) {
+  const placeOf = (name: string) => placed.find(({ zone }) => zone.thing === name)?.letters[0]?.at;
   return (
     <g className="map-water">
       {runOffs.map(({ thing, body }) => {
-        const from = placed.find(({ zone }) => zone.thing === body.fromZone);
-        const to = placed.find(({ zone }) => zone.thing === body.toZone);
-        const arrow = from && to && arrowBetween(from.at, to.at, 19 * unit, 13 * unit);
+        const from = placeOf(body.fromZone);
+        const to = placeOf(body.toZone);
+        const arrow = from && to && arrowBetween(from, to, 19 * unit, 13 * unit);
         if (!arrow) return null;
         return (
           <g key={thing}>

@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import type { MapDraft, Side, ZoneMap } from '../../actions';
 import type { Outline, Point, Size } from '../../engine/photo';
 import type { Thing } from '../../engine/record';
@@ -5,7 +6,7 @@ import { stagePath, stagePoint } from '../parts';
 import { Arrows } from './Arrows';
 import { placedZones } from './placed';
 import { useStageUnit } from './stageUnit';
-import { ZoneLetter } from './ZoneLetter';
+import { ZoneLetters } from './ZoneLetters';
 
 interface BoardDrawingProps {
   readonly side: Side;
@@ -20,7 +21,7 @@ interface BoardDrawingProps {
 export function BoardDrawing({ side, zones, size, draft, chosen, runOffs }: BoardDrawingProps) {
   const { ref, unit } = useStageUnit();
   const busy = draft && 'zone' in draft ? draft.zone : undefined;
-  const placed = placedZones(zones, side.outlines, size);
+  const placed = useMemo(() => placedZones(zones, side.outlines, size), [zones, side.outlines, size]);
   const from = draft?.doing === 'water' ? draft.from : undefined;
   const scale = side.elevation.body.scale;
   return (
@@ -35,19 +36,18 @@ export function BoardDrawing({ side, zones, size, draft, chosen, runOffs }: Boar
         ),
       )}
       {draft?.doing === 'water' && <Arrows runOffs={runOffs} placed={placed} unit={unit} />}
-      {placed.map(({ zone, at, room }) =>
+      {scale && draft === null && <Length ends={[scale.a, scale.b]} size={size} unit={unit} quiet />}
+      {placed.map(({ zone, letters }) =>
         zone.thing === busy ? null : (
-          <ZoneLetter
+          <ZoneLetters
             key={zone.thing}
             letter={zone.body.letter}
-            at={at}
-            room={room}
+            places={letters}
             unit={unit}
             strong={zone.thing === (chosen ?? from)}
           />
         ),
       )}
-      {scale && draft?.doing !== 'scale' && <Length ends={[scale.a, scale.b]} size={size} unit={unit} quiet />}
       {draft?.doing === 'scale' && <Length ends={draft.ends} size={size} unit={unit} />}
       {draft?.doing === 'outline' && (
         <>
@@ -91,6 +91,9 @@ function Closed({ outline, size, unit }: PartProps & { readonly outline: Outline
   );
 }
 
+/** From so many corners on they are drawn small, or they would lie on each other. */
+const crowded = 60;
+
 interface CornersProps extends PartProps {
   readonly ring: readonly Point[];
   /** The corner that is held, or was put last. */
@@ -126,8 +129,8 @@ function Corners({ ring, size, unit, at, bare = false }: CornersProps) {
           className={i === at ? 'board-corner held' : 'board-corner'}
           cx={x}
           cy={y}
-          r={(i === at ? 9 : 6) * unit}
-          strokeWidth={2 * unit}
+          r={(i === at ? 9 : points.length > crowded ? 3 : 6) * unit}
+          strokeWidth={(i !== at && points.length > crowded ? 1.5 : 2) * unit}
         />
       ))}
     </g>

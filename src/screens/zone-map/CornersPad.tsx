@@ -46,21 +46,20 @@ export function CornersPad({ draft, name, size, placing, onPlacing, onChange, on
         <Button size="round" onClick={() => hold(1)}>
           {words.cornerAfter}
         </Button>
-        {held && (
-          <Button size="round" aria-pressed={placing} onClick={() => onPlacing(!placing)}>
-            {words.placeAnew}
-          </Button>
-        )}
+        <NudgePad
+          what={words.cornerMoved}
+          aspect={aspectOf(size)}
+          disabled={!held}
+          onMove={([x, y]) =>
+            held && change((now) => ({ ...now, outline: withCorner(now.outline, held, (p) => [p[0] + x, p[1] + y]) }))
+          }
+        />
       </div>
       {held && (
         <div className="row by-hand">
-          <NudgePad
-            what={words.cornerMoved}
-            aspect={aspectOf(size)}
-            onMove={([x, y]) =>
-              change((now) => ({ ...now, outline: withCorner(now.outline, held, (p) => [p[0] + x, p[1] + y]) }))
-            }
-          />
+          <Button size="round" aria-pressed={placing} onClick={() => onPlacing(!placing)}>
+            {words.placeAnew}
+          </Button>
           <Button size="round" onClick={() => change((now) => ({ ...now, ...withCornerAfter(now.outline, held) }))}>
             {words.cornerAdd}
           </Button>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import {
   changeMapDraft,
   keepOutlineDrawn,
@@ -47,14 +47,18 @@ export function DrawingBoard({ title, zones, map, side, draft: kept }: DrawingBo
   const url = useQuestion(photoUrl(desk, body.photo, 'whole'));
   const [chosen, setChosen] = useState<string>();
   const [placing, setPlacing] = useState(false);
+  const board = useRef<HTMLDivElement>(null);
   const { run, refused } = useDeed();
   const zoneOf = (name: string | null | undefined) => zones.find(({ thing }) => thing === name);
   // A zone may have ended since it was begun here.
   const draft = kept && 'zone' in kept && !zoneOf(kept.zone) ? null : kept;
 
+  /** The picture into view: what comes next is a touch on it. */
+  const toBoard = () => board.current?.scrollIntoView?.({ block: 'start' });
   const change = (to: (draft: MapDraft | null) => MapDraft | null) => run(() => changeMapDraft(desk, elevation, to));
   const begin = (next: MapDraft | null) => {
     setPlacing(false);
+    toBoard();
     return change(() => next);
   };
   const keep = () =>
@@ -97,7 +101,7 @@ export function DrawingBoard({ title, zones, map, side, draft: kept }: DrawingBo
   const drawing = draft !== null;
   const shown = zoneOf(chosen);
   return (
-    <div className={drawing ? 'draw-board drawing' : 'draw-board'}>
+    <div ref={board} className={drawing ? 'draw-board drawing' : 'draw-board'}>
       <PhotoStage
         url={url}
         alt={w.zoneMap.mapOf(title, body.side)}
@@ -126,7 +130,15 @@ export function DrawingBoard({ title, zones, map, side, draft: kept }: DrawingBo
       </div>
       {!drawing && (
         <div className="draw-rest stack">
-          <ZoneTiles zones={zones} side={side} chosen={shown?.thing} onChoose={setChosen} />
+          <ZoneTiles
+            zones={zones}
+            side={side}
+            chosen={shown?.thing}
+            onChoose={(zone) => {
+              setChosen(zone);
+              toBoard();
+            }}
+          />
           <SidePad side={side} map={map} onBegin={begin} />
         </div>
       )}

@@ -14,7 +14,7 @@ interface LaidNoticeProps {
 
 /** How far the outlines can be trusted on another photo, or why they are not on it. */
 export function LaidNotice({ laid, side, other }: LaidNoticeProps) {
-  const off = `${number((laid.off ?? 0) * 100, 1)} %`;
+  const off = `${number(laid.off * 100, 1)} %`;
   if (laid.how === 'own') return null;
   if (laid.how === 'laid') return <p className="soft small">{words.laid(off)}</p>;
   if (laid.how === 'roughly') return <Notice kind="caution" title={words.blinkOnly(off)} />;

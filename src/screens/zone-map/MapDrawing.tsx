@@ -7,7 +7,7 @@ import { Arrows } from './Arrows';
 import type { PlacedZone } from './placed';
 import { rowOf, type Shading } from './shading/shading';
 import { useStageUnit } from './stageUnit';
-import { ZoneLetter } from './ZoneLetter';
+import { ZoneLetters } from './ZoneLetters';
 
 interface MapDrawingProps {
   readonly placed: readonly PlacedZone[];
@@ -54,12 +54,11 @@ export function MapDrawing({ placed, shading, runOffs, to }: MapDrawingProps) {
         );
       })}
       <Arrows runOffs={runOffs} placed={placed} unit={unit} />
-      {placed.map(({ zone, at, room }) => (
-        <ZoneLetter
+      {placed.map(({ zone, letters }) => (
+        <ZoneLetters
           key={zone.thing}
           letter={zone.body.letter}
-          at={at}
-          room={room}
+          places={letters}
           unit={unit}
           mark={shading && rowOf(shading, zone.thing).mark}
         />

@@ -2,15 +2,27 @@ import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Pattern } from '../parts';
 import { verdictShapes } from '../parts/VerdictMark';
-import { type Fill, type KeyRow, rowOf, type Shading } from './shading/shading';
+import { type KeyRow, rowOf, type Shading } from './shading/shading';
 
-/** A swatch of a row of the key, steps of the scale and those without. */
-export function FillSwatch({ fill }: { readonly fill: Fill }) {
-  if (typeof fill === 'number') return <Pattern level={fill} />;
+/** The swatch of a row of the key, and the shape of its change where it has one. */
+export function RowSwatch({ row: { fill, mark } }: { readonly row: KeyRow }) {
+  return (
+    <>
+      {typeof fill === 'number' ? <Pattern level={fill} /> : <PlainSwatch fill={fill} />}
+      {mark && (
+        <svg className="key-shape" width="22" height="22" viewBox="0 0 24 24" aria-hidden="true">
+          <path d={verdictShapes[mark.verdict]} strokeWidth={mark.clearly ? 3.6 : 2.2} />
+        </svg>
+      )}
+    </>
+  );
+}
+
+function PlainSwatch({ fill }: { readonly fill: 'plain' | 'open' }) {
   return (
     <svg className="swatch" width="28" height="28" viewBox="0 0 28 28" aria-hidden="true">
       <rect
-        className={`swatch-${fill}`}
+        className="swatch-plain"
         x="1"
         y="1"
         width="26"
@@ -18,14 +30,6 @@ export function FillSwatch({ fill }: { readonly fill: Fill }) {
         rx="4"
         strokeDasharray={fill === 'open' ? '5 3' : undefined}
       />
-    </svg>
-  );
-}
-
-function ChangeShape({ mark }: { readonly mark: NonNullable<KeyRow['mark']> }) {
-  return (
-    <svg className="key-shape" width="22" height="22" viewBox="0 0 24 24" aria-hidden="true">
-      <path d={verdictShapes[mark.verdict]} strokeWidth={mark.clearly ? 3.6 : 2.2} />
     </svg>
   );
 }
@@ -47,12 +51,13 @@ export function MapKey({ shading, zones, water }: MapKeyProps) {
   return (
     <section className="map-key" aria-label={w.zoneMap.key}>
       <ul className="bare">
-        {shading.key.map(({ code, fill, word, mark }) => (
-          <li key={code} className={many.has(code) ? undefined : 'soft'}>
-            <FillSwatch fill={fill} />
-            {mark && <ChangeShape mark={mark} />}
-            <span className="grow">{word}</span>
-            {many.has(code) && <span className="soft small figures">{w.zoneMap.count(many.get(code) ?? 0)}</span>}
+        {shading.key.map((row) => (
+          <li key={row.code} className={many.has(row.code) ? undefined : 'soft'}>
+            <RowSwatch row={row} />
+            <span className="grow">{row.word}</span>
+            {many.has(row.code) && (
+              <span className="map-count soft small figures">{w.zoneMap.count(many.get(row.code) ?? 0)}</span>
+            )}
           </li>
         ))}
         {water && (

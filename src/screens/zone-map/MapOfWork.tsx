@@ -38,6 +38,7 @@ export function MapOfWork({ record, zones, map, title, elevation, round }: MapOf
   const to = (zone: string) => (visited ? pathTo.zoneInRound(visited, zone) : pathTo.zone(sculpture, zone));
   const side = map.sides.find((one) => one.elevation.thing === elevation) ?? map.sides[0];
   const other = side?.others.find((one) => one.photo.thing === photo);
+  const onPhoto = other?.photo ?? side?.photo;
   const drawn = side && new Set(side.outlines.map(({ zone }) => zone));
   return (
     <>
@@ -66,15 +67,7 @@ export function MapOfWork({ record, zones, map, title, elevation, round }: MapOf
         {side ? (
           <div className="map-picture">
             <h2 className="map-side">{words.sideNamed(side.elevation.body.side)}</h2>
-            <SideMap
-              side={side}
-              title={title}
-              zones={zones}
-              shading={shading}
-              runOffs={map.runOffs}
-              to={to}
-              other={other}
-            />
+            <SideMap side={side} title={title} zones={zones} shading={shading} map={map} to={to} other={other} />
             <OtherPhotos side={side} chosen={other?.photo.thing} onChoose={setPhoto} />
             <SideNotes side={side} zones={zones} sculpture={sculpture} />
           </div>
@@ -109,7 +102,7 @@ export function MapOfWork({ record, zones, map, title, elevation, round }: MapOf
             to={to}
             visits={visited !== undefined}
             {...(drawn ? { drawn } : {})}
-            {...(side?.photo ? { photo: side.photo.thing } : {})}
+            {...(onPhoto ? { photo: onPhoto.thing } : {})}
           />
           <ShadeMore shade={shade} sculpture={sculpture} />
         </div>

@@ -2,7 +2,7 @@ import { Link } from 'wouter';
 import { areaOn, type Thing } from '../../engine/record';
 import { area, w } from '../../words';
 import { pathTo } from '../shell';
-import { FillSwatch } from './MapKey';
+import { RowSwatch } from './MapKey';
 import { rowOf, type ShadeName, type Shading } from './shading/shading';
 
 const words = w.zoneMap;
@@ -55,7 +55,7 @@ export function MapTable({ zones, shading, shade, today, to, drawn, photo, visit
               <td>
                 {shading ? (
                   <span className="map-said">
-                    <FillSwatch fill={rowOf(shading, zone.thing).fill} />
+                    <RowSwatch row={rowOf(shading, zone.thing)} />
                     <span>{shading.of(zone.thing).said}</span>
                   </span>
                 ) : (

@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { mapDraft, sculptureRecordOf, type ZoneMap, zoneMapOf } from '../../actions';
 import { type SculptureRecord, zonesAt } from '../../engine/record';
 import { w } from '../../words';
@@ -50,7 +51,8 @@ interface ZonesProps {
 }
 
 function Zones({ record, map, side, draft }: ZonesProps) {
-  const zones = zonesAt(record, useDesk().today());
+  const today = useDesk().today();
+  const zones = useMemo(() => zonesAt(record, today), [record, today]);
   if (zones.length === 0)
     return (
       <EmptyState

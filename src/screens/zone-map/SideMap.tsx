@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { useMemo } from 'react';
 import { type OtherPhoto, photoUrl, type SideOnMap, type ZoneMap } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
@@ -15,24 +15,23 @@ interface SideMapProps {
   readonly title: string;
   readonly zones: readonly Thing<'zone'>[];
   readonly shading: Shading | undefined;
-  readonly runOffs: ZoneMap['runOffs'];
+  readonly map: ZoneMap;
   readonly to: (zone: string) => string;
   /** Another photo of the station in place of the side's own. */
   readonly other: OtherPhoto | undefined;
-  readonly controls?: ReactNode;
 }
 
 /** One side with its zones over the picture, or over another photo of its station where the outlines can be laid on that. */
-export function SideMap({ side, title, zones, shading, runOffs, to, other, controls }: SideMapProps) {
+export function SideMap({ side, title, zones, shading, map, to, other }: SideMapProps) {
   const photo = other?.photo ?? side.photo;
   const url = useQuestion(photoUrl(useDesk(), photo?.thing ?? side.elevation.body.photo, 'whole'));
-  const laid = laidOn(side, other);
-  const placed = placedZones(zones, laid.outlines, laid.size);
+  const laid = useMemo(() => laidOn(side, other, map.fits), [side, other, map.fits]);
+  const placed = useMemo(() => placedZones(zones, laid.outlines, laid.size), [zones, laid]);
   const alt = w.zoneMap.mapOf(title, side.elevation.body.side);
   return (
     <div className="stack">
-      <PhotoStage url={url} alt={alt} size={laid.size} controls={controls}>
-        <MapDrawing placed={placed} shading={shading} runOffs={runOffs} to={to} />
+      <PhotoStage url={url} alt={alt} size={laid.size}>
+        <MapDrawing placed={placed} shading={shading} runOffs={map.runOffs} to={to} />
       </PhotoStage>
       {other && <LaidNotice laid={laid} side={side} other={other} />}
     </div>

@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { sculptureRecordOf, type ZoneMap, zoneMapOf } from '../../actions';
 import { latestRound, type SculptureRecord, zonesAt } from '../../engine/record';
 import { w } from '../../words';
@@ -45,7 +46,8 @@ interface DrawnProps {
 }
 
 function Drawn({ record, map, title, elevation }: DrawnProps) {
-  const zones = zonesAt(record, useDesk().today());
+  const today = useDesk().today();
+  const zones = useMemo(() => zonesAt(record, today), [record, today]);
   const { thing } = record.sculpture;
   if (zones.length === 0)
     return (

@@ -29,10 +29,7 @@ export function ZoneTiles({ zones, side, chosen, onChoose }: ZoneTilesProps) {
                 type="button"
                 className={outline ? 'zone-tile' : 'zone-tile undrawn'}
                 aria-pressed={zone.thing === chosen}
-                onClick={() => {
-                  onChoose(zone.thing);
-                  document.querySelector('.stage-touch')?.scrollIntoView({ block: 'start' });
-                }}
+                onClick={() => onChoose(zone.thing)}
               >
                 <span className="letter">{letter}</span>
                 <span>

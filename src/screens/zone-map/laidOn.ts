@@ -1,20 +1,26 @@
-import type { OtherPhoto, SideOnMap } from '../../actions';
-import type { Outline, Size } from '../../engine/photo';
+import type { OtherPhoto, SideOnMap, ZoneMap } from '../../actions';
+import { fitBetween, type Outline, outlineThrough, type Size } from '../../engine/photo';
 import { sizeUnknown } from './sizeUnknown';
 
 /** The outlines of a side as they lie on the photo that is shown. */
 export interface Laid {
   readonly size: Size;
   readonly outlines: readonly { readonly zone: string; readonly outline: Outline }[];
-  /** 'own': it is the picture they are drawn on. 'not': nobody tapped pairs, or they do not fit. */
+  /** 'own': it is the picture they are drawn on. The last two bear no outlines: no pairs that stand, or pairs that do not agree. */
   readonly how: 'own' | 'laid' | 'roughly' | 'not fitted' | 'not the same station';
-  /** How far off they lie, share of the width; with 'laid' and 'roughly'. */
-  readonly off?: number;
+  /** How far off they lie, share of the width; 0 on the own picture. */
+  readonly off: number;
 }
 
-export const laidOn = (side: SideOnMap, other: OtherPhoto | undefined): Laid => {
-  if (!other) return { size: side.size ?? sizeUnknown, outlines: side.outlines, how: 'own' };
+/** Carries the outlines over to another photo by the places tapped on both; leaves it bare where those do not tell. */
+export const laidOn = (side: SideOnMap, other: OtherPhoto | undefined, fits: ZoneMap['fits']): Laid => {
+  if (!other) return { size: side.size ?? sizeUnknown, outlines: side.outlines, how: 'own', off: 0 };
   const { width, height } = other.photo.body;
   const size = width && height ? { width, height } : sizeUnknown;
-  return { size, outlines: [], how: 'not fitted' };
+  const fit = fitBetween(fits, side.elevation.body.photo, other.photo.thing);
+  if (!fit) return { size, outlines: [], how: 'not fitted', off: 0 };
+  const off = fit.residual.share;
+  if (fit.verdict === 'not the same station') return { size, outlines: [], how: fit.verdict, off };
+  const outlines = side.outlines.map(({ zone, outline }) => ({ zone, outline: outlineThrough(outline, fit.through) }));
+  return { size, outlines, how: fit.verdict === 'same' ? 'laid' : 'roughly', off };
 };

@@ -1,4 +1,4 @@
-import { labelAt, type Outline, type Point, type Size } from '../../engine/photo';
+import { labelAt, type Outline, type Point, ringArea, type Size } from '../../engine/photo';
 import type { Thing } from '../../engine/record';
 import { stagePath, stagePoint, stageWidth } from '../parts';
 
@@ -6,10 +6,12 @@ import { stagePath, stagePoint, stageWidth } from '../parts';
 export interface PlacedZone {
   readonly zone: Thing<'zone'>;
   readonly path: string;
-  /** Where its letter stands, and how far that is from every edge. */
-  readonly at: Point;
-  readonly room: number;
+  /** Where its letter stands, a place a piece and the largest piece first, and how far each is from every edge. */
+  readonly letters: readonly { readonly at: Point; readonly room: number }[];
 }
+
+/** Pieces smaller than this share of the largest bear no letter of their own. */
+const lettered = 0.2;
 
 interface Drawn {
   readonly zone: string;
@@ -24,9 +26,15 @@ export const placedZones = (
 ): readonly PlacedZone[] =>
   drawn.flatMap(({ zone: name, outline }, i): PlacedZone[] => {
     const zone = zones.find(({ thing }) => thing === name);
+    if (!zone) return [];
     const over = drawn.slice(i + 1).map((other) => other.outline);
-    const label = zone && labelAt(outline, over, size);
-    if (!zone || !label) return [];
-    const at = stagePoint(label.at, size);
-    return [{ zone, path: stagePath(outline, size), at, room: label.room * stageWidth }];
+    const most = Math.max(...outline.map(ringArea));
+    const letters = outline
+      .filter((ring) => ringArea(ring) >= lettered * most)
+      .sort((a, b) => ringArea(b) - ringArea(a))
+      .flatMap((ring) => {
+        const label = labelAt([ring], over, size);
+        return label ? [{ at: stagePoint(label.at, size), room: label.room * stageWidth }] : [];
+      });
+    return letters.length > 0 ? [{ zone, path: stagePath(outline, size), letters }] : [];
   });
