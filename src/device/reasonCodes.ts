@@ -54,6 +54,21 @@ export const deviceReasonCodes = {
   'picture cut, not shown': [],
   /** It holds fewer or more pixels than it says: kept, not opened. */
   'picture size untrue': [],
+  /** Of pixels: the photo's bytes are not on this device. */
+  'photo not here': [],
+  'picture not opened': [],
+  /** This browser gives no way to read the pixels of a picture beside the page. */
+  'pixels not at hand': [],
+  /** What is read is not what was drawn: a setting against being followed. */
+  'pixels altered': [],
+  'pixels failed': ['said'],
+  /** A photo of more pixels than are worked. */
+  'pixels worked smaller': ['megapixels', 'worked'],
+  'taps of the earlier photo': [],
+  'taps of the later photo': [],
+  'change within the fit': ['share'],
+  'change not checked': [],
+  'change left out': ['share'],
   'location blanked': [],
   /** This browser shows no camera on a page. */
   'no camera on the page': [],

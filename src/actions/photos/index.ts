@@ -1,6 +1,8 @@
 /** Stations, outlines, photos laid on one another, measuring on photos, colour readings: one file a deed. */
 export { type AgreedColourFields, editAgreedColour, removeAgreedColour, setAgreedColour } from './agreedColours';
 export { type CardsOfWork, cardsToPrint } from './cardsToPrint';
+export { type ChangeMap, type ChangeMapOf, changeMapOf } from './changeMapOf';
+export { colourAt } from './colourAt';
 export {
   answersOf,
   type DotAnswer,
@@ -13,6 +15,7 @@ export {
 export { keepMeasure, removeMeasure } from './keepMeasure';
 export { type Light, lightNow, sayLight } from './lightNow';
 export { changeMapDraft, keepOutlineDrawn, keepScaleDrawn, type MapDraft, mapDraft } from './mapDraft';
+export { type MaskOf, type MaskSeen, maskOf, type PhotoTaps } from './maskOf';
 export {
   keepTouches,
   type MeasureAtHand,
@@ -31,6 +34,7 @@ export { expectShot, photoForShot, type ShotPlace } from './photoForShot';
 export { type PhotoPlace, photoForStation } from './photoForStation';
 export { type PhotoOfWork, type PhotosOfWork, photosOfWork } from './photosOfWork';
 export { type PhotoOfZone, photosOfZone } from './photosOfZone';
+export { pixelsUnderWay } from './pixelsOf';
 export { addReading, editReading, type ReadingFields, removeReading } from './readings';
 export { addSentinel, editSentinel, removeSentinel, type SentinelFields } from './sentinels';
 export { setElevationScale, setElevationStation } from './setElevationScale';

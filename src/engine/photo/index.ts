@@ -18,7 +18,7 @@ export { measuredAgain } from './measuredAgain';
 export { obliquities } from './obliquities';
 export { type OutlineFault, outlineFault } from './outlineFault';
 export { type FitVerdict, fitBetween, fitFrom, fitPhotos, type Pair, type PhotoFit, turnedRound } from './photoFit';
-export type { PlaneMap } from './planeMap';
+export { inverseOf, mapped, type PlaneMap } from './planeMap';
 export { aspectOf, type Outline, type Point, type Ring, type Size } from './point';
 export { boundsOf, contains, crossesItself, middleOf, outlineArea, ringArea } from './polygon';
 export { type PhotoReason, photoReasons } from './reasonCodes';

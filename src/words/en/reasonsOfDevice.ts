@@ -58,6 +58,26 @@ export const reasonsOfDevice = {
     'The file ends before the picture does, and too little is there to show. It is kept as it is. Copy it again, or take it once more.',
   'picture size untrue': () =>
     'The file does not hold as many pixels as it says, so it is not opened here. It is kept as it is. Save it again from the program that made it.',
+  'photo not here': () =>
+    'The photo itself is not on this device. Carry in a survey file that holds it, or measure on the device that took it.',
+  'picture not opened': () =>
+    'This browser does not open the photo, so its pixels cannot be told apart. Save it as JPEG and take it in again, or count dots where it is shown.',
+  'pixels not at hand': () =>
+    'This browser lets no page read the pixels of a photo. Count dots or trace the patches instead, or use an up-to-date Safari, Chrome, Edge or Firefox.',
+  'pixels altered': () =>
+    'A setting of this browser against being followed changes the pixels a page reads, so they cannot be told apart. Allow this page to read them, or count dots instead.',
+  'pixels failed': (s) =>
+    `The pixels of this photo could not be worked (${s.text('said')}). Close other apps and tabs and try again, or count dots instead.`,
+  'pixels worked smaller': (s) =>
+    `The photo has ${s.number('megapixels', 1)} million pixels and was worked at ${s.number('worked', 1)} million, as many as a tablet bears.`,
+  'taps of the earlier photo': () => 'Of the earlier photo:',
+  'taps of the later photo': () => 'Of the later photo:',
+  'change within the fit': (s) =>
+    `The photos may be out of place by ${s.percent('share')} of the width: an edge of green that moved by less is not taken for change. The range shows what twice that, and none, would make of it.`,
+  'change not checked': () =>
+    'Nobody has judged these pixels: light, wet and dirt change colours too. Look at each place before you say it has changed.',
+  'change left out': (s) =>
+    `${s.percent('share')} of the zone could not be told on one of the photos: glare, deep shade, or outside the earlier one.`,
   'location blanked': () => 'The place where the picture was taken was blanked in it before it was kept.',
   'no camera on the page': () =>
     'This browser shows no camera on a page. Take the photo with the tablet’s own camera instead.',

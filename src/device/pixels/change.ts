@@ -1,0 +1,116 @@
+import {
+  type Classifier,
+  classifierOf,
+  inverseOf,
+  isRefused,
+  type Mark,
+  mapped,
+  type Outline,
+  outlineThrough,
+  type PlaneMap,
+  type Refused,
+  type Size,
+} from '../../engine/photo';
+import { deviceReason } from '../reasonCodes';
+import type { ChangeAsked, ChangeShare, ChangeTold, KeptPhoto, Taps } from './asked';
+import type { AtHand } from './atHand';
+import { boxOf, scaled } from './box';
+import { cellsOf } from './cells';
+import { changeCounts, changeKind, changeKinds } from './changeKinds';
+import { type Classes, outside } from './classes';
+import { type Breath, classified } from './classified';
+import { hatched } from './hatched';
+import { type Picture, pngOf } from './picture';
+import { pixelNumbers } from './pixelNumbers';
+import { workedSmaller } from './workedSmaller';
+
+const marks: Readonly<Record<number, Mark>> = {
+  [changeKind.newly]: 'newly',
+  [changeKind.noLonger]: 'no longer',
+  [changeKind.still]: 'still',
+  [changeKind.leftOut]: 'left out',
+};
+
+/** What became green, stayed so or no longer is from one photo to a later one. One photo is unpacked after the other. */
+export const changeBetween = async (
+  hand: AtHand,
+  asked: ChangeAsked,
+  breath: Breath,
+): Promise<ChangeTold | Refused> => {
+  const { part, matrix, earlierTaps, laterTaps } = asked;
+  const before = classifierOf(earlierTaps.green, earlierTaps.sound);
+  const after = classifierOf(laterTaps.green, laterTaps.sound);
+  if (isRefused(before) || isRefused(after))
+    return {
+      refused: [
+        ...(isRefused(before) ? [deviceReason('taps of the earlier photo', {}), ...before.refused] : []),
+        ...(isRefused(after) ? [deviceReason('taps of the later photo', {}), ...after.refused] : []),
+      ],
+    };
+  const back = inverseOf(matrix);
+  const told = async (photo: KeptPhoto, on: Outline, classifier: Classifier, taps: Taps, from: number) => {
+    const picture = await hand.picture(photo);
+    const classes = await classified(picture, comparedSize(picture, on), on, classifier, taps.brush ?? [], (done) =>
+      breath(from + done / 2),
+    );
+    return { classes, reasons: workedSmaller(picture) };
+  };
+  const earlier = await told(
+    asked.earlier,
+    outlineThrough(part, (place) => mapped(back, place)),
+    before,
+    earlierTaps,
+    0,
+  );
+  const later = await told(asked.later, part, after, laterTaps, 0.5);
+  const { size, box, of } = later.classes;
+  const two = { width: box.width, height: box.height, earlier: laid(earlier.classes, later.classes, back), later: of };
+  const reach = asked.edge * size.width;
+  const kinds = changeKinds(two, Math.round(reach));
+  const counts = changeCounts(kinds);
+  const far = changeCounts(changeKinds(two, Math.round(2 * reach)));
+  const none = changeCounts(changeKinds(two, 0));
+  const all = Math.max(1, of.length - counts.outside);
+  const share = (kind: 'newly' | 'noLonger' | 'still'): ChangeShare => {
+    const ends = [far[kind] / all, counts[kind] / all, none[kind] / all];
+    return { value: counts[kind] / all, low: Math.min(...ends), high: Math.max(...ends) };
+  };
+  const cells = cellsOf({ size, box, of: kinds }, changeKind.outside);
+  const drawn = hatched(cells, (what) => marks[what]);
+  return {
+    newly: share('newly'),
+    noLonger: share('noLonger'),
+    still: share('still'),
+    neither: counts.neither / all,
+    leftOut: counts.leftOut / all,
+    overlay: await pngOf(cells.size, cells.box, drawn),
+    reasons: [
+      deviceReason('change within the fit', { share: asked.edge }),
+      deviceReason('change not checked', {}),
+      ...(counts.leftOut > 0 ? [deviceReason('change left out', { share: counts.leftOut / all })] : []),
+      ...later.reasons,
+    ],
+  };
+};
+
+/** The picture as small as leaves the part the pixels it is compared at. */
+const comparedSize = ({ size }: Picture, part: Outline): Size => {
+  const { width, height } = boxOf(part, size);
+  return scaled(size, Math.sqrt(pixelNumbers.compared / (width * height)));
+};
+
+/** What the earlier photo tells of each pixel of the later one's box. */
+const laid = (earlier: Classes, { size, box, of }: Classes, back: PlaneMap): Uint8Array => {
+  const out = new Uint8Array(of.length).fill(outside);
+  for (let at = 0; at < of.length; at++) {
+    if (of[at] === outside) continue;
+    const x = (box.left + (at % box.width) + 0.5) / size.width;
+    const y = (box.top + Math.floor(at / box.width) + 0.5) / size.height;
+    const [fromX, fromY] = mapped(back, [x, y]);
+    const column = Math.floor(fromX * earlier.size.width) - earlier.box.left;
+    const row = Math.floor(fromY * earlier.size.height) - earlier.box.top;
+    if (column < 0 || row < 0 || column >= earlier.box.width || row >= earlier.box.height) continue;
+    out[at] = earlier.of[row * earlier.box.width + column] as number;
+  }
+  return out;
+};

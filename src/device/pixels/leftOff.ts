@@ -1,0 +1,2 @@
+/** Thrown between two strips when a question is no longer wanted. */
+export class LeftOff extends Error {}
