@@ -132,7 +132,7 @@ const OpenZone = memo(function OpenZone({ view, leaving: isLeaving }: OpenZonePr
           <UndoButton round={round} undo={view.undo} zone={zone} />
         </header>
         <div className="zone-over">
-          <Elevation elevations={view.elevations} />
+          <Elevation sculpture={view.sculpture.thing} zone={zone} elevations={view.elevations} />
           {careful && <ZoneCautions view={view} />}
           <ReadBack view={view} />
         </div>

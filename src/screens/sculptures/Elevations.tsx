@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { elevationsOf, photoUrl, removeElevation } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Notice, PhotoView, Section, Sheet } from '../parts';
-import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { Button, LinkButton, Notice, PhotoView, Section, Sheet } from '../parts';
+import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { AddElevation } from './AddElevation';
 
 const words = w.sculptures.work;
@@ -21,6 +21,11 @@ export function Elevations({ sculpture, title }: { readonly sculpture: string; r
           </li>
         ))}
       </ul>
+      {sides && sides.length > 0 && (
+        <div className="row not-printed">
+          <LinkButton to={pathTo.map(sculpture)}>{w.zoneMap.link}</LinkButton>
+        </div>
+      )}
       <AddElevation sculpture={sculpture} />
     </Section>
   );
@@ -47,17 +52,21 @@ function Side({ side, title }: { readonly side: Thing<'elevation'>; readonly tit
         title={name}
         onClose={() => setOpen(false)}
         actions={
-          <Button
-            kind="danger"
-            onClick={() =>
-              run(
-                () => removeElevation(desk, side.thing),
-                () => say(words.elevationRemoved),
-              )
-            }
-          >
-            {words.elevationRemove}
-          </Button>
+          <>
+            <Button
+              kind="danger"
+              onClick={() =>
+                run(
+                  () => removeElevation(desk, side.thing),
+                  () => say(words.elevationRemoved),
+                )
+              }
+            >
+              {words.elevationRemove}
+            </Button>
+            <LinkButton to={pathTo.map(side.body.sculpture, side.thing)}>{w.zoneMap.link}</LinkButton>
+            <LinkButton to={pathTo.outline(side.body.sculpture, side.thing)}>{w.zoneMap.draw}</LinkButton>
+          </>
         }
       >
         {refused && <Notice kind="problem" title={refused} />}

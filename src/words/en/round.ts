@@ -66,6 +66,7 @@ export const round = {
     list: 'All zones',
     listOf: (left: string) => `All zones, ${left}`,
     elevation: (side: string) => `The work, ${side}`,
+    elevationMarked: (side: string) => `The work, ${side}, with this zone marked`,
     otherSide: 'Other side',
     noElevation: 'No picture of the work yet.',
     undo: 'Undo',
