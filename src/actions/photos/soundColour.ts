@@ -1,19 +1,20 @@
-import type { BodyOf } from '../../engine/record';
+import { colourLimits, impossibleFigure, type Lab } from '../../engine/colour';
 import { refuse } from '../outcome';
 import { refusal } from '../reasonCodes';
 
-/** What figures of a surface can be at all; what the record takes is a little wider. */
-const possible = { L: [0, 100], a: [-128, 128], b: [-128, 128] } as const;
-
 /** Refuses figures no surface has. */
-export const soundColour = (value: BodyOf<'agreedColour'>['value']): void => {
-  for (const what of ['L', 'a', 'b'] as const) {
-    const [low, high] = possible[what];
-    if (!(value[what] >= low && value[what] <= high)) refuse(refusal('colour not possible', { what, low, high }));
-  }
+export const soundColour = (value: Lab): void => {
+  const what = impossibleFigure(value);
+  if (!what) return;
+  const [low, high] = colourLimits[what];
+  refuse(refusal('colour not possible', { what, low, high }));
 };
 
-/** The opening of a hand-held instrument in mm, where it is said. */
+/** What a hand-held instrument looks through, mm across. */
+const openings = { least: 0.5, most: 100 };
+
+/** Refuses an opening no hand-held instrument has; it may be left unsaid. */
 export const soundAperture = (aperture: number | undefined): void => {
-  if (aperture !== undefined && !(aperture >= 0.5 && aperture <= 100)) refuse(refusal('aperture not possible', {}));
+  if (aperture !== undefined && !(aperture >= openings.least && aperture <= openings.most))
+    refuse(refusal('aperture not possible', {}));
 };

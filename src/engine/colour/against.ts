@@ -1,7 +1,7 @@
 import { dayRange, type Reason, type Thing } from '../record';
 import { treatmentOf } from '../trade';
 import { type Compared, colourDifference } from './colourDifference';
-import { cautionsBetween, comparable } from './conditions';
+import { cautionsBetween, comparable, type ReadingConditions } from './conditions';
 import { meanReading } from './meanReading';
 import { because } from './reasonCodes';
 
@@ -14,12 +14,12 @@ export interface AgainstAgreed {
  * The colour in force at a place on a day: the latest agreed by then, that of the zone before that of the whole work. Of several
  * agreed that day (one panel read in several ways) the one that may be compared with the reading, if there is one.
  */
-const inForce = (
-  reading: Thing<'reading'>,
+export const agreedInForce = (
+  read: ReadingConditions & { readonly date: string },
   agreed: readonly Thing<'agreedColour'>[],
   zone: string | undefined,
 ): Thing<'agreedColour'> | undefined => {
-  const known = agreed.filter(({ body }) => body.date <= reading.body.date);
+  const known = agreed.filter(({ body }) => body.date <= read.date);
   const own = known.filter(({ body }) => zone !== undefined && body.zone === zone);
   const scope = own.length > 0 ? own : known.filter(({ body }) => body.zone === undefined);
   const latest = scope
@@ -27,7 +27,7 @@ const inForce = (
     .sort()
     .at(-1);
   const ofThatDay = scope.filter(({ body }) => body.date === latest);
-  return ofThatDay.find(({ body }) => comparable(body, reading.body).length === 0) ?? ofThatDay[0];
+  return ofThatDay.find(({ body }) => comparable(body, read).length === 0) ?? ofThatDay[0];
 };
 
 /** How far a reading lies from the colour agreed by its day; null where none was. `zone`: that of the reading, or of its sentinel. */
@@ -36,7 +36,7 @@ export const againstAgreed = (
   agreed: readonly Thing<'agreedColour'>[],
   zone: string | undefined,
 ): AgainstAgreed | null => {
-  const held = inForce(reading, agreed, zone);
+  const held = agreedInForce(reading.body, agreed, zone);
   if (!held) return null;
   const refused = comparable(held.body, reading.body);
   if (refused.length > 0) return { agreed: held, compared: { refused } };
