@@ -30,8 +30,21 @@ for (const made of maskCases) {
       : `${said(row)}   ${points(row.maskError)}    ${points(row.leftOut)}   ${how}`,
   );
 }
-const told = rows.filter(({ runs }) => runs > 0);
-const middle = rows.filter(({ share }) => share >= 0.01 && share <= 0.7);
-console.log(
-  `intervals that hold the truth: ${points(told.reduce((sum, { holds }) => sum + holds, 0) / told.length)} %; refused between 1 and 70 %: ${middle.filter(({ runs }) => runs === 0).length} of ${middle.length}`,
-);
+const middle = rows.filter(({ case: { coverage } }) => coverage >= 0.01 && coverage <= 0.7);
+console.log(`refused between 1 and 70 %: ${middle.filter(({ runs }) => runs === 0).length} of ${middle.length} cases`);
+
+const mean = (of: readonly number[]): number => of.reduce((sum, one) => sum + one, 0) / of.length;
+console.log('\nAll masks, by how they are checked             error   width  holds %');
+for (const [how, by] of [
+  ['30 dots, one in twenty a slip', {}],
+  ['the same, those against the mask seen twice', { again: true }],
+  ['30 dots, no slip', { slips: 0 }],
+  ['60 dots, one in twenty a slip', { dots: 60 }],
+  ['100 dots, one in twenty a slip', { dots: 100 }],
+] as const) {
+  const all: Row[] = [];
+  for (const made of maskCases) all.push(await maskRow(made, 20, by));
+  const told = all.filter(({ runs }) => runs > 0);
+  const of = (figure: (row: Row) => number): string => points(mean(told.map(figure)));
+  console.log(`${how.padEnd(46)}${of((r) => r.error)}  ${of((r) => r.width)}   ${of((r) => r.holds)}`);
+}

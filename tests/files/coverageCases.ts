@@ -113,8 +113,16 @@ export interface MaskRow extends Row {
   readonly refused: string;
 }
 
-/** One case: kept as a JPEG, tapped and masked once, and its check dots judged anew `checks` times with slips of one in twenty. */
-export const maskRow = async (made: MaskCase, checks: number, slips = 0.05): Promise<MaskRow> => {
+/** How the check dots are judged: the share of slips, how many dots, those against the mask looked at again. */
+export interface CheckedBy {
+  readonly slips?: number;
+  readonly dots?: number;
+  readonly again?: boolean;
+}
+
+/** One case: kept as a JPEG, tapped and masked once, and its check dots judged anew `checks` times, unless said with slips of one in twenty. */
+export const maskRow = async (made: MaskCase, checks: number, by: CheckedBy = {}): Promise<MaskRow> => {
+  const { slips = 0.05, dots = 30, again = false } = by;
   const photo = drawnPhoto(made);
   const kept = await readJpeg(await asJpeg(photo, made.quality));
   const masked = maskOn(photo, kept, made.seed);
@@ -128,7 +136,7 @@ export const maskRow = async (made: MaskCase, checks: number, slips = 0.05): Pro
   }
   const all = Array.from(
     { length: checks },
-    (_, k) => [masked.checked(slips, 7 * k + made.seed), photo.share] as const,
+    (_, k) => [masked.checked(slips, 7 * k + made.seed, dots, again), photo.share] as const,
   );
   const first = all[0]?.[0];
   return {

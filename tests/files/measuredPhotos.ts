@@ -96,17 +96,18 @@ export const maskOn = (photo: DrawnPhoto, kept: Pick<DrawnPhoto, 'pixels'>, seed
   for (const one of classes) many[one] = (many[one] as number) + 1;
   const [sound = 0, green = 0, leftOut = 0] = many;
   const mask = { share: green / Math.max(1, green + sound), leftOut: leftOut / (green + sound + leftOut) };
-  /** One person's check of it. */
-  const checked = (slips: number, checkSeed: number, n?: number): Measurement => {
+  /** One person's check of it. `again`: the dots that contradict the mask are looked at once more. */
+  const checked = (slips: number, checkSeed: number, n?: number, again = false): Measurement => {
     const dots = checkDotsIn(classes, photo.size, checkSeed, n);
     const eye = drawnFrom(checkSeed + 1);
-    return maskCoverage(
-      mask,
-      judged(photo, dots.inMask, slips, eye),
-      judged(photo, dots.outsideMask, slips, eye),
-      photo.zone,
-      photo.size,
-    );
+    const answered = (at: readonly Point[], expected: string): Answers => {
+      const first = judged(photo, at, slips, eye);
+      if (!again) return first;
+      const second = judged(photo, at, slips, eye);
+      return [...first].map((answer, i) => (answer === expected ? answer : second[i])).join('');
+    };
+    const inMask = answered(dots.inMask, 'y');
+    return maskCoverage(mask, inMask, answered(dots.outsideMask, 'n'), photo.zone, photo.size);
   };
   return { mask, classes, apart: classifier.apart, checked };
 };

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { dotsIn, isRefused } from '../../src/engine/photo';
 import { dotsRows } from '../files/coverageCases';
+import { drawnPhoto } from '../files/drawnPhotos';
+import { dotsOn } from '../files/measuredPhotos';
 
 describe.each([49, 100])('%d dots on drawn photos of known coverage, 500 seeds each', (n) => {
   const rows = dotsRows(n, 500);
@@ -17,6 +20,19 @@ describe.each([49, 100])('%d dots on drawn photos of known coverage, 500 seeds e
     for (const { share, width } of rows) {
       const byChance = 2 * 1.96 * Math.sqrt((share * (1 - share)) / n);
       expect(width).toBeLessThan(byChance + 7 / n);
+    }
+  });
+});
+
+describe('Dots that lie much closer than the largest patch is wide', () => {
+  it('hold the truth all the same: why that is said, and not refused', () => {
+    for (const coverage of [0.2, 0.5, 0.8]) {
+      const photo = drawnPhoto({ seed: 5, coverage, width: 480 });
+      const { spacing } = dotsIn(photo.zone, photo.size, 100, 1);
+      expect(photo.largestPatch).toBeGreaterThan(2 * spacing);
+      const told = Array.from({ length: 300 }, (_, run) => dotsOn(photo, 100, 0, 17 * run));
+      const holding = told.filter((one) => !isRefused(one) && one.low <= photo.share && photo.share <= one.high);
+      expect(holding.length / told.length).toBeGreaterThanOrEqual(0.93);
     }
   });
 });
