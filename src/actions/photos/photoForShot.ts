@@ -14,8 +14,15 @@ export interface ShotPlace {
 }
 
 /** Noted before the camera opens, so that the photo is asked for again if the browser is ended behind it. */
-export const expectShot = (desk: Desk, { sculpture, round }: ShotPlace, shot: Pick<Shot, 'of' | 'thing'>) =>
-  expectPhoto(desk, { sculpture, [shot.of]: shot.thing, round: round?.thing });
+export const expectShot = (
+  desk: Desk,
+  { sculpture, round }: ShotPlace,
+  { of, thing }: Pick<Shot, 'of' | 'thing'>,
+): Promise<Outcome> =>
+  attempt(async () => {
+    await expectPhoto(desk, { sculpture, [of]: thing, round: round?.thing });
+    return {};
+  });
 
 /**
  * The photo of a shot, kept with what the round says of the surface and the person of the light. `notes` as of `keepPhoto`.

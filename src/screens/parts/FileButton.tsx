@@ -12,14 +12,17 @@ interface FileButtonProps {
   readonly size?: ButtonSize;
   readonly wide?: boolean;
   readonly icon?: ReactNode;
+  /** For ears, where several stand in one list; begins with what is shown. */
+  readonly label?: string;
 }
 
 /** Chooses a file or takes a photo; looks like a button, and is the platform's own file entry. */
-export function FileButton({ children, onFile, accept, camera, kind, size, wide, icon }: FileButtonProps) {
+export function FileButton({ children, onFile, accept, camera, kind, size, wide, icon, label }: FileButtonProps) {
   return (
     <label className={`${buttonClass({ kind, size, wide })} file-button`}>
       <input
         type="file"
+        aria-label={label}
         accept={accept}
         capture={camera ? 'environment' : undefined}
         onChange={(e) => {

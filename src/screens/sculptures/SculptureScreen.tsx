@@ -14,6 +14,7 @@ import { PhotoLinks } from './PhotoLinks';
 import { RoundsOfWork } from './RoundsOfWork';
 import { WhatIsKnown } from './WhatIsKnown';
 import { ZoneTable } from './ZoneTable';
+import '../parts/lines.css';
 import './sculpture.css';
 
 const words = w.sculptures.work;

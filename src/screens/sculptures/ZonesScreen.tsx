@@ -10,6 +10,7 @@ import { JoinZones } from './JoinZones';
 import { NotHere } from './NotHere';
 import { exposureWords } from './ZoneTable';
 import { advice, zoneAdvice } from './zoneAdvice';
+import '../parts/lines.css';
 import './zones.css';
 
 const words = w.sculptures.zone;
