@@ -32,6 +32,7 @@ export type { PartFrom } from './partOnPhoto';
 export { expectPhoto, noPhotoExpected, type PhotoExpected, photoExpected } from './photoExpected';
 export { expectShot, photoForShot, type ShotPlace } from './photoForShot';
 export { type PhotoPlace, photoForStation } from './photoForStation';
+export { type PhotoSeries, type PhotoSeriesOfWork, photoSeriesOf } from './photoSeriesOf';
 export { type PhotoOfWork, type PhotosOfWork, photosOfWork } from './photosOfWork';
 export { type PhotoOfZone, photosOfZone } from './photosOfZone';
 export { pixelsUnderWay } from './pixelsOf';
@@ -39,6 +40,7 @@ export { addReading, editReading, type ReadingFields, removeReading } from './re
 export { addSentinel, editSentinel, removeSentinel, type SentinelFields } from './sentinels';
 export { setElevationScale, setElevationStation } from './setElevationScale';
 export { removeOutline, setObliquity, setOutline } from './setOutline';
+export { type PhotosLaid, removePhotoFit, setPhotoFit } from './setPhotoFit';
 export { removeRunOff, setRunOff } from './setRunOff';
 export { type Shot, type ShotList, shotList } from './shotList';
 export { type DrawnOutline, type Side, sidesOf, zoneAt } from './sidesOf';

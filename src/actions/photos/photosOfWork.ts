@@ -32,35 +32,38 @@ export const photosOfWork = (desk: Desk, sculpture: string): Question<PhotosOfWo
     desk,
     `photos and their places ${sculpture}`,
     () => desk.store.counterOf(sculpture),
-    async () => {
-      if ((await desk.store.current(sculpture))?.gone !== false) return null;
-      const [record, photos, rounds, stations, sentinels] = await Promise.all([
-        recordOf(desk, sculpture),
-        thingsWithin(desk, 'photo', sculpture),
-        thingsWithin(desk, 'round', sculpture),
-        thingsWithin(desk, 'station', sculpture),
-        thingsWithin(desk, 'sentinel', sculpture),
-      ]);
-      const shownBy = showing(record);
-      const countedAs = roundsCountedAs(rounds);
-      const dates = new Map(record.rounds.map(({ thing, body }) => [thing, body.date]));
-      const placed = photos.map((photo): PhotoOfWork => {
-        const shown = shownBy.get(photo.thing);
-        const said = photo.body.round ?? shown?.round;
-        const round = said && (countedAs.get(said) ?? said);
-        const day = photo.body.taken?.slice(0, 10) ?? (round && dates.get(round)) ?? photo.lead.at.slice(0, 10);
-        return { photo, round, zone: photo.body.zone ?? shown?.zone, day };
-      });
-      return {
-        sculpture: record.sculpture,
-        photos: placed.sort((a, b) => newerFirst(keyOf(a), keyOf(b))),
-        rounds: record.rounds.toReversed(),
-        stations: stations.sort((a, b) => a.body.order - b.body.order),
-        sentinels,
-        zones: record.zones,
-      };
-    },
+    () => photosOf(desk, sculpture),
   );
+
+/** The same, once, for another question. */
+export const photosOf = async (desk: Desk, sculpture: string): Promise<PhotosOfWork | null> => {
+  if ((await desk.store.current(sculpture))?.gone !== false) return null;
+  const [record, photos, rounds, stations, sentinels] = await Promise.all([
+    recordOf(desk, sculpture),
+    thingsWithin(desk, 'photo', sculpture),
+    thingsWithin(desk, 'round', sculpture),
+    thingsWithin(desk, 'station', sculpture),
+    thingsWithin(desk, 'sentinel', sculpture),
+  ]);
+  const shownBy = showing(record);
+  const countedAs = roundsCountedAs(rounds);
+  const dates = new Map(record.rounds.map(({ thing, body }) => [thing, body.date]));
+  const placed = photos.map((photo): PhotoOfWork => {
+    const shown = shownBy.get(photo.thing);
+    const said = photo.body.round ?? shown?.round;
+    const round = said && (countedAs.get(said) ?? said);
+    const day = photo.body.taken?.slice(0, 10) ?? (round && dates.get(round)) ?? photo.lead.at.slice(0, 10);
+    return { photo, round, zone: photo.body.zone ?? shown?.zone, day };
+  });
+  return {
+    sculpture: record.sculpture,
+    photos: placed.sort((a, b) => newerFirst(keyOf(a), keyOf(b))),
+    rounds: record.rounds.toReversed(),
+    stations: stations.sort((a, b) => a.body.order - b.body.order),
+    sentinels,
+    zones: record.zones,
+  };
+};
 
 const keyOf = ({ day, photo }: PhotoOfWork): string =>
   `${day} ${photo.body.taken ?? ''} ${photo.lead.at} ${photo.thing}`;

@@ -40,6 +40,7 @@ export const fitNumbers = {
     0.1,
     'Distance of the two places of a scale, share of the width, under which a hand off by half a hundredth makes the area uncertain by more than its own range',
   ),
+  otherLens: own(0.1, 'Difference of the lenses of two photos, share of the shorter, from which it is said'),
   standsOut: own(2, 'How many times the residual without it a pair leaves, from which it is named as standing out'),
 } as const satisfies Record<string, FitNumber>;
 

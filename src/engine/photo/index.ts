@@ -17,7 +17,17 @@ export { isRefused, type Measured, type Measurement, type Refused } from './meas
 export { measuredAgain } from './measuredAgain';
 export { obliquities } from './obliquities';
 export { type OutlineFault, outlineFault } from './outlineFault';
-export { type FitVerdict, fitBetween, fitFrom, fitPhotos, type Pair, type PhotoFit, turnedRound } from './photoFit';
+export {
+  type FitVerdict,
+  fitBetween,
+  fitFrom,
+  fitPhotos,
+  type Pair,
+  type PhotoFit,
+  pairsBetween,
+  turnedRound,
+} from './photoFit';
+export { photosUnlike } from './photosAlike';
 export { inverseOf, mapped, type PlaneMap } from './planeMap';
 export { aspectOf, type Outline, type Point, type Ring, type Size } from './point';
 export { boundsOf, contains, crossesItself, middleOf, outlineArea, ringArea } from './polygon';

@@ -131,6 +131,23 @@ const standingOut = (ties: readonly Tie[], kind: PhotoFitKind, share: number): R
 export const fitFrom = ({ pairs, size, ontoSize, kind }: BodyOf<'photoFit'>): PhotoFit | Refused =>
   fitPhotos(pairs, size, ontoSize, kind);
 
+/** The pairs a record holds of two photos as pairs from `from` onto `onto`, whichever way round they were tapped. */
+export const pairsBetween = (
+  fits: readonly { readonly body: BodyOf<'photoFit'> }[],
+  from: string,
+  onto: string,
+): { readonly pairs: readonly Pair[]; readonly kind: PhotoFitKind } | undefined => {
+  const straight = fits.find(({ body }) => body.photo === from && body.onto === onto);
+  if (straight) return straight.body;
+  const turned = fits.find(({ body }) => body.photo === onto && body.onto === from);
+  return (
+    turned && {
+      kind: turned.body.kind,
+      pairs: turned.body.pairs.map((pair) => ({ from: pair.onto, onto: pair.from })),
+    }
+  );
+};
+
 /** How `from` lies on `onto` by the fits a record holds, whichever way round the two were tapped; undefined where none stands. */
 export const fitBetween = (
   fits: readonly { readonly body: BodyOf<'photoFit'> }[],

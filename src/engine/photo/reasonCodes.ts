@@ -35,6 +35,12 @@ export const photoReasons = {
   'fit: one pair stands out': ['pair', 'without'],
   'fit: pairs take up little of the picture': ['share'],
   'fit: homography only where flat': [],
+  'photos: light not alike': ['earlier', 'later'],
+  'photos: wet not alike': ['earlier', 'later'],
+  'photos: washed not alike': ['earlier', 'later'],
+  'photos: light or wet not said': ['what'],
+  'photos: lens not alike': ['earlier', 'later'],
+  'photos: one upright, one lengthwise': [],
   'area: scale too short': ['length', 'least'],
   'area: no outline': [],
 } as const satisfies Record<string, readonly string[]>;

@@ -65,6 +65,7 @@ export const reasonsOfActions = {
   'no dots laid': () => 'No dots are laid on this photo. Lay them first.',
   'photo size not known': () =>
     'The size of this photo is not known, so nothing can be measured on it. Add the photo again from its file.',
+  'photo laid on itself': () => 'A photo cannot be laid on itself. Choose another.',
   'photo in use': (s) =>
     `${s.times('count', 'finding, zone or measurement shows', 'findings, zones or measurements show')} this photo, so it stays. Take it out there first.`,
   'nothing drawn': () => 'Nothing is being drawn here. Choose a zone and touch the corners of its outline.',
@@ -141,6 +142,8 @@ export const namesOfDeeds = {
   'deed: thought removed': () => 'removed a thought',
   'deed: photo kept': () => 'kept a photo',
   'deed: photo sorted': () => 'sorted a photo',
+  'deed: pairs of photos set': (s) => `laid one photo on another by ${s.times('pairs', 'pair', 'pairs')}`,
+  'deed: pairs of photos removed': () => 'took away the pairs of two photos',
   'deed: photo removed': () => 'removed a photo',
   'deed: coverage measured': (s) => `measured ${s.kind('kind')} on a photo, ${s.method('way')}`,
   'deed: measurement removed': (s) => `removed the measurement of ${s.kind('kind')} on a photo, ${s.method('way')}`,

@@ -1,6 +1,19 @@
 import type { PhotoReason } from '../../engine/photo';
 import type { Sentences } from './sentence';
 
+const lights: Readonly<Record<string, string>> = {
+  'open shade': 'open shade',
+  overcast: 'overcast',
+  sun: 'sun',
+  artificial: 'a lamp or flash',
+};
+const lightOf = (light: string): string => lights[light] ?? light;
+const unsaid: Readonly<Record<string, string>> = {
+  light: 'The light was not said',
+  wet: 'Whether the surface was wet was not said',
+  'light, wet': 'Neither the light nor whether the surface was wet was said',
+};
+
 /** Why a figure of a photo is as it is, or why there is none. */
 export const reasonsOfPhoto = {
   'coverage: share of this photo': () => 'This is the share of what this photo shows, not of the whole zone.',
@@ -72,6 +85,18 @@ export const reasonsOfPhoto = {
     `The pairs take in ${s.percent('share')} of the picture. How far off it is outside them, they cannot say.`,
   'fit: homography only where flat': () =>
     'A slanted plane was fitted: it holds where the work is nearly flat, and nowhere else.',
+  'photos: light not alike': (s) =>
+    `The light was ${lightOf(s.text('earlier'))} then and ${lightOf(s.text('later'))} now: colours and shadows differ for that alone.`,
+  'photos: wet not alike': (s) =>
+    `The surface was ${s.text('earlier')} then and is ${s.text('later')} now: wet bronze looks darker and hides pale green.`,
+  'photos: washed not alike': (s) =>
+    `One was taken ${s.text('earlier')}, the other ${s.text('later')}: dirt may look like a change.`,
+  'photos: light or wet not said': (s) =>
+    `${unsaid[s.text('what')] ?? s.text('what')} for both photos, so nobody can tell whether they were taken alike.`,
+  'photos: lens not alike': (s) =>
+    `The lens was ${s.number('earlier')} mm then and is ${s.number('later')} mm now, as on a small-picture camera: near parts are drawn larger by the shorter one.`,
+  'photos: one upright, one lengthwise': () =>
+    'One photo is upright and one lengthwise: each shows parts that the other does not.',
   'area: scale too short': (s) =>
     `The two places of the scale lie ${s.percent('length')} of the photo’s width apart; they should be ${s.percent('least')} or more. Choose a longer length on the work.`,
   'area: no outline': () => 'The outline takes in no surface. Draw it first.',
