@@ -3,11 +3,17 @@ import type { BodyOf } from '../record';
 import { fitNumbers } from './fitNumbers';
 import type { Refused } from './measured';
 import { patchesInZone } from './patchesInZone';
-import { aspectOf, type Outline, type Size } from './point';
+import { aspectOf, type Outline, type Point, type Size } from './point';
 import { because } from './reasonCodes';
 
 type Area = BodyOf<'zone'>['versions'][number]['area'];
-type Scale = Pick<NonNullable<BodyOf<'elevation'>['scale']>, 'a' | 'b' | 'metres'>;
+
+/** Two places on a picture and how far apart they are on the work, metres. */
+export interface Scale {
+  readonly a: Point;
+  readonly b: Point;
+  readonly metres: number;
+}
 
 /**
  * Area of what an outline shows, m2, with the 90 % range of the table of area methods: a quarter to each side, for the picture shows

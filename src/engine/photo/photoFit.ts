@@ -9,7 +9,10 @@ import { boundsOf } from './polygon';
 import { because } from './reasonCodes';
 
 /** One spot of the work on both pictures, fractions of each. */
-export type Pair = Pick<BodyOf<'photoFit'>['pairs'][number], 'from' | 'onto'>;
+export interface Pair {
+  readonly from: Point;
+  readonly onto: Point;
+}
 
 /** What the residual allows: all, looking at the two in turn, or neither. */
 export type FitVerdict = 'same' | 'blink only' | 'not the same station';
