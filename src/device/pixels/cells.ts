@@ -17,6 +17,9 @@ export interface Cells {
   readonly of: Uint8Array;
 }
 
+/** More than there are classes, or kinds of change. */
+const kinds = 8;
+
 /** A cell that says nothing. */
 export const clear = 255;
 
@@ -27,7 +30,7 @@ const under = (cell: number, cells: number, pixels: number, first: number, many:
   return [from, Math.min(many, Math.max(from + 1, to))];
 };
 
-/** Each cell gets the class most of the pixels under it have; `clear` where most lie outside. There are at most 8 classes. */
+/** Each cell gets the class most of the pixels under it have; `clear` where most lie outside. */
 export const cellsOf = ({ size, box, of }: Classes, outside: number): Cells => {
   const drawing = drawingSize(size);
   const left = Math.floor((box.left / size.width) * drawing.width);
@@ -39,15 +42,19 @@ export const cellsOf = ({ size, box, of }: Classes, outside: number): Cells => {
   const columns = Array.from({ length: into.width }, (_, i) =>
     under(left + i, drawing.width, size.width, box.left, box.width),
   );
-  const many = new Uint32Array(8);
+  const many = new Uint32Array(kinds);
   for (let row = 0; row < into.height; row++) {
     const [y0, y1] = under(top + row, drawing.height, size.height, box.top, box.height);
     for (let column = 0; column < into.width; column++) {
       const [x0, x1] = columns[column] as readonly [number, number];
-      many.fill(0);
+      for (let one = 0; one < kinds; one++) many[one] = 0;
       for (let y = y0; y < y1; y++)
-        for (let x = x0; x < x1; x++) (many[(of[y * box.width + x] as number) & 7] as number)++;
-      const most = many.indexOf(Math.max(...many));
+        for (let at = y * box.width + x0; at < y * box.width + x1; at++) {
+          const one = of[at] as number;
+          many[one] = (many[one] as number) + 1;
+        }
+      let most = 0;
+      for (let one = 1; one < kinds; one++) if ((many[one] as number) > (many[most] as number)) most = one;
       if (most !== outside) cells[row * into.width + column] = most;
     }
   }

@@ -10,6 +10,7 @@ export { IndexDial, type IndexDialProps } from './IndexDial';
 export * from './icons';
 export { type IndexLevel, levelFloors, levelOf } from './indexLevel';
 export { LinkButton } from './LinkButton';
+export { MapSwatch } from './MapSwatch';
 export { Notice, type NoticeKind } from './Notice';
 export { Page, Reading, Section } from './Page';
 export { Pattern, PatternFill } from './Pattern';

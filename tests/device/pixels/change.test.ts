@@ -8,6 +8,7 @@ import {
   fitPhotos,
   isRefused,
   type Outline,
+  type Pair,
   type PlaneMap,
   type Point,
   pixelClass,
@@ -107,12 +108,8 @@ test('a photo lying askew by what the pairs say tells no change where there was 
     [0.25, 0.7],
     [0.5, 0.5],
   ];
-  const fit = fitPhotos(
-    tapped.map((from) => ({ from, onto: moved(from) })),
-    size,
-    size,
-    'similarity',
-  );
+  const pairs = tapped.map(([x, y]): Pair => ({ from: [x, y], onto: [...moved([x, y])] }));
+  const fit = fitPhotos(pairs, size, size, 'similarity');
   if (isRefused(fit)) throw new Error('no fit');
   const later = await photo((x, y) => patches(...fit.back([x, y])));
   const part: Outline = [

@@ -56,7 +56,7 @@ test('a stroke of the brush reaches as far as its radius from its path, never ou
   const classes = noClasses(size, { left: 0, top: 0, ...size });
   classes.of.fill(pixelClass.sound);
   classes.of.fill(outside, 0, 20 * size.width);
-  const path: Point[] = [
+  const path: [number, number][] = [
     [0.2, 0.5],
     [0.6, 0.5],
   ];
