@@ -33,8 +33,8 @@ export const share = (value: number): string => {
   return `${whole(value * 100)} %`;
 };
 
-export type FigureUnit = 'index' | 'm2' | 'share';
-const units = { index: whole, m2: squareMetres, share } as const;
+export type FigureUnit = 'index' | 'm2' | 'share' | 'colour';
+const units = { index: whole, m2: squareMetres, share, colour: (value: number) => written(value, 1, 1) } as const;
 
 /** A figure and its range as words: { value: "72", range: "64 to 79" }. */
 export const figure = (

@@ -26,7 +26,7 @@ export function AgreedColours({ agreed, places, onAdd, onEdit }: AgreedColoursPr
       <ul className="bare colour-cards">
         {rows.map((row) => (
           <li key={row.thing} className="card colour-card">
-            <Swatch value={row.body.value} illuminant={row.body.illuminant} what={row.body.name} />
+            <Swatch value={row.body.value} illuminant={row.body.illuminant} />
             <div className="grow stack tight">
               <h3>{row.body.name}</h3>
               <p>{placeName(places, row.body.zone)}</p>

@@ -58,6 +58,8 @@ function Colours({ record, readings, agreed, sentinels }: ColoursProps) {
   const { thing, body } = record.sculpture;
   const places = placesOf(record, sentinels);
   const spots = spotsOf(readings);
+  const doneAt = (zone: string | undefined) =>
+    record.treatments.filter(({ body }) => body.zones.length === 0 || (zone && body.zones.includes(zone)));
   const rowsOf = (spot: Spot) => seriesOfSpot(spot, agreed, record.treatments, zoneOfPlace(places, spot.about));
   const close = () => setOpen(undefined);
   return (
@@ -97,6 +99,7 @@ function Colours({ record, readings, agreed, sentinels }: ColoursProps) {
                   spot={spot}
                   rows={rowsOf(spot)}
                   places={places}
+                  done={doneAt(zoneOfPlace(places, spot.about))}
                   mayWrite={mayWrite}
                   onRead={() => setOpen({ sheet: 'reading', spot })}
                   onAgree={() => setOpen({ sheet: 'agreed', start: startFrom(spot, zoneOfPlace(places, spot.about)) })}

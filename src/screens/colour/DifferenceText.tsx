@@ -40,9 +40,9 @@ export function DifferenceText({ against, compared, nothing, nameOf }: Differenc
 }
 
 /** The same in a cell of a table. */
-export const differenceInBrief = (compared: Compared | undefined): string =>
-  !compared
-    ? words.dash
-    : isCompared(compared)
-      ? words.units(compared.value, compared.low, compared.high)
-      : words.notToldShort;
+export const differenceInBrief = (compared: Compared | undefined): string => {
+  if (!compared) return words.dash;
+  if (isCompared(compared)) return words.inBrief(compared.value, compared.low, compared.high);
+  const why = compared.refused.map(({ code }) => words.differs[code]).filter((said) => said !== undefined);
+  return why.length > 0 ? words.notToldShort(why) : words.notToldAnew;
+};

@@ -22,20 +22,11 @@ export function FitsNothing({ read, zone, agreed, earlier }: FitsNothingProps) {
   const againstHeld = held ? comparable(held.body, read) : [];
   const againstEarlier =
     nearest && before.every(({ body }) => comparable(body, read).length > 0) ? comparable(nearest.body, read) : [];
+  if (againstHeld.length + againstEarlier.length === 0) return null;
   return (
-    <>
-      {againstHeld.length > 0 && (
-        <Notice kind="caution" title={words.noMatchAgreed}>
-          <Reasons reasons={againstHeld} />
-          <p>{words.askNow}</p>
-        </Notice>
-      )}
-      {againstEarlier.length > 0 && (
-        <Notice kind="caution" title={words.noMatchEarlier}>
-          <Reasons reasons={againstEarlier} />
-          <p>{words.askNow}</p>
-        </Notice>
-      )}
-    </>
+    <Notice kind="caution" title={words.noMatch(againstHeld.length > 0, againstEarlier.length > 0)}>
+      <Reasons reasons={[...againstHeld, ...againstEarlier]} />
+      <p>{words.askNow}</p>
+    </Notice>
   );
 }

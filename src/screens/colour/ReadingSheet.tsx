@@ -139,7 +139,11 @@ export function ReadingSheet({ sculpture, places, spots, agreed, reading, spot, 
           hint={wayWords.titleHint}
           tiles="full"
           options={[
-            { value: 'same', label: wayWords.same(date(last.body.date)), detail: wayInWords(last.body) },
+            {
+              value: 'same',
+              label: wayWords.same(date(last.body.date)),
+              detail: wayInWords({ ...last.body, surface: undefined }),
+            },
             { value: 'other', label: wayWords.other },
           ]}
           value={draft.sameWay === undefined ? undefined : draft.sameWay ? 'same' : 'other'}

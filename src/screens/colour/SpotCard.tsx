@@ -4,6 +4,7 @@ import { date, w } from '../../words';
 import { Button } from '../parts';
 import { DifferenceText } from './DifferenceText';
 import { type PlacesOfWork, placeName } from './placeNames';
+import { SpotChart } from './SpotChart';
 import { SpotTable } from './SpotTable';
 import { Swatch, TouchingSwatches } from './Swatch';
 import type { SpotRow } from './seriesOfSpot';
@@ -15,6 +16,8 @@ interface SpotCardProps {
   /** The latest first. */
   readonly rows: readonly SpotRow[];
   readonly places: PlacesOfWork;
+  /** What was done at the spot. */
+  readonly done: readonly Thing<'treatment'>[];
   readonly mayWrite: boolean;
   readonly onRead: () => void;
   readonly onAgree: () => void;
@@ -22,7 +25,7 @@ interface SpotCardProps {
 }
 
 /** One spot: the last reading beside the agreed colour, both differences, and all its readings. */
-export function SpotCard({ spot, rows, places, mayWrite, onRead, onAgree, onEdit }: SpotCardProps) {
+export function SpotCard({ spot, rows, places, done, mayWrite, onRead, onAgree, onEdit }: SpotCardProps) {
   const [last] = rows;
   if (!last) return null;
   const { body } = last.reading;
@@ -54,6 +57,7 @@ export function SpotCard({ spot, rows, places, mayWrite, onRead, onAgree, onEdit
           nothing={words.firstReading}
         />
       </div>
+      <SpotChart rows={rows} done={done} />
       <SpotTable rows={rows} onEdit={mayWrite ? onEdit : undefined} />
       {mayWrite && (
         <div className="row not-printed">

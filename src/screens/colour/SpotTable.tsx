@@ -1,5 +1,5 @@
 import type { Thing } from '../../engine/record';
-import { date, number, w, whole } from '../../words';
+import { date, w } from '../../words';
 import { Button } from '../parts';
 import { differenceInBrief } from './DifferenceText';
 import { Swatch } from './Swatch';
@@ -23,7 +23,6 @@ export function SpotTable({ rows, onEdit }: SpotTableProps) {
         <tr>
           <th scope="col">{heads.day}</th>
           <th scope="col">{heads.figures}</th>
-          <th scope="col">{heads.placings}</th>
           <th scope="col">{heads.agreed}</th>
           <th scope="col">{heads.before}</th>
           <th scope="col">{heads.how}</th>
@@ -41,22 +40,23 @@ export function SpotTable({ rows, onEdit }: SpotTableProps) {
             <tr key={reading.thing}>
               <th scope="row">
                 <span className="colour-day">
-                  <Swatch value={mean.mean} illuminant={reading.body.illuminant} what={day} />
+                  <Swatch value={mean.mean} illuminant={reading.body.illuminant} />
                   {day}
                 </span>
               </th>
               <td data-head={heads.figures} className="figures">
-                {words.figures(mean.mean)}
-              </td>
-              <td data-head={heads.placings}>
-                {whole(mean.n)}
-                {mean.spread !== null && <span className="soft">, {words.spreadOf(number(mean.spread, 1))}</span>}
+                <span>
+                  {words.figures(mean.mean)}
+                  <span className="colour-note soft small">{words.placings(mean.n, mean.spread)}</span>
+                </span>
               </td>
               <td data-head={heads.agreed}>{differenceInBrief(agreed?.compared)}</td>
               <td data-head={heads.before}>{differenceInBrief(before?.compared)}</td>
               <td data-head={heads.how} className="small">
-                {wayInWords(reading.body)}
-                {reading.body.note && <span className="colour-note">{reading.body.note}</span>}
+                <span>
+                  {wayInWords(reading.body)}
+                  {reading.body.note && <span className="colour-note">{reading.body.note}</span>}
+                </span>
               </td>
               {onEdit && (
                 <td className="not-printed">

@@ -11,11 +11,16 @@ export interface Shown {
   readonly what: string;
 }
 
-/** One colour, drawn. To be recognised, not to be matched. */
-export function Swatch({ value, illuminant, what }: Shown) {
-  return (
+/** One colour, drawn. To be recognised, not to be matched. Silent where its name stands beside it. */
+export function Swatch({ value, illuminant, what }: Omit<Shown, 'what'> & Partial<Shown>) {
+  const colour = <rect width="56" height="56" fill={swatchOf(value, illuminant).hex} />;
+  return what === undefined ? (
+    <svg className="colour-swatch" viewBox="0 0 56 56" aria-hidden="true">
+      {colour}
+    </svg>
+  ) : (
     <svg className="colour-swatch" viewBox="0 0 56 56" role="img" aria-label={words.swatch(what)}>
-      <rect width="56" height="56" fill={swatchOf(value, illuminant).hex} />
+      {colour}
     </svg>
   );
 }

@@ -25,7 +25,7 @@ export const colour = {
   lead: 'What an instrument read, held against the colour that was agreed and against the reading before.',
   noPhotos: 'No figure on this page comes from a photo.',
   noPhotosWhat:
-    'A photo holds the light and the weather as much as the colour. Photos are laid side by side and looked at; a difference is told only between readings of an instrument, made in the same way.',
+    'A photo holds the light and the weather as much as the colour. Photos are looked at side by side; a difference is told only between readings of an instrument, made in the same way.',
   toCompare: 'Lay photos side by side',
   none: 'No colour was read yet',
   noneWhat:
@@ -65,12 +65,13 @@ export const colour = {
   readAgain: 'Read this spot again',
   agreeOn: 'Take the last reading as agreed colour',
   chart: 'Distance from the agreed colour',
+  chartLabel: (n: number, from: string, to: string) =>
+    `Distance from the agreed colour in ${number(n, 0)} readings: ${from} units in the first, ${to} in the last.`,
   table: 'All readings of this spot',
   tableHide: 'Hide the readings',
   columns: {
     day: 'Day',
     figures: 'L*, a*, b*',
-    placings: 'Placings',
     agreed: 'From agreed',
     before: 'From the one before',
     how: 'How it was read',
@@ -78,8 +79,18 @@ export const colour = {
   figure: (value: number) => number(value, 2).replace('-', '−'),
   figures: ({ L, a, b }: { readonly L: number; readonly a: number; readonly b: number }) =>
     `${signed(L)}, ${signed(a)}, ${signed(b)}`,
-  spreadOf: (spread: string) => `spread ${spread}`,
-  notToldShort: 'not told',
+  placings: (n: number, spread: number | null) =>
+    `${n === 1 ? '1 placing' : `${number(n, 0)} placings`}${spread === null ? '' : `, spread ${tenths(spread)}`}`,
+  inBrief: (value: number, low: number, high: number) => `${tenths(value)} (${tenths(low)} to ${tenths(high)})`,
+  notToldShort: (why: readonly string[]) => `not told: other ${list(why)}`,
+  notToldAnew: 'not told: another surface since',
+  differs: {
+    'colour: other illuminant': 'illuminant',
+    'colour: other observer': 'observer',
+    'colour: other geometry': 'geometry',
+    'colour: other aperture': 'opening',
+    'colour: other wetness': 'wetness',
+  } as Readonly<Record<string, string>>,
   dash: '–',
   change: 'Change',
   editReading: (day: string) => `Change the reading of ${day}`,
@@ -155,8 +166,8 @@ export const colour = {
     calibrationHint: 'When, and on which tile.',
     summary: (parts: readonly string[]) => parts.join(' · '),
     mm: (aperture: string) => `${aperture} mm`,
-    noMatchAgreed: 'Read like this, it cannot be held against the agreed colour',
-    noMatchEarlier: 'Read like this, it cannot be held against the readings before',
+    noMatch: (agreed: boolean, earlier: boolean) =>
+      `Read like this, it cannot be held against ${agreed && earlier ? 'the agreed colour, nor against the readings before' : agreed ? 'the agreed colour' : 'the readings before'}`,
     askNow: 'While the instrument is here, it can be set otherwise.',
   },
   agreedSheet: {

@@ -24,7 +24,9 @@ export interface SeriesChartPoint {
 export interface SeriesChartProps {
   readonly title: string;
   readonly titleUnseen?: boolean;
-  readonly unit: 'index' | 'm2';
+  readonly unit: 'index' | 'm2' | 'colour';
+  /** What it shows in one sentence, for ears, where its points are no rounds. */
+  readonly label?: string;
   readonly points: readonly SeriesChartPoint[];
   /** Where the series breaks, and what was done. */
   readonly breaks?: readonly { readonly day: string; readonly what: string }[];
@@ -64,7 +66,7 @@ export function SeriesChart(props: SeriesChartProps) {
     <ChartFrame
       title={title}
       titleUnseen={props.titleUnseen ?? false}
-      label={words.seriesLabel(title, points.length, write(first).value, write(last).value)}
+      label={props.label ?? words.seriesLabel(title, points.length, write(first).value, write(last).value)}
       height={(width) => footOf(props, width) + margin.bottom}
       draw={(width) => <SeriesDrawing {...props} width={width} />}
       remarks={remarks}
