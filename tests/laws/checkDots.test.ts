@@ -40,7 +40,7 @@ const missed = [0, 0.01, 0.03, 0.1, 0.3];
 
 describe.each([30, 60])('The interval of a mask and %d check dots, over all counts there may be', (n) => {
   it.each([0, 0.02, 0.05])(
-    'holds the truth at least 94 times in 100, and what is scored with 87 times, however wrong the mask: slips %d',
+    'holds the truth at least 94 times in 100, and what is scored with 86 times, however wrong the mask: slips %d',
     (slips) => {
       for (const share of shares) {
         const told = intervalsAt(share, n);
@@ -60,7 +60,7 @@ describe.each([30, 60])('The interval of a mask and %d check dots, over all coun
             });
             const which = `mask ${share}, right ${inside}, missed ${outside}`;
             expect(holds, which).toBeGreaterThan(0.94);
-            expect(scored, which).toBeGreaterThan(0.87);
+            expect(scored, which).toBeGreaterThan(0.86);
           }
         }
       }
