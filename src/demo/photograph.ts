@@ -120,7 +120,11 @@ const photographView = async (desk: Desk, at: Year, camera: Camera, drawing: Dra
   const { work, sculpture, zones, year, photographed } = at;
   const outline = outlines[work.number];
   if (!outline) throw new Error(`No outline is drawn for ${work.number}.`);
-  const picture = paintView(outline, coversOf(work, year), seedOfWork(work), { camera });
+  // Earlier years came from a smaller tablet: what is compared need not have as many pixels.
+  const picture = paintView(outline, coversOf(work, year), seedOfWork(work), {
+    camera,
+    width: camera === sameSpot ? 600 : 480,
+  });
   const file = drawing(`${work.number}-${2021 + year}.png`, picture, camera.light);
   const taken = `${at.day}T10:24:00`;
   const { photo } = await done(

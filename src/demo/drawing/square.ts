@@ -7,7 +7,7 @@ const PALE = 13;
 const DARK = 14;
 
 /** A sentinel square in its template: a pale rim with a dark tick at every centimetre, and inside it bronze with exactly the stated share of green. */
-export const paintSquare = (green: number, seed: number, width = 240): Picture => {
+export const paintSquare = (green: number, seed: number, width = 200): Picture => {
   const pixels = new Uint8Array(width * width);
   const rim = Math.round(width / 12);
   const inside: number[] = [];
