@@ -1,0 +1,78 @@
+import { useMemo, useState } from 'react';
+import type { PhotoSeriesOfWork } from '../../actions';
+import { coverageNumbers, type PhotoFit } from '../../engine/photo';
+import { w } from '../../words';
+import { Button } from '../parts';
+import { Select } from '../parts/Select';
+import { ChangeShown } from './ChangeShown';
+import { keptSpots, noSpots, type Spots } from './keptSpots';
+import type { Looked } from './looked';
+import { partsToCompare } from './partsToCompare';
+import { SpotsOn } from './SpotsOn';
+
+const words = w.compare;
+const least = coverageNumbers.samplesEach.value;
+
+interface ChangeOnPhotoProps {
+  readonly work: PhotoSeriesOfWork;
+  readonly earlier: Looked;
+  readonly later: Looked;
+  readonly fit: PhotoFit;
+}
+
+const enough = ({ green, sound }: Spots): boolean => green.length >= least && sound.length >= least;
+
+/** Where the green came and went: first which part and which spots tell green from sound on each photo, then the map. */
+export function ChangeOnPhoto({ work, earlier, later, fit }: ChangeOnPhotoProps) {
+  const [one, other] = [earlier.row.photo.thing, later.row.photo.thing];
+  const parts = useMemo(() => partsToCompare(work, one, other, fit, words.wholePhoto), [work, one, other, fit]);
+  const [zone, setZone] = useState(parts[0]?.zone ?? '');
+  const [touched, setTouched] = useState<{ readonly [photo: string]: Spots }>({});
+  const [again, setAgain] = useState(false);
+  const part = parts.find((row) => row.zone === zone) ?? parts[0];
+  const spotsOn = (photo: string): Spots => touched[photo] ?? keptSpots(work, photo, zone) ?? noSpots;
+  const [before, after] = [spotsOn(one), spotsOn(other)];
+  const ready = enough(before) && enough(after);
+  const photos = [
+    { which: 'earlier', shown: earlier, thing: one, spots: before },
+    { which: 'later', shown: later, thing: other, spots: after },
+  ] as const;
+  return (
+    <div className="stack">
+      <p className="soft">{words.changeLead}</p>
+      <div className="fields not-printed">
+        <Select
+          label={words.part}
+          value={zone}
+          onChange={setZone}
+          options={parts.map((row) => ({ value: row.zone, label: row.name }))}
+        />
+      </div>
+      {(!ready || again) && (
+        <>
+          <p>{words.tapWhat}</p>
+          <div className="compare-two">
+            {photos.map(({ which, shown, thing, spots }) => (
+              <SpotsOn
+                key={which}
+                which={which}
+                shown={shown}
+                spots={spots}
+                kept={!touched[thing] && spots !== noSpots}
+                onChange={(next) => setTouched((all) => ({ ...all, [thing]: next }))}
+              />
+            ))}
+          </div>
+        </>
+      )}
+      {ready && part && (
+        <>
+          <div className="row not-printed">
+            <Button onClick={() => setAgain(!again)}>{again ? words.layDone : words.editSpots}</Button>
+          </div>
+          <ChangeShown earlier={earlier} later={later} fit={fit} part={part} before={before} after={after} />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,21 @@
+import type { PhotoOfWork, PhotoSeries, PhotoSeriesOfWork } from '../../actions';
+import type { Thing } from '../../engine/record';
+import { date, w } from '../../words';
+import { zoneName } from '../parts/thingNames';
+
+const words = w.compare;
+
+const isStation = (of: PhotoSeries['of']): of is Thing<'station'> => 'letter' in of.body;
+
+/** "Station A: belt buckle", "Worst square, zone D, coat". */
+export const seriesName = ({ zones }: Pick<PhotoSeriesOfWork, 'zones'>, { of }: PhotoSeries): string => {
+  if (isStation(of)) return words.station(of.body.letter, of.body.aim);
+  const zone = zones.find(({ thing }) => thing === of.body.zone);
+  return words.square(of.body.which, zone ? zoneName(zone) : '');
+};
+
+/** "12 May 2026, overcast, dry, before wash": the day, and what decides whether two photos are alike. */
+export const photoName = ({ day, photo }: PhotoOfWork): string => {
+  const { light, wet, washed } = photo.body;
+  return words.taken(date(day), light && words.lights[light], wet, washed);
+};
