@@ -24,6 +24,7 @@ export interface ShotList {
   readonly sentinels: readonly Thing<'sentinel'>[];
   /** As they stand on the day of the round, today where there is none. */
   readonly zones: readonly Thing<'zone'>[];
+  readonly zonesToday: readonly Thing<'zone'>[];
   /** Stations in walking order, then squares (best first), then zones in walking order. */
   readonly shots: readonly Shot[];
 }
@@ -74,6 +75,7 @@ const listed = (pieces: Pieces, asked: string | undefined, today: string): ShotL
     stations,
     sentinels,
     zones,
+    zonesToday: zonesAt(record, today),
     shots: [
       ...stations.map(({ thing }) => shot('station', thing)),
       ...sentinels.map(({ thing }) => shot('sentinel', thing)),

@@ -3,6 +3,7 @@ import { reasonsNotLooked } from '../../engine/trade';
 import { w } from '../../words';
 import { LinkButton, Notice } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { ShotsMissing } from './ShotsMissing';
 import { kindName } from './said';
 
 const words = w.round.end;
@@ -68,6 +69,7 @@ export function RoundMissingParts({ view }: { readonly view: RoundView }) {
       {open.length === 0 && notLooked.length === 0 && carried.length === 0 && inPart.length === 0 && (
         <p>{words.nothingMissing}</p>
       )}
+      <ShotsMissing sculpture={view.sculpture.thing} round={view.round.thing} />
     </div>
   );
 }

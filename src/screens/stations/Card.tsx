@@ -31,13 +31,13 @@ export function Card({ number, title, mark, aim }: CardProps) {
       aria-label={words.cardOf(number, title, name)}
     >
       <rect x="0.1" y="0.1" width={width - 0.2} height={height - 0.2} className="card-cut" />
-      <text x={edge} y="15" className="card-number">
-        {linesOf(number, 14, 1)[0]}
+      <text x={edge} y="15" className={number.length > 11 ? 'card-number long' : 'card-number'}>
+        {linesOf(number, number.length > 11 ? 19 : 11, 1)[0]}
       </text>
-      <Lines text={title} letters={32} most={2} x={edge} y={22} className="card-title" />
-      <Lines text={aim} letters={44} most={2} x={edge} y={34} className="card-aim" />
-      <path d="M101 6 110.5 17H105V35H97V17H91.5Z" fill="#000000" />
-      <text x="101" y="41" className="card-up">
+      <Lines text={title} letters={26} most={2} x={edge} y={22} className="card-title" />
+      <Lines text={aim} letters={40} most={2} x={edge} y={34} className="card-aim" />
+      <path d="M96 6 104 16H99.5V34H92.5V16H88Z" fill="#000000" />
+      <text x="96" y="40" className="card-up">
         {words.up}
       </text>
       <Mark mark={mark} />
@@ -53,9 +53,7 @@ export function Card({ number, title, mark, aim }: CardProps) {
       <text x="112" y="88" className="card-ten">
         {words.tenCm}
       </text>
-      <text x={edge} y="101.6" className="card-small">
-        {words.small}
-      </text>
+      <Lines text={words.small} letters={80} most={2} x={edge} y={99.6} leading={3.2} className="card-small" />
     </svg>
   );
 }
@@ -66,13 +64,14 @@ interface LinesProps {
   readonly most: number;
   readonly x: number;
   readonly y: number;
+  readonly leading?: number;
   readonly className: string;
 }
 
-function Lines({ text, letters, most, x, y, className }: LinesProps) {
+function Lines({ text, letters, most, x, y, leading = 4.6, className }: LinesProps) {
   return linesOf(text, letters, most).map((line, i) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: lines of a text have no name but their place
-    <text key={i} x={x} y={y + i * 4.6} className={className}>
+    <text key={i} x={x} y={y + i * leading} className={className}>
       {line}
     </text>
   ));
@@ -82,7 +81,7 @@ function Lines({ text, letters, most, x, y, className }: LinesProps) {
 function Mark({ mark }: Pick<CardProps, 'mark'>) {
   if ('station' in mark)
     return (
-      <text x="127" y="48" className={mark.station.length > 2 ? 'card-letter long' : 'card-letter'}>
+      <text x="126" y="47" className={`card-letter ${sizeOf(mark.station)}`}>
         {mark.station}
       </text>
     );
@@ -99,3 +98,10 @@ function Mark({ mark }: Pick<CardProps, 'mark'>) {
     </>
   );
 }
+
+/** So that W, M and two letters stay clear of the arrow and the edge in any typeface. */
+const sizeOf = (letters: string): string => {
+  if (letters.length > 2) return 'long';
+  if (letters.length === 2) return 'two';
+  return 'MWQ'.includes(letters) ? 'wide' : '';
+};

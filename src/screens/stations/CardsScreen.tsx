@@ -128,7 +128,7 @@ function Cards({ works, back, all }: CardsProps) {
           </Sheet>
         ))}
         {what.includes('frame') && (
-          <Sheet>
+          <Sheet how={words.frameSheet}>
             <SquareFrame />
           </Sheet>
         )}
@@ -137,10 +137,10 @@ function Cards({ works, back, all }: CardsProps) {
   );
 }
 
-function Sheet({ children }: { readonly children: ReactNode }) {
+function Sheet({ how = words.sheet, children }: { readonly how?: string; readonly children: ReactNode }) {
   return (
     <div className="card-sheet">
-      <p className="card-how only-printed">{words.sheet}</p>
+      <p className="card-how only-printed">{how}</p>
       {children}
     </div>
   );

@@ -32,10 +32,6 @@ export function ShotRow({ list, shown, light }: ShotRowProps) {
         </h3>
         {find && <p>{find}</p>}
         {facts.length > 0 && <p className="soft small">{facts.join(' · ')}</p>}
-        <p className="shot-state">
-          <Box ticked={photos.length > 0} />
-          {photos.length > 0 ? words.ticked(photos.length) : words.missing}
-        </p>
         {photos.length === 0 && asks.map((text) => <ShotAsks key={text} text={text} />)}
       </div>
       {(before || photos.length > 0) && (
@@ -52,7 +48,13 @@ export function ShotRow({ list, shown, light }: ShotRowProps) {
           ))}
         </div>
       )}
-      <Camera list={list} shown={shown} name={name} light={light} />
+      <div className="shot-foot">
+        <p className="shot-state">
+          <Box ticked={photos.length > 0} />
+          {photos.length > 0 ? words.ticked(photos.length) : words.missing}
+        </p>
+        <Camera list={list} shown={shown} name={name} light={light} />
+      </div>
     </li>
   );
 }
@@ -141,7 +143,7 @@ function Camera({ list, shown: { shot, station }, name, light }: CameraProps) {
           ) : (
             <PhotoTake what={name} expect={expect} keep={keep} />
           )}
-          {station && !ended && (
+          {station && !ended && (shot.before || shot.photos.length > 0) && (
             <LinkButton
               to={pathTo.viewfinder(sculpture, station.thing)}
               size="round"

@@ -20,7 +20,7 @@ export function SquareSheet({ list, sentinel, onClose }: SquareSheetProps) {
   const desk = useDesk();
   const [which, setWhich] = useState<'best' | 'worst' | undefined>(sentinel?.body.which);
   const [zone, setZone] = useState(
-    sentinel?.body.zone ?? (list.zones.length === 1 ? (list.zones[0]?.thing ?? '') : ''),
+    sentinel?.body.zone ?? (list.zonesToday.length === 1 ? (list.zonesToday[0]?.thing ?? '') : ''),
   );
   const [find, setFind] = useState(sentinel?.body.find ?? '');
   const [since, setSince] = useState(sentinel?.body.since ?? desk.today());
@@ -40,7 +40,7 @@ export function SquareSheet({ list, sentinel, onClose }: SquareSheetProps) {
       : run(() => addSentinel(desk, list.sculpture.thing, { ...fields, which, zone }), done(words.saved));
   };
   const nameOf = (thing: string) => {
-    const found = list.zones.find((z) => z.thing === thing);
+    const found = [...list.zonesToday, ...list.zones].find((z) => z.thing === thing);
     return found ? w.sculptures.zone.edit(found.body.letter, found.body.name) : '';
   };
   const twice = !sentinel && which && list.sentinels.some(({ body }) => body.which === which);
@@ -92,7 +92,7 @@ export function SquareSheet({ list, sentinel, onClose }: SquareSheetProps) {
             onChange={setZone}
             options={[
               { value: '', label: w.stations.form.notSaid },
-              ...list.zones.map(({ thing }) => ({ value: thing, label: nameOf(thing) })),
+              ...list.zonesToday.map(({ thing }) => ({ value: thing, label: nameOf(thing) })),
             ]}
           />
           {tried && !zone && <p className="field-error">{words.zoneMissing}</p>}

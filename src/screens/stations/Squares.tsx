@@ -10,8 +10,8 @@ const words = w.stations.squares;
 /** The best and the worst square of the work. */
 export function Squares({ list }: { readonly list: ShotList }) {
   const [open, setOpen] = useState<Thing<'sentinel'> | 'new'>();
-  const { sentinels, zones } = list;
-  const names = new Map(zones.map(({ thing, body }) => [thing, words.row(body.letter, body.name)]));
+  const { sentinels, zonesToday: zones } = list;
+  const names = new Map([...list.zones, ...zones].map(({ thing, body }) => [thing, words.row(body.letter, body.name)]));
   const has = (which: 'best' | 'worst') => sentinels.some(({ body }) => body.which === which);
   return (
     <Section

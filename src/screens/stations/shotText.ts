@@ -26,7 +26,7 @@ export const shownShot = (list: ShotList, shot: Shot): ShotShown => {
   }
   if (shot.of === 'sentinel') {
     const body = list.sentinels.find(({ thing }) => thing === shot.thing)?.body;
-    const zone = list.zones.find(({ thing }) => thing === body?.zone)?.body;
+    const zone = [...list.zones, ...list.zonesToday].find(({ thing }) => thing === body?.zone)?.body;
     if (!body) return { ...none, title: '' };
     return { ...none, square: body.which, title: w.stations.squareOf(body.which, zone?.letter ?? ''), find: body.find };
   }

@@ -182,6 +182,7 @@ export const stations = {
     tenCm: '10 cm',
     small: 'To tell photos apart and for scale. Printed grey is not neutral: for colour, add a bought grey card.',
     cardOf: (number: string, title: string, name: string) => `Card: ${number} ${title}, ${name}`,
+    frameSheet: 'Actual size, 100 %. The opening must be 100 mm by a ruler; if it is not, do not use this sheet.',
     frameAlt: 'Frame with an opening of 10 by 10 cm',
     frameInside: 'Cut out: 10 × 10 cm',
     frameWhat: 'Hold it on lightly, never over a flake, never with tape.',
