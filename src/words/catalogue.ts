@@ -14,6 +14,7 @@ export { nextSteps } from './en/nextSteps';
 export { overTime } from './en/overTime';
 export { parts } from './en/parts';
 export { photoLinks } from './en/photoLinks';
+export { photoMethod } from './en/photoMethod';
 export { photos } from './en/photos';
 export { place } from './en/place';
 export { round } from './en/round';

@@ -46,6 +46,12 @@ export const colourNumbers = {
   },
 } as const satisfies Record<string, ColourNumber>;
 
+/** Why no figure of a colour is taken from a photo. */
+export const noFigureFromPhotos: Source = {
+  text: 'Guidelines for the Technical Examination of Bronze Sculpture, II.2 on photography: light on each facet differs from that on a card, and bronze changes its colour with the angle.',
+  sure: 'from memory',
+};
+
 /** What the formula rests on. */
 export const colourFormulaSource: Source = {
   text: 'CIEDE2000 with factors of 1: ISO/CIE 11664-6; its check values: Sharma, Wu and Dalal 2005, Color Research and Application 30(1):21-30.',

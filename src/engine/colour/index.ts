@@ -8,7 +8,7 @@ export {
   isCompared,
   type NotCompared,
 } from './colourDifference';
-export { colourFormulaSource, colourNumbers } from './colourNumbers';
+export { colourFormulaSource, colourNumbers, noFigureFromPhotos } from './colourNumbers';
 export { cautionsBetween, comparable, type ReadingConditions } from './conditions';
 export type { Lab } from './lab';
 export { labOfRgb } from './labOfRgb';

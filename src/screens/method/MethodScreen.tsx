@@ -10,6 +10,7 @@ import { ErrorOfAnEye } from './ErrorOfAnEye';
 import { Example } from './Example';
 import { HoldNumbers } from './HoldNumbers';
 import { KindsShown } from './KindsShown';
+import { PhotosMeasured } from './PhotosMeasured';
 import { Rules } from './Rules';
 import { RuleTables } from './RuleTables';
 import { Sources } from './Sources';
@@ -62,6 +63,7 @@ export function MethodScreen() {
         {editing ? <EditWeights own={own} onDone={() => setEditing(false)} /> : <KindsShown scale={scale} />}
       </Section>
       <RuleTables scale={scale} />
+      <PhotosMeasured />
       <HoldNumbers />
       <ErrorOfAnEye />
       <Sources />

@@ -1,5 +1,7 @@
 import { thresholds } from '../../engine/change';
+import { colourFormulaSource, colourNumbers, noFigureFromPhotos } from '../../engine/colour';
 import { areaMethods, constants, solids } from '../../engine/condition';
+import { coverageNumbers, fitNumbers, obliquities } from '../../engine/photo';
 import {
   activities,
   beadings,
@@ -33,6 +35,13 @@ const tables: readonly { readonly use: string; readonly rows: readonly Sourced[]
   { use: words.treatments, rows: treatments },
   { use: words.verdicts, rows: Object.values(thresholds) },
   { use: words.areas, rows: [...areaMethods, ...solids] },
+  { use: w.photoMethod.coverage, rows: Object.values(coverageNumbers) },
+  { use: w.photoMethod.fits, rows: Object.values(fitNumbers) },
+  { use: w.photoMethod.areas, rows: obliquities },
+  {
+    use: w.photoMethod.colour,
+    rows: [{ source: colourFormulaSource }, { source: noFigureFromPhotos }, ...Object.values(colourNumbers)],
+  },
   { use: words.cautions, rows: cautions },
 ];
 
