@@ -57,6 +57,8 @@ export const deviceReasonCodes = {
   /** Of pixels: the photo's bytes are not on this device. */
   'photo not here': [],
   'picture not opened': [],
+  /** What is missing of it is shown grey, and would be taken for surface. */
+  'picture cut, not worked': [],
   /** This browser gives no way to read the pixels of a picture beside the page. */
   'pixels not at hand': [],
   /** What is read is not what was drawn: a setting against being followed. */

@@ -7,11 +7,14 @@ import { carryInLarge, openApp, tabletUpright } from '../browser/app';
 import { startTablet } from '../browser/chromium';
 import { built, startHost } from '../browser/server';
 import { startRound } from '../browser/walkRound';
+import { largePhoto } from '../files/largePhoto';
 import { big, seededSurvey } from '../files/seededSurvey';
 import { type Line, median, percentile, said } from './figures';
 import { timeFigures } from './figuresWorkedOut';
 import { noteUsable, type Touch, timeRawPuts, timeTouches } from './inPage';
 import { linesOfLives } from './lives';
+import { linesOfPixels } from './pixels';
+import { timePixels } from './pixelsInWorker';
 import { slow, slowdown } from './slowed';
 
 const touches = 200;
@@ -27,6 +30,8 @@ if (!existsSync(file)) {
 
 for (const size of budgetsOf(built).sizes) console.log(size);
 for (const line of linesOfLives()) console.log(said(line));
+const photo = await largePhoto();
+for (const line of await linesOfPixels(photo)) console.log(said(line));
 const host = await startHost();
 let tablet = await startTablet();
 try {
@@ -46,6 +51,7 @@ try {
   await new Promise((resolve) => setTimeout(resolve, 15_000));
   tablet = await startTablet({ profile: tablet.profile });
   lines.push(...(await timeFigures(tablet, host)));
+  lines.push(...(await timePixels(tablet, host, photo)));
   page = await openApp(tablet, host);
 
   const timed: Touch[] = [];

@@ -57,6 +57,6 @@ export const askPixels = async <A extends Parameters<typeof workPixels>[0]>(
 /** A photo of the record as its pixels are asked for; one known to be no whole picture is not opened. */
 export const keptPhotoOf = async (desk: Desk, photo: string): Promise<KeptPhoto> => {
   const { sha256, width, height, flaw } = (await theThing(desk, 'photo', photo)).body;
-  if (flaw === 'size untrue' || flaw === 'not shown') return refuse(deviceReason('picture not opened', {}));
+  if (flaw) return refuse(deviceReason(flaw === 'cut short' ? 'picture cut, not worked' : 'picture not opened', {}));
   return { sha256, size: width && height ? { width, height } : undefined };
 };

@@ -62,6 +62,8 @@ export const reasonsOfDevice = {
     'The photo itself is not on this device. Carry in a survey file that holds it, or measure on the device that took it.',
   'picture not opened': () =>
     'This browser does not open the photo, so its pixels cannot be told apart. Save it as JPEG and take it in again, or count dots where it is shown.',
+  'picture cut, not worked': () =>
+    'The file of this photo ends before the picture does; the missing part would be taken for surface. Copy the file again, or count dots on what is shown.',
   'pixels not at hand': () =>
     'This browser lets no page read the pixels of a photo. Count dots or trace the patches instead, or use an up-to-date Safari, Chrome, Edge or Firefox.',
   'pixels altered': () =>

@@ -1,0 +1,162 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import sharp, { type Sharp } from 'sharp';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import type { MaskTold, PixelsAsked } from '../../src/device/pixels/asked';
+import type { Outline, Rgb } from '../../src/engine/photo';
+import { largePhoto } from '../files/largePhoto';
+import { startTablet, type Tablet } from './chromium';
+import { type Answered, askWorker, handPhotos, pageOfWorker } from './pixelsAsked';
+import { type Host, startHost } from './server';
+
+let host: Host;
+let tablet: Tablet;
+
+beforeEach(async () => {
+  host = await startHost();
+  tablet = await startTablet();
+});
+
+afterEach(async () => {
+  await tablet?.close();
+  await host?.stop();
+});
+
+const green: Rgb = [110, 150, 128];
+const sound: Rgb = [92, 70, 50];
+const taps = { green: [green, green, green], sound: [sound, sound, sound] };
+
+const told = (answer: Answered | undefined): MaskTold => {
+  if (!answer || !('told' in answer.said) || !('share' in answer.said.told))
+    throw new Error(`no mask: ${JSON.stringify(answer)}`);
+  return answer.said.told;
+};
+
+test('a photo is worked as it is seen: all eight ways a camera lays it down give the same mask and the same colour at a tap', async () => {
+  // Green in the upper left: 240 by 120 pixels of 640 by 480.
+  const upright = await sharp({ create: { width: 640, height: 480, channels: 3, background: `rgb(${sound.join()})` } })
+    .composite([
+      {
+        input: { create: { width: 240, height: 120, channels: 3, background: `rgb(${green.join()})` } },
+        left: 0,
+        top: 0,
+      },
+    ])
+    .png()
+    .toBuffer();
+  const laid: readonly ((one: Sharp) => Sharp)[] = [
+    (one) => one,
+    (one) => one.flop(),
+    (one) => one.rotate(180),
+    (one) => one.flip(),
+    (one) => one.flip().rotate(90),
+    (one) => one.rotate(270),
+    (one) => one.flop().rotate(90),
+    (one) => one.rotate(90),
+  ];
+  const photos: Record<string, Uint8Array> = {};
+  for (const [i, lay] of laid.entries()) {
+    const lying = await lay(sharp(upright)).png().toBuffer();
+    photos[`${i + 1}`] = await sharp(lying)
+      .withMetadata({ orientation: i + 1 })
+      .jpeg({ quality: 95 })
+      .toBuffer();
+  }
+  const page = await pageOfWorker(tablet, host);
+  await handPhotos(page, photos);
+  const part: Outline = [
+    [
+      [0, 0],
+      [0.75, 0],
+      [0.75, 0.5],
+      [0, 0.5],
+    ],
+  ];
+  const asks = Object.keys(photos).flatMap((sha256): PixelsAsked[] => {
+    const photo = { sha256, size: { width: 640, height: 480 } };
+    return [
+      { do: 'mask', photo, part, taps, seed: 1 },
+      { do: 'colour', photo, at: [0.1, 0.1] },
+      { do: 'colour', photo, at: [0.9, 0.9] },
+    ];
+  });
+  const answers = await askWorker(page, asks);
+  for (let i = 0; i < 8; i++) {
+    expect(told(answers[3 * i]).share, `orientation ${i + 1}`).toBeCloseTo(0.25, 2);
+    const colours = answers.slice(3 * i + 1, 3 * i + 3).map(({ said }) => 'told' in said && said.told);
+    for (const [colour, asked] of [
+      [colours[0], green],
+      [colours[1], sound],
+    ] as const)
+      for (const c of [0, 1, 2])
+        expect(Math.abs(((colour as { colour: Rgb }).colour[c] as number) - (asked[c] as number))).toBeLessThan(4);
+  }
+});
+
+/** Memory of the browser and all its processes, megabytes. */
+const resident = (group: number): number => {
+  let pages = 0;
+  for (const pid of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
+    try {
+      const fields = readFileSync(`/proc/${pid}/stat`, 'utf8')
+        .replace(/^.*\) /, '')
+        .split(' ');
+      if (Number(fields[2]) === group) pages += Number(readFileSync(`/proc/${pid}/statm`, 'utf8').split(' ')[1]);
+    } catch {
+      // It ended while it was looked at.
+    }
+  }
+  return (pages * 4096) / 1e6;
+};
+
+test('photos of 12 megapixels one after the other: the page is never held up, the memory does not grow, and leaving off is heard', async () => {
+  const photo = await largePhoto();
+  const page = await pageOfWorker(tablet, host);
+  const names = Array.from({ length: 7 }, (_, i) => `photo ${i}`);
+  await handPhotos(page, Object.fromEntries(names.map((name) => [name, photo.jpeg])));
+  await page.evaluate(() => {
+    const found = globalThis as { longest?: number };
+    found.longest = 0;
+    new PerformanceObserver((list) => {
+      for (const { duration } of list.getEntries()) found.longest = Math.max(found.longest ?? 0, duration);
+    }).observe({ type: 'longtask' });
+  });
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+  const whole: Outline = [
+    [
+      [0, 0],
+      [1, 0],
+      [1, 1],
+      [0, 1],
+    ],
+  ];
+  const ask = (sha256: string): PixelsAsked => ({
+    do: 'mask',
+    photo: { sha256, size: photo.size },
+    part: whole,
+    taps: { green: photo.green, sound: photo.sound },
+    seed: 4,
+  });
+  let most = 0;
+  const watching = setInterval(() => {
+    most = Math.max(most, resident(tablet.pid));
+  }, 50);
+  const few = await askWorker(page, names.slice(0, 2).map(ask));
+  const afterTwo = most;
+  const many = await askWorker(page, names.slice(2).map(ask));
+  clearInterval(watching);
+  expect(many.map((answer) => told(answer).share)).toEqual(Array.from({ length: 5 }, () => told(few[0]).share));
+  expect(many[0]?.steps, 'it says how far it is').toBeGreaterThan(8);
+  // A photo of this size takes 50 MB unpacked: were each kept, five more would take 250.
+  expect(most - afterTwo).toBeLessThan(100);
+  expect(await page.evaluate(() => (globalThis as { longest?: number }).longest)).toBeLessThan(200);
+
+  const [left, again] = await askWorker(
+    page,
+    [ask('photo 0'), { do: 'colour', photo: { sha256: 'photo 0' }, at: [0.5, 0.5] }],
+    3,
+  );
+  expect(left?.said).toMatchObject({ leftOff: true });
+  expect(left?.steps).toBeLessThan(6);
+  expect(again?.said, 'and the next question is answered').toMatchObject({ told: { colour: expect.anything() } });
+});
