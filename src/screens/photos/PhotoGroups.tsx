@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { PhotoOfWork, PhotosOfWork } from '../../actions';
 import { w } from '../../words';
 import { Section } from '../parts';
@@ -13,7 +13,7 @@ const words = w.photos;
 const outside = 'outside';
 
 /** The photos in groups: those not sorted first, then round by round, the latest first. */
-export function PhotoGroups({ work }: { readonly work: PhotosOfWork }) {
+export const PhotoGroups = memo(function PhotoGroups({ work }: { readonly work: PhotosOfWork }) {
   const [round, setRound] = useState('');
   const [place, setPlace] = useState('');
   const [open, setOpen] = useState<string>();
@@ -62,7 +62,7 @@ export function PhotoGroups({ work }: { readonly work: PhotosOfWork }) {
       {opened && <PhotoSheet key={opened.photo.thing} work={work} row={opened} close={() => setOpen(undefined)} />}
     </>
   );
-}
+});
 
 const inRound = (row: PhotoOfWork, round: string): boolean =>
   round === '' || (round === outside ? row.round === undefined : row.round === round);

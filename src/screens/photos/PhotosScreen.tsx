@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import {
   expectPhoto,
   keepPhoto,
@@ -53,6 +54,8 @@ function Photos({ work }: { readonly work: PhotosOfWork }) {
     if (outcome.ok) await noPhotoExpected(desk);
     return outcome;
   };
+  // The list stands still while many are taken in: drawn anew after each it would hold up every touch.
+  const listed = useStill(work, now !== undefined);
   const unsorted = work.photos.filter(isUnsorted).length;
   return (
     <Page
@@ -81,16 +84,23 @@ function Photos({ work }: { readonly work: PhotosOfWork }) {
           <KeepPlace />
         </Section>
       </div>
-      {work.photos.length === 0 ? (
+      {listed.photos.length === 0 ? (
         <EmptyState title={words.emptyTitle}>
           <p>{words.empty}</p>
         </EmptyState>
       ) : (
-        <PhotoGroups work={work} />
+        <PhotoGroups work={listed} />
       )}
     </Page>
   );
 }
+
+/** The value as it was when it was last not to stand still. */
+const useStill = <T,>(value: T, still: boolean): T => {
+  const [held, setHeld] = useState(value);
+  if (!still && held !== value) setHeld(value);
+  return still ? held : value;
+};
 
 function KeepPlace() {
   const { keepPlace } = useQuestion(settings);

@@ -4,6 +4,7 @@ import { w } from '../../words';
 import { AddIcon, Field, LinkButton, Page } from '../parts';
 import { pathTo } from '../shell';
 import { PersonChecks } from './PersonChecks';
+import { PhotoWaits } from './PhotoWaits';
 import { RoundsUnderWay } from './RoundsUnderWay';
 import { SculptureCard } from './SculptureCard';
 import './list.css';
@@ -32,6 +33,7 @@ export function Works({ rows, over }: { readonly rows: readonly SculptureRow[]; 
     >
       <PersonChecks titles={new Map(rows.map(({ thing, body }) => [thing, body.title]))} />
       <RoundsUnderWay />
+      <PhotoWaits rows={rows} />
       {rows.length > worthFinding && <Field label={w.sculptures.find} value={sought} onChange={setSought} optional />}
       {found.length === 0 && <p className="soft">{w.sculptures.foundNone}</p>}
       <ol className="works bare">

@@ -90,6 +90,8 @@ export const photos = {
   hash: (start: string) => `Proof of the bytes (SHA-256) begins ${start}`,
 
   expectedOther: 'of the work',
+  expectedTitle: 'A photo was expected and has not arrived',
+  expectedLink: (title: string) => `Go to the photos of ${title}`,
 
   viewfinder: {
     title: (letter: string) => `Viewfinder, station ${letter}`,
