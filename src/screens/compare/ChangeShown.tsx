@@ -2,6 +2,7 @@ import { changeMapOf } from '../../actions';
 import { coverageNumbers, isRefused, type PhotoFit } from '../../engine/photo';
 import { share, w } from '../../words';
 import { Notice, PhotoStage, Reading, stageHeight, stagePath, stageWidth } from '../parts';
+import { MapSwatch } from '../parts/MapSwatch';
 import { Reasons } from '../parts/Reasons';
 import { useDesk, useQuestion } from '../shell';
 import type { Spots } from './keptSpots';
@@ -45,11 +46,11 @@ export function ChangeShown({ earlier, later, fit, part, before, after }: Change
       </Notice>
     );
   const rows = [
-    { kind: 'newly', told: map.newly },
-    { kind: 'noLonger', told: map.noLonger },
-    { kind: 'still', told: map.still },
-    { kind: 'neither', told: { value: map.neither } },
-    { kind: 'leftOut', told: { value: map.leftOut } },
+    { kind: 'newly', mark: 'newly', told: map.newly },
+    { kind: 'noLonger', mark: 'no longer', told: map.noLonger },
+    { kind: 'still', mark: 'still', told: map.still },
+    { kind: 'neither', mark: undefined, told: { value: map.neither } },
+    { kind: 'leftOut', mark: 'left out', told: { value: map.leftOut } },
   ] as const;
   const d = stagePath(part.outline, later.size);
   return (
@@ -80,9 +81,14 @@ export function ChangeShown({ earlier, later, fit, part, before, after }: Change
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ kind, told }) => (
+          {rows.map(({ kind, told, mark }) => (
             <tr key={kind}>
-              <th scope="row">{words.kindsOfChange[kind]}</th>
+              <th scope="row">
+                <span className="row change-key">
+                  {mark && <MapSwatch of={mark} />}
+                  {words.kindsOfChange[kind]}
+                </span>
+              </th>
               <td className="of-number">{share(told.value)}</td>
               <td className="of-number">{'low' in told ? `${share(told.low)} – ${share(told.high)}` : ''}</td>
             </tr>

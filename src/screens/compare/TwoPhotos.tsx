@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { type PhotoOfWork, type PhotoSeriesOfWork, photoUrl } from '../../actions';
 import { fitBetween, fitPhotos, isRefused, pairsBetween, photosUnlike, type Size } from '../../engine/photo';
+import type { Reason } from '../../engine/record';
 import { date, w } from '../../words';
 import { Button, Notice, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
@@ -21,6 +22,10 @@ interface TwoPhotosProps {
 }
 
 const unknown: Size = { width: 4, height: 3 };
+
+/** Nobody wrote down what could differ: nothing is known to. */
+const onlyUnsaid = (unlike: readonly Reason[]): boolean =>
+  unlike.every(({ code }) => code === 'photos: light or wet not said');
 
 const sizeOf = ({ photo }: PhotoOfWork): Size | undefined => {
   const { width, height } = photo.body;
@@ -46,7 +51,7 @@ export function TwoPhotos({ work, earlier, later }: TwoPhotosProps) {
   return (
     <>
       {unlike.length > 0 && (
-        <Notice kind="caution" title={words.unlike}>
+        <Notice {...(onlyUnsaid(unlike) ? { title: words.alikeUnknown } : { kind: 'caution', title: words.unlike })}>
           <Reasons reasons={unlike} />
         </Notice>
       )}

@@ -29,6 +29,7 @@ export const compare = {
   altEarlier: (day: string) => `The earlier photo, ${day}`,
   altLater: (day: string) => `The later photo, ${day}`,
   unlike: 'These two were not taken alike',
+  alikeUnknown: 'Not known whether they were taken alike',
 
   lay: 'Lay the earlier photo on the later',
   layLead:
