@@ -22,16 +22,16 @@ export function BoardDrawing({ side, zones, size, draft, chosen, runOffs }: Boar
   const { ref, unit } = useStageUnit();
   const busy = draft && 'zone' in draft ? draft.zone : undefined;
   const placed = useMemo(() => placedZones(zones, side.outlines, size), [zones, side.outlines, size]);
-  const from = draft?.doing === 'water' ? draft.from : undefined;
+  const lit = draft?.doing === 'water' ? draft.from : chosen;
   const scale = side.elevation.body.scale;
   return (
     <g ref={ref} className={draft?.doing === 'outline' || draft?.doing === 'corners' ? 'board busy' : 'board'}>
       {placed.map(({ zone, path }) =>
         // The outline being drawn anew stands in its new shape only.
         zone.thing === busy ? null : (
-          <g key={zone.thing} className={zone.thing === (chosen ?? from) ? 'board-zone chosen' : 'board-zone'}>
+          <g key={zone.thing} className={zone.thing === lit ? 'board-zone chosen' : 'board-zone'}>
             <path className="map-under" d={path} strokeWidth={5 * unit} />
-            <path className="board-line" d={path} strokeWidth={(zone.thing === (chosen ?? from) ? 3.5 : 2) * unit} />
+            <path className="board-line" d={path} strokeWidth={(zone.thing === lit ? 3.5 : 2) * unit} />
           </g>
         ),
       )}
@@ -44,7 +44,7 @@ export function BoardDrawing({ side, zones, size, draft, chosen, runOffs }: Boar
             letter={zone.body.letter}
             places={letters}
             unit={unit}
-            strong={zone.thing === (chosen ?? from)}
+            strong={zone.thing === lit}
           />
         ),
       )}

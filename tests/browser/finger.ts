@@ -1,0 +1,52 @@
+import type { CDPSession, Locator, Page } from 'playwright-core';
+
+/** A finger on the glass that gives touch events and nothing else: no mouse, no keys. Every touch is counted. */
+export class Finger {
+  touches = 0;
+
+  private readonly page: Page;
+  private readonly session: CDPSession;
+
+  private constructor(page: Page, session: CDPSession) {
+    this.page = page;
+    this.session = session;
+  }
+
+  static async on(page: Page): Promise<Finger> {
+    const session = await page.context().newCDPSession(page);
+    await session.send('Emulation.setTouchEmulationEnabled', { enabled: true, maxTouchPoints: 1 });
+    await page.evaluate(() => {
+      const notTouched: string[] = [];
+      Object.assign(globalThis, { notTouched });
+      document.addEventListener(
+        'click',
+        (e) => {
+          if (e instanceof PointerEvent && e.pointerType !== 'touch') notTouched.push(`${e.pointerType} ${e.target}`);
+        },
+        true,
+      );
+    });
+    return new Finger(page, session);
+  }
+
+  /** Clicks of this page that came of anything but a finger. */
+  notTouched(): Promise<string[]> {
+    return this.page.evaluate(() => (globalThis as unknown as { notTouched: string[] }).notTouched);
+  }
+
+  async touch(control: Locator): Promise<void> {
+    await this.touchAt(control, 0.5, 0.5);
+  }
+
+  /** A place in a control, in shares of its width and height. */
+  async touchAt(control: Locator, x: number, y: number): Promise<void> {
+    await control.waitFor();
+    await control.scrollIntoViewIfNeeded();
+    const box = await control.boundingBox();
+    if (!box) throw new Error('There is nothing to touch.');
+    const touchPoints = [{ x: box.x + box.width * x, y: box.y + box.height * y }];
+    await this.session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+    await this.session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    this.touches += 1;
+  }
+}
