@@ -21,7 +21,7 @@ export const largePhoto = async (): Promise<LargePhoto> => {
     .toBuffer();
   const grain = drawnFrom(3);
   for (let at = 0; at < smooth.length; at++)
-    smooth[at] = Math.max(0, Math.min(255, Math.round((smooth[at] as number) + 8 * (grain.uniform() - 0.5))));
+    smooth[at] = Math.max(0, Math.min(255, Math.round((smooth[at] as number) + 20 * (grain.uniform() - 0.5))));
   const jpeg = await sharp(smooth, { raw: { ...size, channels: 3 } })
     .jpeg({ quality: 92 })
     .toBuffer();
