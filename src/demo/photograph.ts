@@ -11,7 +11,7 @@ import {
   setOutline,
   setRunOff,
 } from '../actions';
-import { dotsIn, type Outline, type Size } from '../engine/photo';
+import { dotsIn, type Outline, type Point, type Size } from '../engine/photo';
 import { type Camera, sameSpot } from './drawing/camera';
 import { zoneLines } from './drawing/outlineOf';
 import { outlines } from './drawing/outlines';
@@ -19,6 +19,8 @@ import { type Cover, isGreen, type Picture, paintView } from './drawing/paint';
 import { paintSquare } from './drawing/square';
 import { type DemoWork, garden } from './garden';
 import type { DemoPhotos } from './garden/photos';
+import { layPhoto, seenAt } from './layPhotos';
+import { maskGreen } from './maskGreen';
 import { done } from './walkRound';
 
 /** Keeps a picture under a file name and gives its bytes. */
@@ -26,6 +28,8 @@ export type Drawing = (file: string, picture: Picture, light: number) => Blob;
 
 export interface Photographed {
   readonly plan: DemoPhotos;
+  /** Photos of the first view so far, by year, with what they show. */
+  readonly views: Map<number, { readonly photo: string; readonly picture: Picture }>;
   /** By letter; the first is the one the elevation is taken from. */
   readonly station: string;
   readonly squares: readonly { readonly thing: string; readonly green: readonly number[]; readonly which: string }[];
@@ -57,7 +61,7 @@ export const setUpPhotos = async (
   for (const [i, letter] of plan.runOff.slice(1).entries()) {
     await done(setRunOff(desk, zones.get(plan.runOff[i] ?? '') ?? '', zones.get(letter) ?? ''));
   }
-  return { plan, station: stations[0]?.station ?? '', squares };
+  return { plan, views: new Map(), station: stations[0]?.station ?? '', squares };
 };
 
 interface Year extends Place {
@@ -130,6 +134,7 @@ const photographView = async (desk: Desk, at: Year, camera: Camera, drawing: Dra
   const { photo } = await done(
     photoForStation(desk, sculpture, { station: photographed.station }, file, { ...factsOf(at), taken }),
   );
+  photographed.views.set(year, { photo, picture });
   if (camera !== sameSpot) return;
   const { elevation } = await done(addElevation(desk, sculpture, work.side, file));
   const { scale } = photographed.plan;
@@ -141,11 +146,35 @@ const photographView = async (desk: Desk, at: Year, camera: Camera, drawing: Dra
   for (const [letter, lines] of zoneLines(outline)) {
     await done(setOutline(desk, elevation, zones.get(letter) ?? '', lines));
   }
-  const counted = work.number === 'SW-01' ? zoneLines(outline).get('D') : undefined;
-  if (counted) {
-    const of = { photo, about: zones.get('D') ?? '', kind: 'green-run-off-streak' };
-    await countDots(desk, of, counted, picture, 100);
+  for (const [before, { photo: earlier }] of photographed.views) {
+    const taken = photographed.plan.years[before];
+    if (taken && earlier !== photo) await layPhoto(desk, earlier, photo, taken);
   }
+  const measured = measuredOnView[work.number];
+  if (!measured) return;
+  const lines = zoneLines(outline).get(measured.zone) ?? [];
+  const about = { about: zones.get(measured.zone) ?? '', kind: measured.kind };
+  if (measured.way === 'dots') return countDots(desk, { photo, ...about }, lines, picture, 100);
+  for (const before of measured.years) {
+    const view = photographed.views.get(before);
+    const seen = photographed.plan.years[before];
+    if (!view || !seen) continue;
+    const part = lines.map((ring) => ring.map((at) => seenOn(seen, at)));
+    await maskGreen(desk, { photo: view.photo, ...about }, part, view.picture, seen.light);
+  }
+};
+
+const seenOn = (camera: Camera, [x, y]: Point): Point => {
+  const [across, down] = seenAt(camera, [x * 100, y * 125]);
+  return [across / 100, down / 125];
+};
+
+/** What is measured on the first view beside what the eye said. */
+const measuredOnView: Readonly<
+  Record<string, { zone: string; kind: string } & ({ way: 'dots' } | { way: 'photo'; years: readonly number[] })>
+> = {
+  'SW-01': { zone: 'D', kind: 'green-run-off-streak', way: 'dots' },
+  'SW-02': { zone: 'H', kind: 'even-green-film', way: 'photo', years: [0, 4, 5] },
 };
 
 /** Every dot judged as the drawing has it. */

@@ -40,6 +40,9 @@ const LINE = 14;
 /** True for a pixel of one of the three greens. */
 export const isGreen = (pixel: number): boolean => pixel >= GREEN && pixel < BARE;
 
+/** True for a pixel of one of the four browns. */
+export const isSound = (pixel: number): boolean => pixel >= BROWN && pixel < GREEN;
+
 /** What covers a zone, each a share 0 to 1 of its drawn area; grown in this order, never over one another. */
 export interface Cover {
   readonly green?: number;
