@@ -1,17 +1,24 @@
+import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import {
   addSentinel,
   addStation,
   addStations,
+  cardsToPrint,
   commitChanges,
   type Desk,
   editSentinel,
   editStation,
+  expectShot,
+  lightNow,
   orderStations,
+  photoExpected,
+  photoForShot,
   type Question,
   removeSentinel,
   removeStation,
   type ShotList,
+  sayLight,
   shotList,
   undoLast,
 } from '../../src/actions';
@@ -35,6 +42,15 @@ const lettersOf = async (desk: Desk, sculpture: string): Promise<readonly unknow
 
 const bodyOf = async (desk: Desk, station: string): Promise<Thing<'station'>['body']> =>
   (await desk.store.current(station))?.lead.body as BodyOf<'station'>;
+
+/** A photo of one colour; each grey is another file. */
+const jpeg = async (grey: number): Promise<Blob> => {
+  const background = { r: grey, g: grey, b: grey };
+  const bytes = await sharp({ create: { width: 32, height: 24, channels: 3, background } })
+    .jpeg()
+    .toBuffer();
+  return new Blob([new Uint8Array(bytes)], { type: 'image/jpeg' });
+};
 
 let photos = 0;
 
@@ -217,5 +233,65 @@ test('a work without rounds has a list with nothing ticked; a work that is not h
   expect(list.round).toBeNull();
   expect(list.shots[0]).toMatchObject({ thing: station, photos: [], before: { thing: before } });
   expect(await answered(shotList(desk, 'sculpture/none'))).toBeNull();
+  desk.store.close();
+});
+
+test('a photo of a shot goes where the shot belongs, with the round’s surface and the light said, and is no longer expected', async () => {
+  const desk = await freshDesk(10);
+  const work = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+  const { sculpture } = work;
+  const [zone = ''] = work.zones;
+  const { station } = await done(addStation(desk, sculpture, { aim: 'beak' }));
+  const { sentinel } = await done(addSentinel(desk, sculpture, { zone, which: 'worst', find: 'seam' }));
+  const round = nameOf.round(desk.newId());
+  const body: BodyOf<'round'> = {
+    ...{ sculpture, type: 'annual', date: '2026-10-15', wet: 'damp', washed: 'after wash', ownEye: true, surveyor: '' },
+  };
+  await done(
+    commitChanges(desk, { code: 'deed: round started', params: { type: 'annual', date: body.date } }, [
+      { thing: round, kind: 'round', within: sculpture, body },
+    ]),
+  );
+  const list = await listOf(desk, sculpture, { in: round });
+  const place = { sculpture, round: list.round };
+  const belongs = [
+    { of: 'station', thing: station, facts: { role: 'station', station } },
+    { of: 'sentinel', thing: sentinel, facts: { role: 'sentinel', sentinel, zone } },
+    { of: 'zone', thing: zone, facts: { role: 'zone', zone } },
+  ] as const;
+  for (const [i, { of, thing, facts }] of belongs.entries()) {
+    await done(expectShot(desk, place, { of, thing }));
+    expect(await photoExpected(desk)).toMatchObject({ sculpture, [of]: thing, round });
+    const { photo } = await done(photoForShot(desk, place, { of, thing }, await jpeg(60 + 60 * i), 'overcast'));
+    expect((await desk.store.current(photo))?.lead.body).toMatchObject({
+      ...{ ...facts, round, light: 'overcast', wet: 'damp', washed: 'after wash' },
+    });
+    expect(await photoExpected(desk)).toBeUndefined();
+  }
+  desk.store.close();
+});
+
+test('the light said stays for the day and is asked again on another', async () => {
+  const desk = await freshDesk(11);
+  expect(await lightNow(desk)).toBeUndefined();
+  await sayLight(desk, 'overcast');
+  expect(await lightNow(desk)).toBe('overcast');
+  expect(await lightNow({ ...desk, today: () => '2026-10-16' })).toBeUndefined();
+  desk.store.close();
+});
+
+test('cards are for works with a station or a square, by number as a person counts', async () => {
+  const desk = await freshDesk(12);
+  const works = [];
+  for (const number of ['10', '9', '3']) works.push(await aWork(desk, { title: `work ${number}`, number, areas: [1] }));
+  const [ten, nine] = works;
+  if (!ten || !nine) throw new Error('no works');
+  await done(addStation(desk, ten.sculpture, { aim: 'beak' }));
+  await done(addSentinel(desk, nine.sculpture, { zone: nine.zones[0] ?? '', which: 'worst', find: 'seam' }));
+  await done(addSentinel(desk, nine.sculpture, { zone: nine.zones[0] ?? '', which: 'best', find: 'rim' }));
+  const cards = await answered(cardsToPrint(desk));
+  expect(cards.map(({ sculpture }) => sculpture.body.number)).toEqual(['9', '10']);
+  expect(cards[0]?.sentinels.map(({ body }) => body.which)).toEqual(['best', 'worst']);
+  expect(cards[0]?.letters.get(nine.zones[0] ?? '')).toBe('A');
   desk.store.close();
 });
