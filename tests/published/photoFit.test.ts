@@ -142,7 +142,7 @@ describe('the residual: how far each pair lies from where the others put it', ()
     const found = laid(pairs, 'similarity');
     const [worst] = found.reasons.filter(({ code }) => code === 'fit: one pair stands out');
     expect(worst?.params.pair).toBe(3);
-    expect(worst?.params.without).toBeLessThan(1e-9);
+    expect(worst?.params.percent).toBeLessThan(1e-9);
   });
 });
 

@@ -104,7 +104,7 @@ const reasonsOf = (
   { share, px }: PhotoFit['residual'],
   verdict: FitVerdict,
 ): readonly Reason[] => {
-  const reasons = [because('fit: residual', { share, px, pairs: ties.length })];
+  const reasons = [because('fit: residual', { percent: 100 * share, px, pairs: ties.length })];
   if (verdict === 'blink only') reasons.push(because('fit: blink only', { most: fitNumbers.differenceUpTo.value }));
   if (verdict === 'not the same station')
     reasons.push(because('fit: not the same station', { most: fitNumbers.sameStationUpTo.value }));
@@ -127,7 +127,7 @@ const standingOut = (ties: readonly Tie[], kind: PhotoFitKind, share: number): R
   });
   const least = Math.min(...rests);
   if (!(share > least * fitNumbers.standsOut.value)) return undefined;
-  return because('fit: one pair stands out', { pair: rests.indexOf(least) + 1, without: least });
+  return because('fit: one pair stands out', { pair: rests.indexOf(least) + 1, percent: 100 * least });
 };
 
 /** The fit of a pair of photos as the record holds it. */

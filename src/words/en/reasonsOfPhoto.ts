@@ -74,13 +74,13 @@ export const reasonsOfPhoto = {
   'fit: folded': () =>
     'By these pairs part of the photo would fold over on itself. Take away the pair that is wrong, or choose another way of laying.',
   'fit: residual': (s) =>
-    `Each of ${s.number('pairs')} pairs lies, by the others, ${s.percent('share')} of the photo’s width (${s.number('px', 0)} pixels) from where it was touched.`,
+    `Each of the ${s.number('pairs')} pairs lies about ${s.number('percent', 2)} % of the photo’s width (${s.number('px', 1)} pixels) from where the others put it.`,
   'fit: blink only': (s) =>
     `That is over ${s.percent('most')}: the two can be looked at in turn, and no change map is drawn of them.`,
   'fit: not the same station': (s) =>
     `That is over ${s.percent('most')}: these two photos were not taken from the same place, or a pair is wrong. They are shown side by side only.`,
   'fit: one pair stands out': (s) =>
-    `Pair ${s.number('pair')} does not agree with the others; without it they lie within ${s.percent('without')} of the width. Touch it again, or take it away.`,
+    `Pair ${s.number('pair')} does not agree with the others; without it they lie within ${s.number('percent', 2)} % of the width. Touch it again, or take it away.`,
   'fit: pairs take up little of the picture': (s) =>
     `The pairs take in ${s.percent('share')} of the picture. How far off it is outside them, they cannot say.`,
   'fit: homography only where flat': () =>
