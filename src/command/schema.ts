@@ -2,4 +2,11 @@
 import { writeFileSync } from 'node:fs';
 import { surveySchema } from '../engine/exchange';
 
-writeFileSync('public/survey.schema.json', `${JSON.stringify(surveySchema(), null, 2)}\n`);
+/** Two levels a line each, the rest of a line close: read by people in a change, kept on every tablet. */
+const lines = (value: unknown, deep = 2): string => {
+  if (deep === 0 || typeof value !== 'object' || value === null || Array.isArray(value)) return JSON.stringify(value);
+  const rows = Object.entries(value).map(([key, inner]) => `${JSON.stringify(key)}: ${lines(inner, deep - 1)}`);
+  return `{\n${rows.join(',\n')}\n}`;
+};
+
+writeFileSync('public/survey.schema.json', `${lines(surveySchema())}\n`);
