@@ -4,7 +4,6 @@ import {
   addStation,
   type Desk,
   deskOn,
-  deskOn,
   expectPhoto,
   keepPhoto,
   noPhotoExpected,
