@@ -7,7 +7,6 @@ import {
   mapped,
   type Outline,
   outlineThrough,
-  type PlaneMap,
   type Refused,
   type Size,
 } from '../../engine/photo';
@@ -17,9 +16,9 @@ import type { AtHand } from './atHand';
 import { boxOf, scaled } from './box';
 import { cellsOf } from './cells';
 import { changeCounts, changeKind, changeKinds } from './changeKinds';
-import { type Classes, outside } from './classes';
 import { type Breath, classified } from './classified';
 import { hatched } from './hatched';
+import { inPartOf, laid, surroundings } from './laid';
 import { type Picture, pngOf } from './picture';
 import { pixelNumbers } from './pixelNumbers';
 import { workedSmaller } from './workedSmaller';
@@ -48,6 +47,7 @@ export const changeBetween = async (
       ],
     };
   const back = inverseOf(matrix);
+  const around = surroundings(part, 2 * asked.edge);
   const told = async (photo: KeptPhoto, on: Outline, classifier: Classifier, taps: Taps, from: number) => {
     const picture = await hand.picture(photo);
     const classes = await classified(picture, comparedSize(picture, on), on, classifier, taps.brush ?? [], (done) =>
@@ -55,16 +55,14 @@ export const changeBetween = async (
     );
     return { classes, reasons: workedSmaller(picture) };
   };
-  const earlier = await told(
-    asked.earlier,
-    outlineThrough(part, (place) => mapped(back, place)),
-    before,
-    earlierTaps,
-    0,
-  );
-  const later = await told(asked.later, part, after, laterTaps, 0.5);
+  const throughBack = outlineThrough(around, (place) => mapped(back, place));
+  const earlier = await told(asked.earlier, throughBack, before, earlierTaps, 0);
+  const later = await told(asked.later, around, after, laterTaps, 0.5);
   const { size, box, of } = later.classes;
-  const two = { width: box.width, height: box.height, earlier: laid(earlier.classes, later.classes, back), later: of };
+  const two = {
+    ...{ width: box.width, height: box.height, inPart: inPartOf(part, later.classes) },
+    ...{ earlier: laid(earlier.classes, later.classes, back), later: of },
+  };
   const reach = asked.edge * size.width;
   const kinds = changeKinds(two, Math.round(reach));
   const counts = changeCounts(kinds);
@@ -97,20 +95,4 @@ export const changeBetween = async (
 const comparedSize = ({ size }: Picture, part: Outline): Size => {
   const { width, height } = boxOf(part, size);
   return scaled(size, Math.sqrt(pixelNumbers.compared / (width * height)));
-};
-
-/** What the earlier photo tells of each pixel of the later one's box. */
-const laid = (earlier: Classes, { size, box, of }: Classes, back: PlaneMap): Uint8Array => {
-  const out = new Uint8Array(of.length).fill(outside);
-  for (let at = 0; at < of.length; at++) {
-    if (of[at] === outside) continue;
-    const x = (box.left + (at % box.width) + 0.5) / size.width;
-    const y = (box.top + Math.floor(at / box.width) + 0.5) / size.height;
-    const [fromX, fromY] = mapped(back, [x, y]);
-    const column = Math.floor(fromX * earlier.size.width) - earlier.box.left;
-    const row = Math.floor(fromY * earlier.size.height) - earlier.box.top;
-    if (column < 0 || row < 0 || column >= earlier.box.width || row >= earlier.box.height) continue;
-    out[at] = earlier.of[row * earlier.box.width + column] as number;
-  }
-  return out;
 };

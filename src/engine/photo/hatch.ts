@@ -17,11 +17,11 @@ export interface Hatch {
 }
 
 export const hatches: Readonly<Record<Mark, Hatch>> = {
-  green: { lines: 'rising', apart: 16, ink: 2, edged: true },
-  'left out': { lines: 'dashes', apart: 24, ink: 1, edged: false },
-  newly: { lines: 'crossed', apart: 14, ink: 2, edged: true },
-  'no longer': { lines: 'falling', apart: 20, ink: 3, edged: true },
-  still: { lines: 'dots', apart: 16, ink: 2, edged: false },
+  green: { lines: 'rising', apart: 22, ink: 2, edged: true },
+  'left out': { lines: 'dashes', apart: 30, ink: 1, edged: false },
+  newly: { lines: 'crossed', apart: 18, ink: 2, edged: true },
+  'no longer': { lines: 'falling', apart: 26, ink: 3, edged: true },
+  still: { lines: 'dots', apart: 20, ink: 2, edged: false },
 };
 
 export type Ink = 'pale' | 'dark' | 'none';
