@@ -26,11 +26,6 @@ export function SpotTable({ rows, onEdit }: SpotTableProps) {
           <th scope="col">{heads.agreed}</th>
           <th scope="col">{heads.before}</th>
           <th scope="col">{heads.how}</th>
-          {onEdit && (
-            <td className="not-printed">
-              <span className="unseen">{words.change}</span>
-            </td>
-          )}
         </tr>
       </thead>
       <tbody>
@@ -56,15 +51,15 @@ export function SpotTable({ rows, onEdit }: SpotTableProps) {
                 <span>
                   {wayInWords(reading.body)}
                   {reading.body.note && <span className="colour-note">{reading.body.note}</span>}
+                  {onEdit && (
+                    <span className="colour-note not-printed">
+                      <Button kind="quiet" aria-label={words.editReading(day)} onClick={() => onEdit(reading)}>
+                        {words.change}
+                      </Button>
+                    </span>
+                  )}
                 </span>
               </td>
-              {onEdit && (
-                <td className="not-printed">
-                  <Button kind="quiet" aria-label={words.editReading(day)} onClick={() => onEdit(reading)}>
-                    {words.change}
-                  </Button>
-                </td>
-              )}
             </tr>
           );
         })}
