@@ -270,6 +270,56 @@ test('the part of the photo is the zone’s outline on the map, until it is draw
   expect((await view(g, (m) => m?.part?.from === 'drawn'))?.part?.outline).toEqual(drawn);
 });
 
+test('a photo that was laid on the map’s photo takes the outline over, and one that does not fit does not', async () => {
+  const g = await garden(15);
+  const { sculpture } = g.work;
+  const elevation = nameOf.elevation('e1');
+  const mapped = nameOf.photo('b'.repeat(64));
+  const size = { width: 2000, height: 1500 };
+  const selector = { type: 'SvgSelector' as const, value: writeSelector(part) };
+  const pairsBy = (dx: number, off: number) =>
+    (
+      [
+        [0.2, 0.2],
+        [0.8, 0.25],
+        [0.75, 0.8],
+        [0.25, 0.7],
+        [0.5, 0.5],
+      ] as const
+    ).map(([x, y], i) => ({
+      from: [x + dx, y + (i % 2 ? off : -off)] as [number, number],
+      onto: [x, y] as [number, number],
+    }));
+  const laidBy = (pairs: ReturnType<typeof pairsBy>) => ({
+    thing: nameOf.photoFit(g.photo, mapped),
+    kind: 'photoFit' as const,
+    within: sculpture,
+    body: { sculpture, photo: g.photo, onto: mapped, kind: 'similarity' as const, size, ontoSize: size, pairs },
+  });
+  await done(
+    commitChanges(g.desk, { code: 'deed: elevation added', params: { side: 'west' } }, [
+      {
+        thing: elevation,
+        kind: 'elevation',
+        within: sculpture,
+        body: { sculpture, side: 'west', photo: mapped, order: 1 },
+      },
+      {
+        thing: nameOf.outline(elevation, g.zone),
+        kind: 'outline',
+        within: sculpture,
+        body: { sculpture, elevation, zone: g.zone, target: { source: mapped, selector } },
+      },
+      laidBy(pairsBy(0.05, 0)),
+    ]),
+  );
+  const laid = (await view(g, (m) => m?.part?.from === 'laid on'))?.part?.outline[0]?.[0];
+  expect(laid?.[0]).toBeCloseTo(0.25, 4);
+  expect(laid?.[1]).toBeCloseTo(0.2, 4);
+  await done(commitChanges(g.desk, { code: 'deed: photo kept', params: {} }, [laidBy(pairsBy(0.05, 0.15))]));
+  await view(g, (m) => m?.part === null);
+});
+
 test('the eye’s figure is that of the photo’s own round, and the kinds found here are offered first', async () => {
   const g = await garden(11);
   await aRound(g.desk, g.work, '2026-09-01', [{ 'green-spots': 0.03 }, 'nothing']);

@@ -1,10 +1,10 @@
-import { type Outline, readSelector } from '../../engine/photo';
+import { fitBetween, type Outline, outlineThrough, readSelector, writeSelector } from '../../engine/photo';
 import type { Thing } from '../../engine/record';
 import type { Desk } from '../desk';
 import { thingsWithin } from '../theThing';
 
-/** Drawn here, taken from an earlier figure of this photo, or from the outline of the zone on the map. */
-export type PartFrom = 'drawn' | 'measured' | 'outline';
+/** Drawn here, taken from an earlier figure of this photo, or from the outline of the zone on the map: on this photo, or on one it was laid on. */
+export type PartFrom = 'drawn' | 'measured' | 'outline' | 'laid on';
 
 interface Asked {
   readonly photo: Thing<'photo'>;
@@ -29,7 +29,19 @@ export const partOnPhoto = async (
   // A sentinel square is smaller than its zone: the outline of the zone is not its own.
   if (about !== zone) return null;
   const outlines = await thingsWithin(desk, 'outline', photo.body.sculpture);
-  const here = outlines.find(({ body }) => body.zone === zone && body.target.source === photo.thing);
-  const outline = here && readSelector(here.body.target.selector.value);
-  return outline && outline.length > 0 ? { outline, from: 'outline' } : null;
+  const ofZone = outlines.flatMap(({ body }) => {
+    const outline = body.zone === zone ? readSelector(body.target.selector.value) : undefined;
+    return outline && outline.length > 0 ? [{ outline, on: body.target.source }] : [];
+  });
+  const own = ofZone.find(({ on }) => on === photo.thing);
+  if (own) return { outline: own.outline, from: 'outline' };
+  const fits = await thingsWithin(desk, 'photoFit', photo.body.sculpture);
+  for (const { outline, on } of ofZone) {
+    const fit = fitBetween(fits, on, photo.thing);
+    if (!fit || fit.verdict === 'not the same station') continue;
+    // What falls outside this picture ends at its edge.
+    const laid = readSelector(writeSelector(outlineThrough(outline, fit.through)));
+    if (laid && laid.length > 0) return { outline: laid, from: 'laid on' };
+  }
+  return null;
 };

@@ -2,7 +2,7 @@ import { type ReactNode, useState } from 'react';
 import { aspectOf, type Outline, type Size } from '../../engine/photo';
 import { w } from '../../words';
 import { Button, NudgePad, PhotoStage } from '../parts';
-import { cannotClose, closed, type Drawing, moved, withCorner, withoutLast } from './drawing';
+import { cannotClose, closed, type Drawing, moved, withCorner, withoutLast, withoutRing } from './drawing';
 import { CornerMarks, OutlineMarks } from './Marks';
 
 const words = w.measure;
@@ -14,7 +14,8 @@ interface CornersToolProps {
   /** What the pieces are: patches of a finding, or pieces of the part that is measured. */
   readonly of: 'patch' | 'piece';
   readonly drawing: Drawing;
-  readonly onChange: (drawing: Drawing) => void;
+  /** From what was touched before, which may not be shown yet. */
+  readonly onChange: (change: (before: Drawing) => Drawing) => void;
   /** Shown under what is drawn: where the measured part lies. */
   readonly part?: Outline;
   /** Said and done when the drawing is whole. */
@@ -27,7 +28,7 @@ export function CornersTool({ url, alt, size, of, drawing, onChange, part, child
   const [chosen, setChosen] = useState<number>();
   const which = Math.min(chosen ?? corners.length - 1, corners.length - 1);
   const stopped = cannotClose(drawing);
-  const change = (next: Drawing) => {
+  const change = (next: (before: Drawing) => Drawing) => {
     setChosen(undefined);
     onChange(next);
   };
@@ -38,7 +39,7 @@ export function CornersTool({ url, alt, size, of, drawing, onChange, part, child
         alt={alt}
         size={size}
         touchDoes={words.corner}
-        onTouch={(at) => change(withCorner(drawing, at))}
+        onTouch={(at) => change((before) => withCorner(before, at))}
       >
         {part && <OutlineMarks outline={part} size={size} as="part" />}
         <OutlineMarks outline={rings} size={size} as={of} />
@@ -52,16 +53,16 @@ export function CornersTool({ url, alt, size, of, drawing, onChange, part, child
           <Button
             size="round"
             disabled={corners.length === 0 && rings.length === 0}
-            onClick={() => change(withoutLast(drawing))}
+            onClick={() => change(withoutLast)}
           >
             {corners.length > 0 || rings.length === 0 ? words.cornerUndo : words.ringUndo[of]}
           </Button>
           {rings.length > 0 && corners.length === 0 && (
-            <Button size="round" onClick={() => change({ rings: rings.slice(0, -1), corners })}>
+            <Button size="round" onClick={() => change(withoutRing)}>
               {words.ringAway[of]}
             </Button>
           )}
-          <Button size="round" kind="main" disabled={stopped !== undefined} onClick={() => change(closed(drawing))}>
+          <Button size="round" kind="main" disabled={stopped !== undefined} onClick={() => change(closed)}>
             {words.close}
           </Button>
         </div>
@@ -81,7 +82,7 @@ export function CornersTool({ url, alt, size, of, drawing, onChange, part, child
             <NudgePad
               what={words.movedCorner}
               aspect={aspectOf(size)}
-              onMove={(by) => onChange(moved(drawing, which, by))}
+              onMove={(by) => onChange((before) => moved(before, which, by))}
             />
           </>
         )}

@@ -11,7 +11,7 @@ import { sharesOf } from './sharesOf';
 import { WayCard } from './WayCard';
 
 const words = w.measure;
-const ways: readonly WayOfMeasuring[] = ['traced', 'dots'];
+const ways: readonly WayOfMeasuring[] = ['traced', 'dots', 'photo'];
 
 interface OverviewProps {
   readonly at: Measuring;

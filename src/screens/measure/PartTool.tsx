@@ -26,7 +26,7 @@ export function PartTool({ at, about, size, url, alt }: PartToolProps) {
   );
   const stop = () => void setMeasuringPlace(desk, photo, about, { open: undefined });
   const finish = () => {
-    if (now.corners.length > 0 && !cannotClose(now)) change(closed(now));
+    if (now.corners.length > 0) change(closed);
     stop();
   };
   const open = now.corners.length > 0 && cannotClose(now) !== undefined;

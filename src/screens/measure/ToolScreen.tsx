@@ -4,6 +4,7 @@ import { w } from '../../words';
 import { Button, Notice, Reading } from '../parts';
 import { useDeed, useDesk, useQuestion } from '../shell';
 import { DotsTool } from './DotsTool';
+import { MaskTool } from './MaskTool';
 import { TraceTool } from './TraceTool';
 
 const words = w.measure;
@@ -36,6 +37,22 @@ function Tool({ of, part, size, urls, alt, onStop, hand }: ToolScreenProps & { r
           </Notice>
         )}
         <DotsTool of={of} hand={hand} part={part} size={size} urls={urls} onStop={onStop} />
+      </>
+    );
+  if (of.way === 'photo')
+    return (
+      <>
+        {changed && draft && <TakePart of={of} draft={draft} part={part} />}
+        <MaskTool
+          key={writeSelector(draft?.part ?? part)}
+          of={of}
+          hand={hand}
+          part={part}
+          size={size}
+          urls={urls}
+          alt={alt}
+          onStop={onStop}
+        />
       </>
     );
   const traced = draft?.part ?? part;

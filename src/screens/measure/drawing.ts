@@ -37,4 +37,9 @@ export const moved = ({ rings, corners }: Drawing, which: number, [dx, dy]: Poin
 export const cannotClose = ({ corners }: Drawing): 'too few' | 'crosses' | undefined =>
   corners.length < 3 ? 'too few' : crossesItself(corners) ? 'crosses' : undefined;
 
-export const closed = ({ rings, corners }: Drawing): Drawing => ({ rings: [...rings, corners], corners: [] });
+/** The open piece closed, where it can be. */
+export const closed = (drawing: Drawing): Drawing =>
+  cannotClose(drawing) ? drawing : { rings: [...drawing.rings, drawing.corners], corners: [] };
+
+/** The last closed piece taken away. */
+export const withoutRing = ({ rings, corners }: Drawing): Drawing => ({ rings: rings.slice(0, -1), corners });

@@ -23,7 +23,8 @@ export const measure = {
     drawn: 'The part as it was drawn here.',
     measured: 'The part an earlier figure of this photo was measured in.',
     outline: 'The outline of this zone on the map.',
-    'laid on': 'The outline of this zone on the map, laid on this photo by the pairs of places tapped.',
+    'laid on':
+      'The outline of this zone from another photo, laid on this one by the places tapped on both. Draw the part here where it does not fit.',
   },
   partNone: (what: string) => `It is not known yet which part of this photo is ${what}. Draw it first.`,
   partDraw: 'Draw the part',
@@ -86,7 +87,6 @@ export const measure = {
   traceOpen: 'A patch is open. Close it, or take its corners back, before you say that is all.',
   soFar: 'So far',
   kept: 'The figure is kept beside the others.',
-  keptMark: 'Kept.',
   keep: 'Keep this figure',
 
   dotsLead: 'Dots are spread over the part by chance. Judge what lies under the middle of each, not what is near it.',
@@ -136,6 +136,7 @@ export const measure = {
   maskWaits: 'The pixels are being counted …',
   maskSays: (share: string) =>
     `The mask takes in ${share}. This is no figure yet: the check dots say how far it is right.`,
+  maskKey: 'hatched: in the mask',
   maskLeftOut: (share: string) => `${share} of the part lies in glare or deep shade and is left out.`,
   maskChange: 'Change the mask',
   maskOther: 'These check dots belong to another mask',

@@ -102,7 +102,7 @@ describe('Patches traced on a photo', () => {
       [0.3, 0.4],
     ] as const)
       touch(corner);
-    expect(screen.getByRole('status').textContent).toContain('4 corners, not closed');
+    await screen.findByText(/4 corners, not closed/);
     expect(screen.getByRole('button', { name: 'There is no green here' }).hasAttribute('disabled')).toBe(true);
     await user.click(await button('Close'));
     await screen.findByText('So far:', { exact: false });
@@ -126,7 +126,9 @@ describe('Patches traced on a photo', () => {
     ] as const)
       touch(corner);
     await user.click(await button('Move the corner right'));
+    await screen.findByText(/3 corners, not closed/);
     await user.click(await button('Close'));
+    await screen.findByText(/1 patch is closed/);
     touch([0.6, 0.6]);
     await waitFor(async () => {
       const metas = await at.desk.store.metas<{ corners?: unknown[] }>('measuring measure/');
@@ -137,7 +139,7 @@ describe('Patches traced on a photo', () => {
     expect((await screen.findByText(/1 patch is closed/)).textContent).toContain('1 corner, not closed');
     await user.click(await button('Undo the last corner'));
     await user.click(await button('Open the last patch again'));
-    expect(screen.getByText(/3 corners, not closed/)).toBeDefined();
+    expect(await screen.findByText(/3 corners, not closed/)).toBeDefined();
   });
 
   it('refuse a line that crosses itself, and say so', async () => {
@@ -153,7 +155,7 @@ describe('Patches traced on a photo', () => {
       [0.3, 0.5],
     ] as const)
       touch(corner);
-    expect(screen.getByText(/The line crosses itself/)).toBeDefined();
+    expect(await screen.findByText(/The line crosses itself/)).toBeDefined();
     expect((await button('Close')).hasAttribute('disabled')).toBe(true);
   });
 
@@ -183,6 +185,7 @@ describe('The part of the photo', () => {
       [0.1, 0.9],
     ] as const)
       touch(corner);
+    await screen.findByText(/4 corners, not closed/);
     expect(await axeFaults()).toEqual([]);
     await user.click(await button('This is the part'));
     expect(await screen.findByText('The part as it was drawn here.')).toBeDefined();
