@@ -103,7 +103,8 @@ const dayLight = (year: number): number => 0.95 + year / 100;
 
 const factsOf = ({ round, year, photographed }: Year) => {
   const light = photographed.plan.years[year]?.light ?? 1;
-  return { round, light: light < 0.9 ? ('open shade' as const) : ('overcast' as const) };
+  const sky = light < 0.9 ? ('open shade' as const) : ('overcast' as const);
+  return { round, light: sky, wet: 'dry' as const, washed: 'before wash' as const };
 };
 
 /** One seed a work, so that the green grows in the same places from year to year. */

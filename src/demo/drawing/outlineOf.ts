@@ -29,6 +29,27 @@ const areaOf = (ring: readonly (readonly [number, number])[]): number =>
     }, 0),
   ) / 2;
 
+/** A piece with what shows through it left out, as one line: from the rim to the nearest point of each hole, round it, and back. */
+const oneRing = ([rim, ...holes]: Polygons[number]): Ring[] => {
+  if (!rim) return [];
+  const open = (ring: readonly (readonly [number, number])[]): Point[] => ring.slice(0, -1).map(([x, y]) => [x, y]);
+  const ring = holes
+    .filter((hole) => areaOf(hole) > sliver)
+    .reduce((line, hole) => {
+      const inner = open(hole);
+      let nearest = { i: 0, j: 0, far: Number.POSITIVE_INFINITY };
+      for (const [i, [ax, ay]] of line.entries())
+        for (const [j, [bx, by]] of inner.entries()) {
+          const far = Math.hypot(ax - bx, ay - by);
+          if (far < nearest.far) nearest = { i, j, far };
+        }
+      const { i, j } = nearest;
+      const round = [...inner.slice(j), ...inner.slice(0, j + 1)];
+      return [...line.slice(0, i + 1), ...round, ...line.slice(i)];
+    }, open(rim));
+  return [ring];
+};
+
 /**
  * What shows of each zone, in fractions of the picture: its shapes joined, less what lies in front. Where that would leave a
  * hole (a lens on a table) the zone keeps its whole shape and the other lies on it.
@@ -39,8 +60,8 @@ export const zoneLines = ({ zones }: Outline): ReadonlyMap<string, Lines> =>
       const whole = union(polygons(shapes) as Parameters<typeof union>[0]);
       const front = zones.slice(i + 1).flatMap((zone) => polygons(zone.shapes));
       const cut = front.length > 0 ? difference(whole, front as Parameters<typeof union>[0]) : whole;
-      const shown = cut.some((polygon) => polygon.length > 1) ? whole : cut;
-      const rings = shown.flatMap(([outer]): Ring[] => (outer && areaOf(outer) > sliver ? [outer.slice(0, -1)] : []));
-      return [letter, rings];
+      const holes = (polygons: Polygons) => polygons.reduce((sum, polygon) => sum + polygon.length - 1, 0);
+      const shown = holes(cut) > holes(whole) ? whole : cut;
+      return [letter, shown.flatMap(oneRing).filter((ring) => areaOf(ring) > sliver)];
     }),
   );
