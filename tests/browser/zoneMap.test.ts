@@ -83,7 +83,7 @@ test('a map of 24 zones is drawn by a finger alone, left in the middle of a zone
   await carryIn(page, fileOf(survey));
   const finger = await Finger.on(page);
   await addSide(page, finger);
-  await finger.touch(page.getByRole('link', { name: words.link, exact: true }));
+  await finger.touch(page.getByRole('link', { name: new RegExp(`^${words.link}`) }).first());
   await page.getByRole('heading', { level: 1, name: words.title }).waitFor();
   await finger.touch(page.getByRole('link', { name: words.draw, exact: true }));
 

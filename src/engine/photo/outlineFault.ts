@@ -7,21 +7,10 @@ export type OutlineFault = 'too few corners' | 'crosses itself' | 'too small' | 
 /** A thousandth of the width by a thousandth of the height: what a slip of the finger leaves. */
 export const leastPiece = 1e-6;
 
-const side = ([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): number =>
-  (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+/** Pieces may meet, and lie a little over each other: there the surface counts once. One mostly on another was drawn twice. */
+const overlap = (one: Ring, other: Ring): boolean => liesIn(one, other) || liesIn(other, one);
 
-const cross = (a: Point, b: Point, c: Point, d: Point): boolean =>
-  side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-
-/** Pieces that only touch, in a corner or along a side, do not overlap. */
-const overlap = (one: Ring, other: Ring): boolean =>
-  one.some((a, i) => {
-    const b = one[(i + 1) % one.length] as Point;
-    return other.some((c, j) => cross(a, b, c, other[(j + 1) % other.length] as Point));
-  }) ||
-  liesIn(one, other) ||
-  liesIn(other, one);
-
+/** True where the middle of a piece lies in itself and in another. */
 const liesIn = (inner: Ring, outer: Ring): boolean => {
   const middle = inner.reduce<Point>(([x, y], p) => [x + p[0] / inner.length, y + p[1] / inner.length], [0, 0]);
   return contains([inner], middle) && contains([outer], middle);

@@ -21,11 +21,6 @@ export function Elevations({ sculpture, title }: { readonly sculpture: string; r
           </li>
         ))}
       </ul>
-      {sides && sides.length > 0 && (
-        <div className="row not-printed">
-          <LinkButton to={pathTo.map(sculpture)}>{w.zoneMap.link}</LinkButton>
-        </div>
-      )}
       <AddElevation sculpture={sculpture} />
     </Section>
   );

@@ -50,7 +50,7 @@ export function MapTable({ zones, shading, shade, today, to, drawn, photo, visit
                   <span className="letter">{letter}</span>
                   <span className="map-row-name">{name}</span>
                 </Link>
-                {drawn && !drawn.has(zone.thing) && <span className="soft small">{words.noOutline}</span>}
+                {drawn && !drawn.has(zone.thing) && <span className="map-row-note soft small">{words.noOutline}</span>}
               </th>
               <td>
                 {shading ? (

@@ -81,7 +81,7 @@ export const reasonsOfActions = {
   'outline too small': () =>
     'This outline is next to nothing. Look at the picture larger, and touch the corners again.',
   'outline pieces overlap': () =>
-    'Two pieces of this outline lie on each other and would count twice. Keep each piece by itself.',
+    'This piece lies on another one of the same zone. Leave it, or take the earlier one away first.',
   'length not valid': () => 'This is no length. Write it in metres, more than 0 and up to 1,000.',
   'scale ends in one place': () => 'Both ends lie in one place. Touch two places further apart.',
   'water runs to itself': () => 'Water runs from one zone to another. Choose two.',
