@@ -2,7 +2,14 @@
 import { spawnSync } from 'node:child_process';
 import { runSuites } from '../suites.mjs';
 
-const packages = ['libimage-exiftool-perl', 'python3-jsonschema', 'python3-pil', 'r-base-core', 'r-cran-survival'];
+const packages = [
+  'libimage-exiftool-perl',
+  'poppler-utils',
+  'python3-jsonschema',
+  'python3-pil',
+  'r-base-core',
+  'r-cran-survival',
+];
 
 const missing = packages.filter((name) => spawnSync('dpkg', ['-s', name], { stdio: 'ignore' }).status !== 0);
 if (missing.length > 0) {
