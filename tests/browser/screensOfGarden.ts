@@ -98,7 +98,19 @@ const photographed = (entries: readonly Entry[]): readonly Screen[] => {
       name: 'measure a square',
       hash: `#/measure/${idPart(square.thing)}/sentinel/${idPart(String(square.body.sentinel))}`,
     },
-    { name: 'colour', hash: `#/sculpture/${id}/colour` },
+    { name: 'colour, nothing read', hash: `#/sculpture/${id}/colour` },
+  ];
+};
+
+/** What an instrument read, and what opens over it. */
+const read = (entries: readonly Entry[]): readonly Screen[] => {
+  const hash = `#/sculpture/${idPart(entries.find(({ kind }) => kind === 'reading')!.within)}/colour`;
+  const { colour } = w;
+  return [
+    { name: 'colour', hash },
+    { name: 'sheet: reading', hash, touch: [colour.addReading], sheet: true },
+    { name: 'sheet: spot read again', hash, touch: [colour.readAgain], sheet: true },
+    { name: 'sheet: agreed colour', hash, touch: [colour.addAgreed], sheet: true },
   ];
 };
 
@@ -150,6 +162,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
       touch: [w.eyeCheck.begin, w.eyeCheck.goOn(1, 12)],
     },
     ...photographed(entries),
+    ...read(entries),
     ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
   ];

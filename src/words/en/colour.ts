@@ -140,7 +140,7 @@ export const colour = {
   way: {
     title: 'How it was read',
     titleHint:
-      'It stands on the print or in the menu of the instrument. Without it no reading can be held against another.',
+      'Illuminant, observer and geometry stand on the print or in the menu of the instrument. Without them no reading can be held against another.',
     same: (day: string) => `The same way as on ${day}`,
     other: 'In another way',
     missing: 'Say how it was read: illuminant, observer and geometry.',
