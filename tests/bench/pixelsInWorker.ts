@@ -38,18 +38,21 @@ export const timePixels = async (tablet: Tablet, host: Pick<Host, 'url'>, photo:
   const asks = names.flatMap((sha256) => {
     const kept = { sha256, size: photo.size };
     const tap = { do: 'colour', photo: kept, at: [0.5, 0.5] } as const;
-    return [tap, tap, { do: 'mask', photo: kept, part: photo.zone, taps, seed: 1 } as const];
+    const mask = { do: 'mask', photo: kept, part: photo.zone, taps, seed: 1 } as const;
+    const brush = [{ as: 'sound' as const, radius: 0.02, path: [[0.5, 0.5] as [number, number]] }];
+    return [tap, tap, mask, { ...mask, taps: { ...taps, brush } }];
   });
   const took = await askWorker(page, asks);
   const takenIn = await timeTakenIn(page, runs);
   await page.close();
   const megapixels = (photo.size.width * photo.size.height) / 1e6;
-  const every = (which: number) => median(took.filter((_, i) => i % 3 === which).map(({ ms }) => ms));
+  const every = (which: number) => median(took.filter((_, i) => i % 4 === which).map(({ ms }) => ms));
   const line = (what: string, ms: number): Line => ({ what, measured: ms / megapixels, unit: 'ms' });
   return [
     line(`photo of ${megapixels.toFixed(1)} megapixels unpacked and tapped, a megapixel`, every(0)),
     { what: '  a tap on the photo at hand', measured: every(1), unit: 'ms' },
     line('  mask of a zone on it, with its picture and dots, a megapixel', every(2)),
+    { what: '  the same after a stroke of the brush', measured: every(3), unit: 'ms' },
     line('  photo taken in: read, hashed, thumbnail, a megapixel', median(takenIn)),
   ];
 };

@@ -36,6 +36,8 @@ class Picture {
 /** What the canvases and bitmaps of a test did. */
 export interface Drawn {
   readonly bitmaps: Bitmap[];
+  /** How often a bitmap was drawn on a canvas. */
+  drawings: number;
   /** Pixels of the largest canvas there was. */
   largest: number;
 }
@@ -45,7 +47,7 @@ export interface Drawn {
  * set against being followed does to a value that is read.
  */
 export const standInCanvas = (spoilt: (value: number, at: number) => number = (value) => value): Drawn => {
-  const drawn: Drawn = { bitmaps: [], largest: 0 };
+  const drawn: Drawn = { bitmaps: [], drawings: 0, largest: 0 };
   vi.stubGlobal('createImageBitmap', async (blob: Blob, { resizeWidth }: Options = {}) => {
     const whole = sharp(await blob.arrayBuffer()).rotate();
     const sized = resizeWidth ? sharp(await whole.png().toBuffer()).resize(resizeWidth) : whole;
@@ -73,6 +75,7 @@ export const standInCanvas = (spoilt: (value: number, at: number) => number = (v
           canvas: this,
           clearRect: () => pixels.fill(0),
           drawImage: (from: Bitmap, ...box: readonly number[]) => {
+            drawn.drawings += 1;
             if (from.closed) throw new Error('drawn from a bitmap that was let go');
             const [left, top, across, down, toX, toY, wide, high] = box as [
               ...[number, number, number, number],

@@ -13,7 +13,7 @@ export const answerTo = async (ask: PixelsAsked, hand: AtHand, breath: Breath): 
       return { colour: middleColour(read(spotAt(ask.at, size), size)) };
     }
     case 'mask':
-      return maskIn(await hand.picture(ask.photo), ask, breath);
+      return maskIn(hand, ask, breath);
     case 'change':
       return changeBetween(hand, ask, breath);
   }

@@ -14,6 +14,7 @@ import { deviceReason } from '../reasonCodes';
 import type { ChangeAsked, ChangeShare, ChangeTold, KeptPhoto, Taps } from './asked';
 import type { AtHand } from './atHand';
 import { boxOf, scaled } from './box';
+import { brushed } from './brushed';
 import { cellsOf } from './cells';
 import { changeCounts, changeKind, changeKinds } from './changeKinds';
 import { type Breath, classified } from './classified';
@@ -50,9 +51,10 @@ export const changeBetween = async (
   const around = surroundings(part, 2 * asked.edge);
   const told = async (photo: KeptPhoto, on: Outline, classifier: Classifier, taps: Taps, from: number) => {
     const picture = await hand.picture(photo);
-    const classes = await classified(picture, comparedSize(picture, on), on, classifier, taps.brush ?? [], (done) =>
+    const classes = await classified(picture, comparedSize(picture, on), on, classifier, (done) =>
       breath(from + done / 2),
     );
+    brushed(classes, taps.brush ?? []);
     return { classes, reasons: workedSmaller(picture) };
   };
   const throughBack = outlineThrough(around, (place) => mapped(back, place));

@@ -1,6 +1,5 @@
 import type { Classifier, Outline, Size } from '../../engine/photo';
 import { type Box, boxOf } from './box';
-import { type Brush, brushed } from './brushed';
 import { type Classes, noClasses } from './classes';
 import { lookedUp, lookUpOf } from './lookUp';
 import type { Picture } from './picture';
@@ -11,15 +10,14 @@ import { eachSpan } from './spans';
 export type Breath = (done: number) => Promise<void>;
 
 /**
- * The class of each pixel of the part, read strip by strip from the picture shown at `size`, then put right by the brush. One byte a
- * pixel of the box is all that is held beside the picture.
+ * The class of each pixel of the part, read strip by strip from the picture shown at `size`. One byte a pixel of the box is all that is
+ * held beside the picture.
  */
 export const classified = async (
   picture: Picture,
   size: Size,
   part: Outline,
   classifier: Pick<Classifier, 'classOf'>,
-  brush: Brush,
   breath: Breath,
 ): Promise<Classes> => {
   const box = boxOf(part, size);
@@ -37,6 +35,5 @@ export const classified = async (
       });
     }
   }
-  brushed(classes, brush);
   return classes;
 };

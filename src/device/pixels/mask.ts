@@ -1,4 +1,5 @@
 import {
+  type Classifier,
   checkDotsIn,
   classifierOf,
   isRefused,
@@ -8,6 +9,8 @@ import {
   type Refused,
 } from '../../engine/photo';
 import type { MaskAsked, MaskTold } from './asked';
+import type { AtHand } from './atHand';
+import { brushed } from './brushed';
 import { cellsOf } from './cells';
 import { type Classes, countedIn, outside } from './classes';
 import { type Breath, classified } from './classified';
@@ -18,10 +21,12 @@ import { workedSmaller } from './workedSmaller';
 const marks: Readonly<Record<number, Mark>> = { [pixelClass.green]: 'green', [pixelClass.leftOut]: 'left out' };
 
 /** A zone told into green, sound and left out, pixel by pixel. */
-export const maskIn = async (picture: Picture, asked: MaskAsked, breath: Breath): Promise<MaskTold | Refused> => {
+export const maskIn = async (hand: AtHand, asked: MaskAsked, breath: Breath): Promise<MaskTold | Refused> => {
   const classifier = classifierOf(asked.taps.green, asked.taps.sound);
   if (isRefused(classifier)) return classifier;
-  const classes = await classified(picture, picture.size, asked.part, classifier, asked.taps.brush ?? [], breath);
+  const picture = await hand.picture(asked.photo);
+  const classes = await plainClasses(hand, picture, asked, classifier, breath);
+  brushed(classes, asked.taps.brush ?? []);
   const { sound, green, leftOut } = countedIn(classes);
   const [judged, all] = [sound + green, sound + green + leftOut];
   const { inMask, outsideMask } = checkDotsIn(classes.of, classes.box, asked.seed);
@@ -39,6 +44,21 @@ export const maskIn = async (picture: Picture, asked: MaskAsked, breath: Breath)
     ),
     reasons: workedSmaller(picture),
   };
+};
+
+/** As the colours alone tell it; a copy, to be brushed. */
+const plainClasses = async (
+  hand: AtHand,
+  picture: Picture,
+  { part, taps }: MaskAsked,
+  classifier: Classifier,
+  breath: Breath,
+): Promise<Classes> => {
+  const name = JSON.stringify([part, taps.green, taps.sound]);
+  const plain = hand.told(name) ?? (await classified(picture, picture.size, part, classifier, breath));
+  hand.keepTold(name, plain);
+  await breath(1);
+  return { ...plain, of: plain.of.slice() };
 };
 
 /** Places in the box as places on the whole picture. */

@@ -27,7 +27,10 @@ export const checkDotsIn = (
 ): { readonly inMask: readonly Point[]; readonly outsideMask: readonly Point[] } => {
   const drawn = drawnFrom(seed);
   const many = [0, 0];
-  for (const one of classes) if (one < 2) many[one] = (many[one] as number) + 1;
+  for (let at = 0; at < classes.length; at++) {
+    const one = classes[at] as number;
+    if (one < 2) many[one] = (many[one] as number) + 1;
+  }
   const [sound = 0, green = 0] = many;
   if (sound + green === 0) return { inMask: [], outsideMask: [] };
   const asked = checkDotsFor(green / (sound + green), n);

@@ -2,6 +2,8 @@ import sharp from 'sharp';
 import { afterEach, expect, test, vi } from 'vitest';
 import { workPixels } from '../../../src/device/pixels';
 import type { MaskAsked, Taps } from '../../../src/device/pixels/asked';
+import { atHand } from '../../../src/device/pixels/atHand';
+import { maskIn } from '../../../src/device/pixels/mask';
 import { pixelNumbers } from '../../../src/device/pixels/pixelNumbers';
 import { checkDotsFor, contains, isRefused, type Outline, type Rgb } from '../../../src/engine/photo';
 import { standInCanvas } from '../../files/canvasOfSharp';
@@ -144,6 +146,28 @@ test('the brush puts right what colour tells wrongly, glare too, and the same qu
   const again = await mask({ part: all, taps: { ...taps, brush }, seed: 3 }, way);
   expect({ ...again, overlay: 0 }).toEqual({ ...told, overlay: 0 });
   expect(new Uint8Array(await again.overlay.arrayBuffer())).toEqual(new Uint8Array(await told.overlay.arrayBuffer()));
+});
+
+test('a stroke more asks for no pixel anew, and taken back it leaves the mask that was there before', async () => {
+  const drawn = standInCanvas();
+  const hand = atHand(keptAs(await banded(), 'image/png').bring);
+  const ask = async (brush: Taps['brush']) => {
+    const told = await maskIn(
+      hand,
+      { do: 'mask', photo: { sha256: 'a' }, part: all, taps: { ...taps, brush }, seed: 3 },
+      async () => undefined,
+    );
+    if (isRefused(told)) throw new Error('refused');
+    return told.share;
+  };
+  const plain = await ask(undefined);
+  const { drawings } = drawn;
+  expect(await ask([{ as: 'green', radius: 0.1, path: [[0.7, 0.5]] }])).toBeGreaterThan(plain);
+  expect(await ask([])).toBe(plain);
+  expect(drawn.drawings).toBe(drawings);
+  hand.letGo();
+  expect(await ask([]), 'let go, it is read again').toBe(plain);
+  expect(drawn.drawings).toBe(2 * drawings);
 });
 
 test('on a drawn photo of known coverage, pressed as a camera does, the mask finds the share that was drawn', async () => {
