@@ -2,8 +2,8 @@
 export const linesOf = (text: string, letters: number, most: number): string[] => {
   const lines: string[] = [];
   const words = text
-    .trim()
     .split(/\s+/)
+    .filter(Boolean)
     .flatMap((word) => pieces(word, letters));
   for (const word of words) {
     const last = lines.at(-1);
