@@ -13,7 +13,7 @@ export const setRunOff = (desk: Desk, from: string, to: string): Promise<Outcome
     const { sculpture } = one.body;
     if (other.body.sculpture !== sculpture) refuse(refusal('not here', { thing: to }));
     const runOff = nameOf.runOff(from, to);
-    const deed = deedName('deed: run-off drawn', { from: one.body.letter, to: other.body.letter });
+    const deed = deedName('deed: run-off drawn', { above: one.body.letter, below: other.body.letter });
     const body = { sculpture, fromZone: from, toZone: to };
     must(await commitChanges(desk, deed, [{ thing: runOff, kind: 'runOff', within: sculpture, body }]));
     return { runOff };
@@ -23,6 +23,6 @@ export const removeRunOff = (desk: Desk, runOff: string): Promise<Outcome> =>
   attempt(async () => {
     const { body } = await theThing(desk, 'runOff', runOff);
     const [from, to] = [await theThing(desk, 'zone', body.fromZone), await theThing(desk, 'zone', body.toZone)];
-    const deed = deedName('deed: run-off removed', { from: from.body.letter, to: to.body.letter });
+    const deed = deedName('deed: run-off removed', { above: from.body.letter, below: to.body.letter });
     return must(await commitChanges(desk, deed, [{ thing: runOff, gone: true }]));
   });

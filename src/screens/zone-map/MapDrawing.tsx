@@ -33,7 +33,7 @@ export function MapDrawing({ placed, shading, runOffs, to }: MapDrawingProps) {
       </defs>
       {placed.map(({ zone, path }) => {
         const fill = shading ? rowOf(shading, zone.thing).fill : 'open';
-        const said = shading?.of(zone.thing).said ?? w.zoneMap.working;
+        const said = shading ? shading.of(zone.thing).said || w.zoneMap.open : w.zoneMap.working;
         const level = typeof fill === 'number';
         return (
           <Link

@@ -18,7 +18,7 @@ export function RowSwatch({ row: { fill, mark } }: { readonly row: KeyRow }) {
   );
 }
 
-function PlainSwatch({ fill }: { readonly fill: 'plain' | 'open' }) {
+function PlainSwatch({ fill }: { readonly fill: Exclude<KeyRow['fill'], number> }) {
   return (
     <svg className="swatch" width="28" height="28" viewBox="0 0 28 28" aria-hidden="true">
       <rect
@@ -43,15 +43,17 @@ interface MapKeyProps {
 
 /** What the colours and hatches mean, in words, with how many zones each stands for. */
 export function MapKey({ shading, zones, water }: MapKeyProps) {
+  const rows = shading.key.filter(({ fill }) => fill !== 'bare');
   const many = new Map<string, number>();
   for (const zone of zones) {
     const { code } = rowOf(shading, zone.thing);
     many.set(code, (many.get(code) ?? 0) + 1);
   }
+  if (rows.length === 0 && !water) return null;
   return (
     <section className="map-key" aria-label={w.zoneMap.key}>
       <ul className="bare">
-        {shading.key.map((row) => (
+        {rows.map((row) => (
           <li key={row.code} className={many.has(row.code) ? undefined : 'soft'}>
             <RowSwatch row={row} />
             <span className="grow">{row.word}</span>

@@ -38,6 +38,11 @@ export function MapOfWork({ record, zones, map, title, elevation, round }: MapOf
   const to = (zone: string) => (visited ? pathTo.zoneInRound(visited, zone) : pathTo.zone(sculpture, zone));
   const side = map.sides.find((one) => one.elevation.thing === elevation) ?? map.sides[0];
   const other = side?.others.find((one) => one.photo.thing === photo);
+  /** Whoever asks for another year wants to see it. */
+  const choosePhoto = (next: string | undefined) => {
+    setPhoto(next);
+    if (next) setShade('outlines');
+  };
   const onPhoto = other?.photo ?? side?.photo;
   const drawn = side && new Set(side.outlines.map(({ zone }) => zone));
   return (
@@ -68,7 +73,7 @@ export function MapOfWork({ record, zones, map, title, elevation, round }: MapOf
           <div className="map-picture">
             <h2 className="map-side">{words.sideNamed(side.elevation.body.side)}</h2>
             <SideMap side={side} title={title} zones={zones} shading={shading} map={map} to={to} other={other} />
-            <OtherPhotos side={side} chosen={other?.photo.thing} onChoose={setPhoto} />
+            <OtherPhotos side={side} chosen={other?.photo.thing} onChoose={choosePhoto} />
             <SideNotes side={side} zones={zones} sculpture={sculpture} />
           </div>
         ) : (

@@ -22,13 +22,14 @@ interface MapTableProps {
 
 /** The same as the map, in words: each zone, what is shown of it, and where it leads. */
 export function MapTable({ zones, shading, shade, today, to, drawn, photo, visits }: MapTableProps) {
+  const told = shade !== 'outlines';
   return (
     <table className="plain-table map-table">
       <caption className="unseen">{words.table}</caption>
       <thead>
         <tr>
           <th scope="col">{words.columns.zone}</th>
-          <th scope="col">{words.shade[shade]}</th>
+          {told && <th scope="col">{words.shade[shade]}</th>}
           <th scope="col" className="of-number map-area">
             {words.columns.area}
           </th>
@@ -52,16 +53,18 @@ export function MapTable({ zones, shading, shade, today, to, drawn, photo, visit
                 </Link>
                 {drawn && !drawn.has(zone.thing) && <span className="map-row-note soft small">{words.noOutline}</span>}
               </th>
-              <td>
-                {shading ? (
-                  <span className="map-said">
-                    <RowSwatch row={rowOf(shading, zone.thing)} />
-                    <span>{shading.of(zone.thing).said}</span>
-                  </span>
-                ) : (
-                  <span className="soft">{words.working}</span>
-                )}
-              </td>
+              {told && (
+                <td>
+                  {shading ? (
+                    <span className="map-said">
+                      <RowSwatch row={rowOf(shading, zone.thing)} />
+                      <span>{shading.of(zone.thing).said}</span>
+                    </span>
+                  ) : (
+                    <span className="soft">{words.working}</span>
+                  )}
+                </td>
+              )}
               <td className="of-number map-area">{area(areaOn(zone, today).m2)}</td>
               {photo && (
                 <td className="not-printed">

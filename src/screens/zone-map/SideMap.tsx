@@ -9,6 +9,7 @@ import { laidOn } from './laidOn';
 import { MapDrawing } from './MapDrawing';
 import { placedZones } from './placed';
 import type { Shading } from './shading/shading';
+import { sizeUnknown } from './sizeUnknown';
 
 interface SideMapProps {
   readonly side: SideOnMap;
@@ -26,7 +27,10 @@ export function SideMap({ side, title, zones, shading, map, to, other }: SideMap
   const photo = other?.photo ?? side.photo;
   const url = useQuestion(photoUrl(useDesk(), photo?.thing ?? side.elevation.body.photo, 'whole'));
   const laid = useMemo(() => laidOn(side, other, map.fits), [side, other, map.fits]);
-  const placed = useMemo(() => placedZones(zones, laid.outlines, laid.size), [zones, laid]);
+  const placed = useMemo(() => {
+    const { size, through } = laid;
+    return through ? placedZones(zones, side.outlines, side.size ?? sizeUnknown, { size, through }) : [];
+  }, [zones, side, laid]);
   const alt = w.zoneMap.mapOf(title, side.elevation.body.side);
   return (
     <div className="stack">

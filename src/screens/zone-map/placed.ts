@@ -1,4 +1,4 @@
-import { labelAt, type Outline, type Point, ringArea, type Size } from '../../engine/photo';
+import { labelAt, type Outline, outlineThrough, type Point, ringArea, type Size } from '../../engine/photo';
 import type { Thing } from '../../engine/record';
 import { stagePath, stagePoint, stageWidth } from '../parts';
 
@@ -18,11 +18,21 @@ interface Drawn {
   readonly outline: Outline;
 }
 
-/** Zones that are drawn, in the order their outlines come: the larger first. Outlines of other zones are left out. */
+/** Another photo to lay them on, and the way there. */
+interface Onto {
+  readonly size: Size;
+  readonly through: (place: Point) => Point;
+}
+
+/**
+ * Zones that are drawn, in the order their outlines come: the larger first. Outlines of other zones are left out. Letters are placed on
+ * the picture the zones are drawn on and carried over with them, so that they stay where they are from year to year.
+ */
 export const placedZones = (
   zones: readonly Thing<'zone'>[],
   drawn: readonly Drawn[],
   size: Size,
+  onto: Onto = { size, through: (place) => place },
 ): readonly PlacedZone[] =>
   drawn.flatMap(({ zone: name, outline }, i): PlacedZone[] => {
     const zone = zones.find(({ thing }) => thing === name);
@@ -34,7 +44,9 @@ export const placedZones = (
       .sort((a, b) => ringArea(b) - ringArea(a))
       .flatMap((ring) => {
         const label = labelAt([ring], over, size);
-        return label ? [{ at: stagePoint(label.at, size), room: label.room * stageWidth }] : [];
+        if (!label) return [];
+        return [{ at: stagePoint(onto.through(label.at), onto.size), room: label.room * stageWidth }];
       });
-    return letters.length > 0 ? [{ zone, path: stagePath(outline, size), letters }] : [];
+    const path = stagePath(outlineThrough(outline, onto.through), onto.size);
+    return letters.length > 0 ? [{ zone, path, letters }] : [];
   });

@@ -226,6 +226,11 @@ describe('Other years under the same outlines', () => {
     await chooseYear(photo);
     await waitFor(() => expect(shapeOf()).toBe('M150 133.33L250 133.33L250 266.67L150 266.67Z'));
     expect(screen.getByText(/laid on this photo by tapped places, to about 0 % of its width/)).toBeDefined();
+    // The photo is what was asked for: nothing covers it but lines.
+    expect((screen.getByRole('radio', { name: 'Outlines only' }) as HTMLInputElement).checked).toBe(true);
+    expect(document.querySelectorAll('.map-fill.bare')).toHaveLength(1);
+    await userEvent.click(screen.getByRole('radio', { name: 'Condition index' }));
+    expect(shapeOf()).toMatch(/^M150 /);
   });
 
   it('leaves a photo bare that no pairs lie on, and says so with the way to tap them', async () => {

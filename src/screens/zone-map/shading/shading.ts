@@ -2,13 +2,13 @@ import type { Verdict } from '../../../engine/change';
 import type { Reason } from '../../../engine/record';
 import type { IndexLevel } from '../../parts';
 
-export const shadeNames = ['index', 'condition', 'urgency', 'change', 'hold'] as const;
+export const shadeNames = ['index', 'condition', 'urgency', 'change', 'hold', 'outlines'] as const;
 
-/** What the map is coloured and hatched by. */
+/** What the map is coloured and hatched by; 'outlines' leaves the photo to be seen. */
 export type ShadeName = (typeof shadeNames)[number];
 
-/** A step of the scale; paper without a hatch; or nothing but a dashed edge, where nothing is known. */
-export type Fill = IndexLevel | 'plain' | 'open';
+/** A step of the scale; paper without a hatch; nothing but a dashed edge, where nothing is known; nothing but an edge. */
+export type Fill = IndexLevel | 'plain' | 'open' | 'bare';
 
 /** One row of the key. */
 export interface KeyRow {

@@ -17,6 +17,13 @@ const nothing = (from: string): Shading => ({
   from,
 });
 
+/** Says nothing of any zone. */
+const outlinesOnly: Shading = {
+  key: [{ code: 'bare', fill: 'bare', word: '' }],
+  of: () => ({ code: 'bare', said: '' }),
+  from: w.zoneMap.shadeFrom.outlines,
+};
+
 /** What the map says of each zone; undefined while it is worked out. */
 export function useShading(record: SculptureRecord, round: string | undefined, shade: ShadeName): Shading | undefined {
   const desk = useDesk();
@@ -30,6 +37,7 @@ export function useShading(record: SculptureRecord, round: string | undefined, s
     const told = insights?.perWork.find((work) => work.record.sculpture.thing === record.sculpture.thing);
     return told && holdShading(told);
   }
+  if (shade === 'outlines') return outlinesOnly;
   if (!round) return nothing(words.none);
   if (shade === 'change') {
     if (!earlier) return nothing(words.onlyOne);
