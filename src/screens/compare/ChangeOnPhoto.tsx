@@ -1,17 +1,16 @@
 import { useMemo, useState } from 'react';
 import type { PhotoSeriesOfWork } from '../../actions';
-import { coverageNumbers, type PhotoFit } from '../../engine/photo';
+import { isRefused, type PhotoFit } from '../../engine/photo';
 import { w } from '../../words';
 import { Button } from '../parts';
 import { Select } from '../parts/Select';
 import { ChangeShown } from './ChangeShown';
-import { keptSpots, noSpots, type Spots } from './keptSpots';
+import { keptSpots, noSpots, type Spots, tellsApart } from './keptSpots';
 import type { Looked } from './looked';
 import { partsToCompare } from './partsToCompare';
 import { SpotsOn } from './SpotsOn';
 
 const words = w.compare;
-const least = coverageNumbers.samplesEach.value;
 
 interface ChangeOnPhotoProps {
   readonly work: PhotoSeriesOfWork;
@@ -19,8 +18,6 @@ interface ChangeOnPhotoProps {
   readonly later: Looked;
   readonly fit: PhotoFit;
 }
-
-const enough = ({ green, sound }: Spots): boolean => green.length >= least && sound.length >= least;
 
 /** Where the green came and went: first which part and which spots tell green from sound on each photo, then the map. */
 export function ChangeOnPhoto({ work, earlier, later, fit }: ChangeOnPhotoProps) {
@@ -32,7 +29,7 @@ export function ChangeOnPhoto({ work, earlier, later, fit }: ChangeOnPhotoProps)
   const part = parts.find((row) => row.zone === zone) ?? parts[0];
   const spotsOn = (photo: string): Spots => touched[photo] ?? keptSpots(work, photo, zone) ?? noSpots;
   const [before, after] = [spotsOn(one), spotsOn(other)];
-  const ready = enough(before) && enough(after);
+  const ready = !isRefused(tellsApart(before)) && !isRefused(tellsApart(after));
   const photos = [
     { which: 'earlier', shown: earlier, thing: one, spots: before },
     { which: 'later', shown: later, thing: other, spots: after },
@@ -68,7 +65,7 @@ export function ChangeOnPhoto({ work, earlier, later, fit }: ChangeOnPhotoProps)
       {ready && part && (
         <>
           <div className="row not-printed">
-            <Button onClick={() => setAgain(!again)}>{again ? words.layDone : words.editSpots}</Button>
+            <Button onClick={() => setAgain(!again)}>{again ? words.spotsDone : words.editSpots}</Button>
           </div>
           <ChangeShown earlier={earlier} later={later} fit={fit} part={part} before={before} after={after} />
         </>

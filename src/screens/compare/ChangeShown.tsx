@@ -1,11 +1,12 @@
 import { changeMapOf } from '../../actions';
 import { coverageNumbers, isRefused, type PhotoFit } from '../../engine/photo';
-import { share, w } from '../../words';
+import { number, w } from '../../words';
 import { Notice, PhotoStage, Reading, stageHeight, stagePath, stageWidth } from '../parts';
 import { MapSwatch } from '../parts/MapSwatch';
 import { Reasons } from '../parts/Reasons';
 import { useDesk, useQuestion } from '../shell';
-import type { Spots } from './keptSpots';
+import '../parts/plainTable.css';
+import { type Spots, tapsOf } from './keptSpots';
 import type { Looked } from './looked';
 import type { PartToCompare } from './partsToCompare';
 
@@ -20,11 +21,8 @@ interface ChangeShownProps {
   readonly after: Spots;
 }
 
-const tapsOf = ({ green, sound, brush }: Spots) => ({
-  green: green.map(({ colour }) => colour),
-  sound: sound.map(({ colour }) => colour),
-  ...(brush ? { brush } : {}),
-});
+/** To a tenth: small shares are what the first years of a return look like. */
+const percent = (value: number): string => `${number(value * 100, 1)} %`;
 
 /** The change map over the later photo, with what each marking means and how much there is of it. */
 export function ChangeShown({ earlier, later, fit, part, before, after }: ChangeShownProps) {
@@ -84,13 +82,13 @@ export function ChangeShown({ earlier, later, fit, part, before, after }: Change
           {rows.map(({ kind, told, mark }) => (
             <tr key={kind}>
               <th scope="row">
-                <span className="row change-key">
+                <span className="change-key">
                   {mark && <MapSwatch of={mark} />}
                   {words.kindsOfChange[kind]}
                 </span>
               </th>
-              <td className="of-number">{share(told.value)}</td>
-              <td className="of-number">{'low' in told ? `${share(told.low)} – ${share(told.high)}` : ''}</td>
+              <td className="of-number">{percent(told.value)}</td>
+              <td className="of-number">{'low' in told ? `${percent(told.low)} – ${percent(told.high)}` : ''}</td>
             </tr>
           ))}
         </tbody>

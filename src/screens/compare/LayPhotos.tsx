@@ -4,7 +4,7 @@ import { fewestPairs, type Pair, type PhotoFit, type PhotoFitKind, type Point } 
 import type { Reason } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Choice, Notice, PhotoStage, Section } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { useDeed, useDesk } from '../shell';
 import type { Looked } from './looked';
 import { PairList } from './PairList';
 import { PairMarks } from './PairMarks';
@@ -43,23 +43,15 @@ export function LayPhotos({ earlier, later, pairs, kind, fit, refused, onDone }:
     if (busy) return;
     if (chosen !== undefined) {
       const put = pairs.map((pair, i) => (i === chosen ? { ...pair, [end]: at } : pair));
-      keep({ pairs: put }, () => say(words.placed(number)));
+      keep({ pairs: put });
       return;
     }
     const ends: HalfPair = { ...half, [end]: at };
     const { from, onto } = ends;
     setHalf(ends);
-    if (from && onto)
-      keep({ pairs: [...pairs, { from, onto }] }, () => {
-        setHalf({});
-        say(words.placed(number));
-      });
+    if (from && onto) keep({ pairs: [...pairs, { from, onto }] }, () => setHalf({}));
   };
-  const remove = (i: number) =>
-    keep({ pairs: pairs.filter((_, j) => j !== i) }, () => {
-      setChosen(undefined);
-      say(words.removed(i + 1));
-    });
+  const remove = (i: number) => keep({ pairs: pairs.filter((_, j) => j !== i) }, () => setChosen(undefined));
   const ends = [
     { which: 'earlier', end: 'from', shown: earlier },
     { which: 'later', end: 'onto', shown: later },

@@ -1,6 +1,7 @@
 import type { Pair, PhotoFit } from '../../engine/photo';
 import { number, w } from '../../words';
 import { Button } from '../parts';
+import '../parts/plainTable.css';
 
 const words = w.compare;
 

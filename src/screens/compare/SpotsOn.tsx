@@ -1,14 +1,17 @@
 import { useState } from 'react';
 import { colourAt } from '../../actions';
-import type { Point } from '../../engine/photo';
+import { coverageNumbers, isRefused, type Point } from '../../engine/photo';
 import { w } from '../../words';
 import { Button, Choice, Notice, PhotoStage, stagePoint } from '../parts';
+import { Reasons } from '../parts/Reasons';
 import { useDeed, useDesk } from '../shell';
-import type { Spots } from './keptSpots';
+import { noSpots, type Spots, tellsApart } from './keptSpots';
 import type { Looked } from './looked';
 
 const words = w.compare;
 const sorts = ['green', 'sound'] as const;
+/** Fewer say nothing yet, and are counted only. */
+const least = coverageNumbers.samplesEach.value;
 type Sort = (typeof sorts)[number];
 
 interface SpotsOnProps {
@@ -42,6 +45,11 @@ export function SpotsOn({ which, shown, spots, kept, onChange }: SpotsOnProps) {
     setOrder(order.slice(0, -1));
     onChange({ ...spots, [last]: spots[last].slice(0, -1) });
   };
+  const told = sorts.every((of) => spots[of].length >= least) ? tellsApart(spots) : undefined;
+  const clear = () => {
+    setOrder([]);
+    onChange(noSpots);
+  };
   return (
     <figure className="stack tight">
       <figcaption className="strong">{words.tapOn(which)}</figcaption>
@@ -74,8 +82,20 @@ export function SpotsOn({ which, shown, spots, kept, onChange }: SpotsOnProps) {
         onChange={setSort}
       />
       <p role="status">{words.tapped(spots.green.length, spots.sound.length)}</p>
+      {told && isRefused(told) && (
+        <Notice kind="caution" title={words.spotsTooAlike}>
+          <Reasons reasons={told.refused} />
+        </Notice>
+      )}
       {kept && <p className="soft small">{words.fromMask}</p>}
-      {last && <Button onClick={takeBack}>{words.takeBack}</Button>}
+      <div className="row">
+        {last && <Button onClick={takeBack}>{words.takeBack}</Button>}
+        {spots.green.length + spots.sound.length > 0 && (
+          <Button kind="quiet" onClick={clear}>
+            {words.clearSpots}
+          </Button>
+        )}
+      </div>
     </figure>
   );
 }

@@ -1,4 +1,5 @@
 import type { PhotoSeriesOfWork } from '../../actions';
+import { type Classifier, classifierOf, type Refused } from '../../engine/photo';
 import type { BodyOf } from '../../engine/record';
 
 type Sample = NonNullable<BodyOf<'measure'>['working']['green']>[number];
@@ -23,3 +24,17 @@ export const keptSpots = ({ measures }: PhotoSeriesOfWork, photo: string, zone: 
   const { green = [], sound = [], brush } = found.body.working;
   return { green, sound, brush };
 };
+
+/** Whether the spots tell green from sound on their photo, or why not. */
+export const tellsApart = ({ green, sound }: Spots): Classifier | Refused =>
+  classifierOf(
+    green.map(({ colour }) => colour),
+    sound.map(({ colour }) => colour),
+  );
+
+/** How the pixels are asked for: the colours alone. */
+export const tapsOf = ({ green, sound, brush }: Spots) => ({
+  green: green.map(({ colour }) => colour),
+  sound: sound.map(({ colour }) => colour),
+  ...(brush ? { brush } : {}),
+});

@@ -36,7 +36,8 @@ export const compare = {
     'Touch a spot on one photo, then the same spot on the other: a rivet, a corner, a letter, the foot of the base. Choose spots far apart, and things that do not change. Green is not such a thing.',
   layAgain: 'Look at the pairs again',
   layDone: 'Hide the pairs',
-  howMany: (pairs: number, needed: number) => `${pairs} of ${needed} pairs`,
+  howMany: (pairs: number, needed: number) =>
+    pairs < needed ? `${pairs} of ${needed} pairs` : `${pairs} pairs; ${needed} are enough, more tell better`,
   next: {
     either: (n: number) => `Pair ${n}: touch a spot on either photo.`,
     earlier: (n: number) => `Pair ${n}: now the same spot on the earlier photo.`,
@@ -52,8 +53,6 @@ export const compare = {
   leave: (n: number) => `Leave pair ${n} as it is`,
   remove: (n: number) => `Take pair ${n} away`,
   forget: 'Forget the half pair',
-  placed: (n: number) => `Pair ${n} kept.`,
-  removed: (n: number) => `Pair ${n} taken away.`,
   kind: 'How it may be moved',
   kinds: { similarity: 'Turned and sized', affine: 'Also stretched', homography: 'As a slanted plane' },
   kindDetails: {
@@ -97,9 +96,12 @@ export const compare = {
     `Touch a spot of ${sort === 'green' ? 'green' : 'sound surface'} on the ${which} photo`,
   tapped: (green: number, sound: number) => `${green} green, ${sound} sound`,
   fromMask: 'As touched for the mask measured on this photo.',
+  spotsTooAlike: 'These spots do not tell green from sound',
   takeBack: 'Take the last spot back',
   spots: 'Spots touched',
   editSpots: 'Touch the spots again',
+  spotsDone: 'Hide the spots',
+  clearSpots: 'Clear these spots',
   working: 'Working out the change map …',
   noMap: 'No change map',
   map: 'Change map',
