@@ -42,10 +42,10 @@ export const openCamera = async (): Promise<Camera> => {
 };
 
 const whyNot = (error: unknown) => {
-  const name = error instanceof Error ? error.name : '';
+  const { name = '', message = '' } = error as Partial<DOMException>;
   if (name === 'NotAllowedError' || name === 'SecurityError') return deviceReason('camera not allowed', {});
   if (name === 'NotFoundError' || name === 'OverconstrainedError') return deviceReason('no camera here', {});
-  return deviceReason('camera busy', { said: error instanceof Error ? error.message || name : String(error) });
+  return deviceReason('camera busy', { said: message || name });
 };
 
 const ofTheSensor = async (track: MediaStreamTrack): Promise<Blob | undefined> => {

@@ -75,8 +75,11 @@ function Files({ rows, said }: { readonly rows: readonly TakenOne[]; readonly sa
     <ul className="taken-files">
       {rows.map((row, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: two files may bear one name, and the list never changes
-        <li key={i}>{words.fileSaid(row.name, said(row))}</li>
+        <li key={i}>{withName(row.name, said(row))}</li>
       ))}
     </ul>
   );
 }
+
+/** Some sentences name the file themselves. */
+const withName = (name: string, said: string): string => (said.includes(name) ? said : words.fileSaid(name, said));

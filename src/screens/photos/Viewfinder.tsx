@@ -3,11 +3,12 @@ import { expectPhoto, mayFeelLevel, type PhotosOfWork, photoForStation, photoUrl
 import type { BodyOf } from '../../engine/record';
 import { cautionsAt } from '../../engine/trade';
 import { date, w } from '../../words';
-import { Button, CameraIcon, Choice, LinkButton, Notice, Page } from '../parts';
+import { Button, CameraIcon, Choice, Notice, Page } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { type Over, Seen } from './Seen';
 import { StationFacts } from './StationFacts';
+import { TakenNotice } from './TakenNotice';
 import { useCamera } from './useCamera';
 import { useLean } from './useLean';
 import './viewfinder.css';
@@ -67,16 +68,7 @@ export function Viewfinder({ work, station }: ViewfinderProps) {
     >
       <StationFacts body={station.body} />
       {refused && <Notice kind="problem" title={refused} />}
-      {kept && (
-        <Notice
-          title={words.keptWhat(name)}
-          actions={
-            <LinkButton to={pathTo.shots(sculpture)} size="round">
-              {words.on}
-            </LinkButton>
-          }
-        />
-      )}
+      {kept && <TakenNotice what={name} sculpture={sculpture} undone={() => setKept(false)} />}
       {stands.is === 'on' && earlier && format && earlier !== format && (
         <Notice kind="caution" title={words.otherWay[earlier]} />
       )}
