@@ -1,4 +1,7 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
+import sharp from 'sharp';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { type Entry, idPart } from '../../src/engine/record';
 import { kindOf } from '../../src/engine/trade';
@@ -8,7 +11,7 @@ import { startTablet, type Tablet } from './chromium';
 import { Hand } from './hand';
 import { measure as measured } from './measure';
 import { gardenFile } from './screensOfGarden';
-import { type Host, startHost } from './server';
+import { built, type Host, startHost } from './server';
 import { watch } from './watch';
 
 const words = w.measure;
@@ -42,6 +45,64 @@ const outlinedZone = (entries: readonly Entry[]) => {
     if (found) return `#/measure/${idPart(source)}/zone/${idPart(String(body.zone))}`;
   }
   throw new Error('No zone of the garden is outlined and green.');
+};
+
+/** The drawn photo of an address, to be looked at without the app: what is green in it has more green than red. */
+const drawnPhoto = async (at: string) => {
+  const rows: { sha256: string; file: string }[] = JSON.parse(readFileSync(join(built, 'demo', 'photos.json'), 'utf8'));
+  const file = rows.find(({ sha256 }) => at.includes(sha256))?.file ?? '';
+  const { data, info } = await sharp(join(built, 'demo', file))
+    .removeAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  const { width, height } = info;
+  const isGreen = (x: number, y: number): boolean => {
+    const i = (y * width + x) * 3;
+    return (data[i + 1] as number) > (data[i] as number) + 8;
+  };
+  const all = Array.from({ length: width * height }, (_, i) => [i % width, Math.floor(i / width)] as const);
+  /** A place with nothing else for some pixels around it, the first below a height. */
+  const inside = (green: boolean, from: number) => {
+    const found = all.find(
+      ([x, y]) =>
+        y > from * height &&
+        [-6, 0, 6].every((dx) =>
+          [-6, 0, 6].every((dy) => {
+            const [nx, ny] = [x + dx, y + dy];
+            return nx >= 0 && ny >= 0 && nx < width && ny < height && isGreen(nx, ny) === green;
+          }),
+        ),
+    );
+    return found ? ([(found[0] + 0.5) / width, (found[1] + 0.5) / height] as const) : undefined;
+  };
+  return {
+    share: all.filter(([x, y]) => isGreen(x, y)).length / all.length,
+    greenAt: (x: number, y: number) => isGreen(Math.floor(x * width), Math.floor(y * height)),
+    spots: (green: boolean) => [0.1, 0.3, 0.5].map((from) => inside(green, from)),
+    aspect: height / width,
+  };
+};
+
+/** Judges the dot that is asked by what is drawn there. */
+const judgeTruly = async (asked: Locator, photo: Awaited<ReturnType<typeof drawnPhoto>>): Promise<void> => {
+  await asked.waitFor();
+  const now = asked.locator('.spot-now');
+  const [x, y] = await Promise.all(['cx', 'cy'].map(async (name) => Number(await now.getAttribute(name))));
+  const green = photo.greenAt((x ?? 0) / 1000, (y ?? 0) / (1000 * photo.aspect));
+  await asked.getByRole('button', { name: words.answer.green[green ? 'y' : 'n'], exact: true }).click();
+};
+
+/** The share and its range, as the table tells them. */
+const told = async (page: Page, way: string): Promise<readonly [number, number, number]> => {
+  const text = (await page.getByRole('row', { name: new RegExp(`^${way} `) }).textContent()) ?? '';
+  const [share, low, high] = [...text.matchAll(/(\d+) %/g)].map(([, n]) => Number(n) / 100);
+  return [share ?? -1, low ?? -1, high ?? -1];
+};
+
+const wholePicture = async (page: Page): Promise<void> => {
+  await button(page, words.partDrawAnew).click();
+  await button(page, words.partWhole).click();
+  await button(page, words.partDone).click();
 };
 
 const button = (page: Page | Locator, name: string): Locator => page.getByRole('button', { name, exact: true });
@@ -130,9 +191,7 @@ test('a patch traced by touches on the picture is where it was touched, and its 
   await openDemo(page);
   const at = outlinedZone(gardenFile().entries);
   await onMeasuring(page, at);
-  await button(page, words.partDrawAnew).click();
-  await button(page, words.partWhole).click();
-  await button(page, words.partDone).click();
+  await wholePicture(page);
   await button(page, words.open.traced).click();
   const surface = button(page, words.corner);
   await surface.scrollIntoViewIfNeeded();
@@ -158,4 +217,48 @@ test('a patch traced by touches on the picture is where it was touched, and its 
   await button(page, words.traceAll).click();
   const row = page.getByRole('row', { name: /^traced / });
   expect(await row.textContent()).toContain('25 %');
+});
+
+test('dots and pixels of a photo of known coverage come near what is drawn, and the pixels alone make no figure', async () => {
+  const at = outlinedZone(gardenFile().entries);
+  const photo = await drawnPhoto(at);
+  const page = await openApp(tablet, host);
+  await openDemo(page);
+  const faults = await watch(tablet.context, host.url);
+  await onMeasuring(page, at);
+  await wholePicture(page);
+  await button(page, words.open.dots).click();
+  await button(page, words.dotsLay).click();
+  for (let n = 1; n <= 49; n++) await judgeTruly(dot(page, n), photo);
+  await button(page, words.back).click();
+
+  await button(page, words.open.photo).click();
+  for (const green of [true, false]) {
+    const name = words.spotTap(words.sorts.green[green ? 'green' : 'sound']);
+    for (const [n, spot] of photo.spots(green).entries()) {
+      const surface = button(page, name);
+      await surface.scrollIntoViewIfNeeded();
+      const box = await surface.boundingBox();
+      if (!box || !spot) throw new Error('There is no such place on the photo.');
+      await page.mouse.click(box.x + spot[0] * box.width, box.y + spot[1] * box.height);
+      await page
+        .getByText(words.spots(words.sorts.green[green ? 'green' : 'sound'], n + 1, 3), { exact: true })
+        .waitFor();
+    }
+  }
+  await page.getByText(/^The mask takes in \d+ %/).waitFor();
+  expect(await page.getByRole('row', { name: /^pixels/ }).count()).toBe(0);
+  await button(page, words.checkLay).click();
+  for (let n = 1; n <= 30; n++)
+    await judgeTruly(page.getByRole('region', { name: words.checkDot(n, 30), exact: true }), photo);
+  await button(page, words.back).click();
+
+  for (const way of ['dots', 'pixels, checked']) {
+    const [share, low, high] = await told(page, way);
+    process.stdout.write(`  ${way}: ${share} (${low} to ${high}), drawn ${photo.share.toFixed(3)}\n`);
+    expect([low, share, high].toSorted((a, b) => a - b)).toEqual([low, share, high]);
+    // Four standard deviations of 49 dots: they lie elsewhere each time.
+    expect(Math.abs(share - photo.share), way).toBeLessThan(0.12);
+  }
+  expect(faults).toEqual([]);
 });

@@ -1,14 +1,6 @@
 import { useState } from 'react';
 import { judgeDot, keepMeasure, layDots, type MeasureAtHand, type MeasureOf, takeBackDot } from '../../actions';
-import {
-  dotsCoverage,
-  dotsIn,
-  isRefused,
-  measuredAgain,
-  type Outline,
-  type Size,
-  writeSelector,
-} from '../../engine/photo';
+import { dotsCoverage, dotsIn, isRefused, type Outline, type Size } from '../../engine/photo';
 import { w } from '../../words';
 import { Button, Choice, Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
@@ -26,11 +18,13 @@ interface DotsToolProps {
   readonly part: Outline;
   readonly size: Size;
   readonly urls: { readonly whole: string; readonly thumb: string };
+  /** Width of the largest patch traced here, share of the photo's width; 0 where none was. */
+  readonly largestPatch: number;
   readonly onStop: () => void;
 }
 
 /** Dots spread over the part, judged one by one. All of them judged, the figure is kept. */
-export function DotsTool({ of, hand, part, size, urls, onStop }: DotsToolProps) {
+export function DotsTool({ of, hand, part, size, urls, largestPatch, onStop }: DotsToolProps) {
   const desk = useDesk();
   const [anew, setAnew] = useState(false);
   const { run, refused } = useDeed();
@@ -43,6 +37,7 @@ export function DotsTool({ of, hand, part, size, urls, onStop }: DotsToolProps) 
         part={part}
         size={size}
         before={answers !== undefined}
+        largestPatch={largestPatch}
         onLaid={() => setAnew(false)}
         onStop={onStop}
       />
@@ -77,11 +72,7 @@ export function DotsTool({ of, hand, part, size, urls, onStop }: DotsToolProps) 
         </div>
       </>
     );
-  const selector = { type: 'SvgSelector' as const, value: writeSelector(draft.part) };
-  const told = measuredAgain(
-    { selector, working: draft.working, coverage: { value: 0, low: 0, high: 0, method: 'dots' } },
-    size,
-  );
+  const told = dotsCoverage(answers, draft.part, size, largestPatch);
   const kept = hand.measure !== null && !hand.differs;
   return (
     <section className="stack" aria-label={words.allJudged}>
@@ -124,18 +115,20 @@ interface LayDotsProps {
   readonly size: Size;
   /** Dots were laid before, and are forgotten. */
   readonly before: boolean;
+  readonly largestPatch: number;
   readonly onLaid: () => void;
   readonly onStop: () => void;
 }
 
 const counts = ['49', '100'] as const;
 
-function LayDots({ of, part, size, before, onLaid, onStop }: LayDotsProps) {
+function LayDots({ of, part, size, before, largestPatch, onLaid, onStop }: LayDotsProps) {
   const desk = useDesk();
   const [many, setMany] = useState<(typeof counts)[number]>('49');
   const { run, refused, busy } = useDeed();
   // Whatever the answers will be: a part too small, or dots too close, is said before the first one.
-  const can = dotsCoverage('n'.repeat(Number(many)), part, size);
+  const can = dotsCoverage('n'.repeat(Number(many)), part, size, largestPatch);
+  const close = isRefused(can) ? [] : can.reasons.filter(({ code }) => code === 'coverage: dots closer than a patch');
   return (
     <div className="stack measure-lay">
       <p className="page-lead">{words.dotsLead}</p>
@@ -153,6 +146,7 @@ function LayDots({ of, part, size, before, onLaid, onStop }: LayDotsProps) {
           <Reasons reasons={can.refused} />
         </Notice>
       )}
+      <Reasons reasons={close} />
       <div className="row by-hand">
         <Button size="round" onClick={before ? onLaid : onStop}>
           {words.stop}

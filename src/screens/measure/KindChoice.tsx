@@ -22,7 +22,7 @@ export function KindChoice({ at, kind, onChange }: KindChoiceProps) {
     return said ? words.kindEye(share(said.value)) : words.kindNoEye;
   };
   return (
-    <div className="stack not-printed">
+    <div className="stack">
       {here.length > 0 && (
         <Choice
           label={words.kind}

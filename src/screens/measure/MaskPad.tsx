@@ -51,6 +51,7 @@ export function MaskPad({ now, names, brushing, onBrushing, onChange, onStop, on
       <Choice
         label={doing === 'tap' ? words.tapWhat : words.brushWhat}
         size="round"
+        tiles="narrow"
         options={(['green', 'sound'] as const).map((value) => ({ value, label: names[value] }))}
         value={sort}
         onChange={(next) => onBrushing({ ...brushing, sort: next })}

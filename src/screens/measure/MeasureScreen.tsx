@@ -2,6 +2,7 @@ import { type Measuring, measuringOf, photoUrl, setMeasuringPlace, tabs } from '
 import { date, w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { largestTraced } from './largestTraced';
 import { Overview } from './Overview';
 import { PartTool } from './PartTool';
 import { ToolScreen } from './ToolScreen';
@@ -67,6 +68,7 @@ function OnPhoto({ at, about }: { readonly at: Measuring; readonly about: string
             size={size}
             urls={{ whole: url, thumb }}
             alt={alt}
+            largestPatch={largestTraced(at, kind, size)}
             onStop={stop}
           />
         ) : (

@@ -71,9 +71,11 @@ export function Overview({ at, about, name, kind, url, alt, fixed, onPlace }: Ov
           </div>
         </Section>
       )}
-      <Section title={words.kind}>
-        <KindChoice at={at} kind={kind} onChange={(chosen) => onPlace({ kind: chosen })} />
-      </Section>
+      <div className="not-printed">
+        <Section title={words.kind}>
+          <KindChoice at={at} kind={kind} onChange={(chosen) => onPlace({ kind: chosen })} />
+        </Section>
+      </div>
       {!cannot && (
         <div className="not-printed">
           <Section title={words.ways} {...(kind ? {} : { lead: words.kindFirst })}>

@@ -15,6 +15,8 @@ interface ToolScreenProps {
   readonly size: Size;
   readonly urls: { readonly whole: string; readonly thumb: string };
   readonly alt: string;
+  /** Width of the largest patch traced here, share of the photo's width; 0 where none was. */
+  readonly largestPatch: number;
   readonly onStop: () => void;
 }
 
@@ -25,7 +27,16 @@ export function ToolScreen(props: ToolScreenProps) {
   return <Tool {...props} hand={hand} />;
 }
 
-function Tool({ of, part, size, urls, alt, onStop, hand }: ToolScreenProps & { readonly hand: MeasureAtHand }) {
+function Tool({
+  of,
+  part,
+  size,
+  urls,
+  alt,
+  largestPatch,
+  onStop,
+  hand,
+}: ToolScreenProps & { readonly hand: MeasureAtHand }) {
   const { draft } = hand;
   const changed = draft !== null && writeSelector(draft.part) !== writeSelector(part);
   if (of.way === 'dots')
@@ -36,7 +47,7 @@ function Tool({ of, part, size, urls, alt, onStop, hand }: ToolScreenProps & { r
             <p>{words.partChangedWhat}</p>
           </Notice>
         )}
-        <DotsTool of={of} hand={hand} part={part} size={size} urls={urls} onStop={onStop} />
+        <DotsTool of={of} hand={hand} part={part} size={size} urls={urls} largestPatch={largestPatch} onStop={onStop} />
       </>
     );
   if (of.way === 'photo')

@@ -54,7 +54,7 @@ export const measure = {
   },
   open: { traced: 'Trace', dots: 'Judge dots', photo: 'Use the pixels' },
   goOn: { traced: 'Go on tracing', dots: 'Go on with the dots', photo: 'Go on with the pixels' },
-  lookAgain: { traced: 'Change the patches', dots: 'Judge again', photo: 'Look at the mask' },
+  lookAgain: { traced: 'Change the patches', dots: 'Judge again', photo: 'Look again' },
   underWay: 'Not finished: it makes no figure yet.',
   changed: 'Changed since the figure was kept.',
   dotsDone: (done: number, all: number) => `${done} of ${all} dots are judged.`,
@@ -117,7 +117,7 @@ export const measure = {
   green: 'green',
 
   maskLead: (green: string, sound: string) =>
-    `Tap three spots or more of each: ${green.toLowerCase()}, and ${sound.toLowerCase()}. Choose them in even light, some pale and some dark. The pixels are then told apart by the colour of these spots alone.`,
+    `Tap three spots or more of each, ${green.toLowerCase()} and ${sound.toLowerCase()}, in even light: some pale, some dark. Their colours alone tell the pixels apart.`,
   sorts: {
     green: { green: 'Green', sound: 'Sound surface' },
     other: { green: 'The finding', sound: 'Surface without it' },

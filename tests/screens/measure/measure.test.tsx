@@ -78,6 +78,26 @@ describe('Dots on a photo', () => {
     expect(await measures(at)).toHaveLength(0);
   });
 
+  it('are said to tell much the same where they lie closer than the largest patch that was traced', async () => {
+    const user = userEvent.setup();
+    const at = await onPhoto(15);
+    opened(at);
+    await user.click(await button('Trace'));
+    await button('Place a corner');
+    for (const corner of [
+      [0.3, 0.3],
+      [0.6, 0.3],
+      [0.6, 0.6],
+      [0.3, 0.6],
+    ] as const)
+      touch(corner);
+    await screen.findByText(/4 corners, not closed/);
+    await user.click(await button('Close'));
+    await user.click(await button('That is all of it'));
+    await user.click(await button('Judge dots'));
+    expect(await screen.findByText(/the largest patch is 30 % wide: neighbours tell much the same/)).toBeDefined();
+  });
+
   it('are not laid where the zone is too small on the photo, and it is said what to do', async () => {
     const user = userEvent.setup();
     const at = await onPhoto(4, { size: { width: 160, height: 120 } });
