@@ -7,6 +7,7 @@ import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { LightNow } from './LightNow';
+import { ShotExpected } from './ShotExpected';
 import { ShotRow } from './ShotRow';
 import { shownShot } from './shotText';
 import { WorkMissing } from './WorkMissing';
@@ -72,6 +73,7 @@ function Shots({ list, choose }: ShotsProps) {
         )}
         {!ended && (
           <>
+            <ShotExpected list={list} light={light} />
             {cautionsAt('photo').map(({ id, name, text }) => (
               <Notice key={id} kind="caution" title={name}>
                 <p>{text}</p>

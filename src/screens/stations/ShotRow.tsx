@@ -1,12 +1,13 @@
 import { useId } from 'react';
-import { expectShot, type Light, photoForShot, photoUrl, type ShotList } from '../../actions';
+import { type Light, photoUrl, type ShotList } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { sayReason, w } from '../../words';
+import { w } from '../../words';
 import { FileButton, FileIcon, LinkButton, Notice, PhotoView } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { pathTo, useDesk, useQuestion } from '../shell';
 import { SquareMark } from './Squares';
 import { dayOfPhoto, nameOfShot, type ShotShown } from './shotText';
+import { useShotCamera } from './useShotCamera';
 
 const words = w.stations.shots;
 
@@ -21,6 +22,7 @@ export function ShotRow({ list, shown, light }: ShotRowProps) {
   const { shot, letter, square, title, find, facts, station } = shown;
   const { photos, before } = shot;
   const id = useId();
+  const standHere = photos.length === 0 ? station?.body.standHere : undefined;
   const asks = askedOtherwise(list, station, light);
   const name = nameOfShot(shown);
   return (
@@ -34,17 +36,18 @@ export function ShotRow({ list, shown, light }: ShotRowProps) {
         {facts.length > 0 && <p className="soft small">{facts.join(' · ')}</p>}
         {photos.length === 0 && asks.map((text) => <ShotAsks key={text} text={text} />)}
       </div>
-      {(before || photos.length > 0) && (
+      {(standHere || before || photos.length > 0) && (
         <div className="shot-pictures">
+          {standHere && <Small photo={standHere} alt={words.standHereAlt(name)} caption={words.standHere} />}
           {before && (
             <Small
-              photo={before}
+              photo={before.thing}
               alt={words.beforeAlt(name, dayOfPhoto(list, before))}
               caption={words.before(dayOfPhoto(list, before))}
             />
           )}
           {photos.slice(-1).map((photo) => (
-            <Small key={photo.thing} photo={photo} alt={words.nowAlt(name)} caption={dayOfPhoto(list, photo)} />
+            <Small key={photo.thing} photo={photo.thing} alt={words.nowAlt(name)} caption={dayOfPhoto(list, photo)} />
           ))}
         </div>
       )}
@@ -76,13 +79,13 @@ const askedOtherwise = (list: ShotList, station: Thing<'station'> | undefined, l
 };
 
 interface SmallProps {
-  readonly photo: Thing<'photo'>;
+  readonly photo: string;
   readonly alt: string;
   readonly caption: string;
 }
 
 function Small({ photo, alt, caption }: SmallProps) {
-  return <PhotoView url={useQuestion(photoUrl(useDesk(), photo.thing, 'thumb'))} alt={alt} caption={caption} />;
+  return <PhotoView url={useQuestion(photoUrl(useDesk(), photo, 'thumb'))} alt={alt} caption={caption} />;
 }
 
 function Box({ ticked }: { readonly ticked: boolean }) {
@@ -100,29 +103,8 @@ interface CameraProps extends ShotRowProps {
 
 /** The camera while the round is under way; photos of the day once it has ended. */
 function Camera({ list, shown: { shot, station }, name, light }: CameraProps) {
-  const desk = useDesk();
-  const { run, refused, busy } = useDeed();
-  // Apart, for the camera's own entry must stay where it is while this is noted.
-  const noting = useDeed();
-  const { round } = list;
-  const sculpture = list.sculpture.thing;
-  const ended = round?.body.ended !== undefined;
-  const keep = (file: File) =>
-    run(
-      () => photoForShot(desk, { sculpture, round }, shot, file, ended ? undefined : light),
-      ({ notes }) => say([words.kept(name), ...notes.map((note) => sayReason(note))].join(' ')),
-    );
-  const expect = async () => {
-    let isNoted = false;
-    await noting.run(
-      () => expectShot(desk, { sculpture, round }, shot),
-      () => {
-        isNoted = true;
-      },
-    );
-    return isNoted;
-  };
-  const wrong = refused ?? noting.refused;
+  const { expect, keep, busy, wrong } = useShotCamera(list, shot, name, light);
+  const ended = list.round?.body.ended !== undefined;
   return (
     <div className="shot-acts stack tight not-printed">
       {wrong && <Notice kind="problem" title={wrong} />}
@@ -133,7 +115,7 @@ function Camera({ list, shown: { shot, station }, name, light }: CameraProps) {
           {ended ? (
             <FileButton
               accept="image/*"
-              onFile={keep}
+              onFile={(file) => void keep(file)}
               icon={<FileIcon />}
               size="round"
               label={w.round.photo.chooseOf(name)}
@@ -141,11 +123,11 @@ function Camera({ list, shown: { shot, station }, name, light }: CameraProps) {
               {w.round.photo.choose}
             </FileButton>
           ) : (
-            <PhotoTake what={name} expect={expect} keep={keep} />
+            <PhotoTake what={name} expect={expect} keep={(file) => void keep(file)} />
           )}
           {station && !ended && (shot.before || shot.photos.length > 0) && (
             <LinkButton
-              to={pathTo.viewfinder(sculpture, station.thing)}
+              to={pathTo.viewfinder(list.sculpture.thing, station.thing)}
               size="round"
               kind="quiet"
               label={words.viewfinderOf(name)}

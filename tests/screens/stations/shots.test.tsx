@@ -2,7 +2,16 @@ import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import sharp from 'sharp';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { addSentinel, addStations, commitChanges, type Desk, keepPhoto, photoExpected } from '../../../src/actions';
+import {
+  addSentinel,
+  addStations,
+  commitChanges,
+  type Desk,
+  expectPhoto,
+  keepPhoto,
+  photoExpected,
+  setStandHere,
+} from '../../../src/actions';
 import { idPart } from '../../../src/engine/record';
 import { cautionsAt } from '../../../src/engine/trade';
 import { EndRoundScreen } from '../../../src/screens/round';
@@ -118,6 +127,27 @@ describe('The shot list', () => {
     }
     const kept = await photosIn(desk, sculpture, round);
     expect(kept.map(({ role }) => role).sort()).toEqual(['sentinel', 'zone']);
+  });
+
+  it('asks again for a photo that did not come back from the camera, and forgets it when told to', async () => {
+    const user = userEvent.setup();
+    const { desk, sculpture, station, round } = await underWay(9);
+    await expectPhoto(desk, { sculpture, station, round });
+    show(desk, <ShotListScreen sculpture={sculpture} />);
+    expect(await screen.findByText(w.round.photo.expected(stationA))).toBeDefined();
+    await user.click(screen.getByRole('button', { name: w.round.photo.without }));
+    await waitFor(() => expect(screen.queryByText(w.round.photo.expected(stationA))).toBeNull());
+    expect(await photoExpected(desk)).toBeUndefined();
+  });
+
+  it('shows where to stand until the photo is there', async () => {
+    const { desk, sculpture, station, round } = await underWay(10);
+    await done(setStandHere(desk, station, await aFile(200)));
+    show(desk, <ShotListScreen sculpture={sculpture} />);
+    expect(await (await rowOf(stationA)).findByText(words.standHere)).toBeDefined();
+    await done(keepPhoto(desk, sculpture, await aFile(210), 'station', { station, round }));
+    await waitFor(async () => expect((await rowOf(stationA)).queryByText(words.standHere)).toBeNull());
+    expect((await rowOf(stationA)).getByText(words.ticked(1))).toBeDefined();
   });
 
   it('says what is wrong with a file that is no photo, and ticks nothing', async () => {
