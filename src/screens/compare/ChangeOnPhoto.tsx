@@ -46,7 +46,7 @@ export function ChangeOnPhoto({ work, earlier, later, fit }: ChangeOnPhotoProps)
         />
       </div>
       {(!ready || again) && (
-        <>
+        <div className="stack not-printed">
           <p>{words.tapWhat}</p>
           <div className="compare-two">
             {photos.map(({ which, shown, thing, spots }) => (
@@ -60,7 +60,7 @@ export function ChangeOnPhoto({ work, earlier, later, fit }: ChangeOnPhotoProps)
               />
             ))}
           </div>
-        </>
+        </div>
       )}
       {ready && part && (
         <>

@@ -52,7 +52,7 @@ export function ChangeShown({ earlier, later, fit, part, before, after }: Change
   ] as const;
   const d = stagePath(part.outline, later.size);
   return (
-    <figure className="stack">
+    <figure className="stack change-shown">
       <figcaption className="strong">
         {part.name}: {earlier.name} → {later.name}
       </figcaption>
@@ -88,7 +88,7 @@ export function ChangeShown({ earlier, later, fit, part, before, after }: Change
                 </span>
               </th>
               <td className="of-number">{percent(told.value)}</td>
-              <td className="of-number">{'low' in told ? `${percent(told.low)} – ${percent(told.high)}` : ''}</td>
+              <td className="of-number">{'low' in told ? `${number(told.low * 100, 1)}–${percent(told.high)}` : ''}</td>
             </tr>
           ))}
         </tbody>
