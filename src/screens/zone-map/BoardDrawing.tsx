@@ -23,9 +23,20 @@ export function BoardDrawing({ side, zones, size, draft, chosen, runOffs }: Boar
   const busy = draft && 'zone' in draft ? draft.zone : undefined;
   const placed = useMemo(() => placedZones(zones, side.outlines, size), [zones, side.outlines, size]);
   const lit = draft?.doing === 'water' ? draft.from : chosen;
+  /** What was drawn of zones that were split or joined since: a guide to those they became. */
+  const ended = side.outlines.filter((one) => !zones.some(({ thing }) => thing === one.zone));
   const scale = side.elevation.body.scale;
   return (
     <g ref={ref} className={draft?.doing === 'outline' || draft?.doing === 'corners' ? 'board busy' : 'board'}>
+      {ended.map(({ thing, outline }) => (
+        <path
+          key={thing.thing}
+          className="board-ended"
+          d={stagePath(outline, size)}
+          strokeWidth={2 * unit}
+          strokeDasharray={`${3 * unit} ${5 * unit}`}
+        />
+      ))}
       {placed.map(({ zone, path }) =>
         // The outline being drawn anew stands in its new shape only.
         zone.thing === busy ? null : (

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { roundsUnderWay, type SideOnMap, type ZoneMap } from '../../actions';
 import type { SculptureRecord, Thing } from '../../engine/record';
@@ -9,9 +8,11 @@ import { pathTo, useDesk, useQuestion } from '../shell';
 import { MapKey } from './MapKey';
 import { MapTable } from './MapTable';
 import { OtherPhotos } from './OtherPhotos';
+import { RoundOfMap } from './RoundOfMap';
 import { SideMap } from './SideMap';
 import { type ShadeName, shadeNames } from './shading/shading';
 import { useShading } from './shading/useShading';
+import { useMapChoice } from './useMapChoice';
 
 const words = w.zoneMap;
 
@@ -22,26 +23,29 @@ interface MapOfWorkProps {
   readonly title: string;
   readonly elevation: string | undefined;
   /** The round the work is known by. */
-  readonly round: string | undefined;
+  readonly latest: string | undefined;
 }
 
 /** The side that is shown, what it is coloured by, its key, and the table that says the same in words. */
-export function MapOfWork({ record, zones, map, title, elevation, round }: MapOfWorkProps) {
+export function MapOfWork({ record, zones, map, title, elevation, latest }: MapOfWorkProps) {
   const desk = useDesk();
   const [, go] = useLocation();
-  const [shade, setShade] = useState<ShadeName>('index');
-  const [photo, setPhoto] = useState<string>();
-  const shading = useShading(record, round, shade);
   const { thing: sculpture } = record.sculpture;
+  const [choice, choose] = useMapChoice(sculpture);
+  const { shade, photo } = choice;
+  const chosen = record.rounds.find(({ thing }) => thing === choice.round)?.thing;
+  const round = chosen ?? latest;
+  const shading = useShading(record, round, shade);
   const open = useQuestion(roundsUnderWay(desk))?.find((row) => row.round.body.sculpture === sculpture)?.round.thing;
-  const visited = open ?? round;
+  const visited = chosen ?? open ?? latest;
   const to = (zone: string) => (visited ? pathTo.zoneInRound(visited, zone) : pathTo.zone(sculpture, zone));
   const side = map.sides.find((one) => one.elevation.thing === elevation) ?? map.sides[0];
   const other = side?.others.find((one) => one.photo.thing === photo);
-  /** Whoever asks for another year wants to see it. */
+  /** Whoever asks for another year wants to see it, and to hear of the round it was taken in. */
   const choosePhoto = (next: string | undefined) => {
-    setPhoto(next);
-    if (next) setShade('outlines');
+    const taken = side?.others.find((one) => one.photo.thing === next)?.photo.body.round;
+    const { photo: _, round: __, ...rest } = choice;
+    choose(next ? { shade: 'outlines', photo: next, ...(taken ? { round: taken } : {}) } : rest);
   };
   const onPhoto = other?.photo ?? side?.photo;
   const drawn = side && new Set(side.outlines.map(({ zone }) => zone));
@@ -55,7 +59,7 @@ export function MapOfWork({ record, zones, map, title, elevation, round }: MapOf
             options={map.sides.map((one) => ({ value: one.elevation.thing, label: one.elevation.body.side }))}
             value={side?.elevation.thing}
             onChange={(next) => {
-              setPhoto(undefined);
+              choosePhoto(undefined);
               go(pathTo.map(sculpture, next), { replace: true });
             }}
           />
@@ -65,8 +69,9 @@ export function MapOfWork({ record, zones, map, title, elevation, round }: MapOf
           tiles="narrow"
           options={shadeNames.map((value) => ({ value, label: words.shade[value] }))}
           value={shade}
-          onChange={setShade}
+          onChange={(next) => choose({ ...choice, shade: next })}
         />
+        {round && <RoundOfMap record={record} round={round} onChoose={(next) => choose({ ...choice, round: next })} />}
       </div>
       <div className={side ? 'map-board' : 'map-board bare-board'}>
         {side ? (

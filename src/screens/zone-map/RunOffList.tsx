@@ -3,6 +3,7 @@ import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Notice, Section } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
+import { AddRunOff } from './AddRunOff';
 
 const words = w.zoneMap;
 
@@ -23,10 +24,10 @@ export function RunOffList({ runOffs, zones }: RunOffListProps) {
     const [from, to] = [named(body.fromZone), named(body.toZone)];
     return from && to ? [{ thing, from, to }] : [];
   });
-  if (rows.length === 0) return null;
   return (
     <Section title={words.waterTitle}>
       {refused && <Notice kind="problem" title={refused} />}
+      {rows.length === 0 && <p className="soft">{words.waterNone}</p>}
       <ul className="bare water-list">
         {rows.map(({ thing, from, to }) => (
           <li key={thing}>
@@ -48,6 +49,7 @@ export function RunOffList({ runOffs, zones }: RunOffListProps) {
           </li>
         ))}
       </ul>
+      {zones.length > 1 && <AddRunOff zones={zones} />}
     </Section>
   );
 }

@@ -70,7 +70,7 @@ function Drawn({ record, map, title, elevation }: DrawnProps) {
         map={map}
         title={title}
         elevation={elevation}
-        round={latestRound(record)?.thing}
+        latest={latestRound(record)?.thing}
       />
       <RunOffList runOffs={map.runOffs} zones={zones} />
       <PrintRow how={pathTo.method()} />

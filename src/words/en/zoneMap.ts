@@ -8,6 +8,7 @@ export const zoneMap = {
   sideNamed: (side: string) => `Seen from ${side}`,
   mapOf: (title: string, side: string) => `${title}, seen from ${side}`,
 
+  round: 'Round',
   shadeBy: 'Show',
   shade: {
     index: 'Condition index',
@@ -20,7 +21,7 @@ export const zoneMap = {
   shadeFrom: {
     round: (round: string) => `From the round: ${round}.`,
     change: (earlier: string, later: string) => `From ${earlier} to ${later}.`,
-    hold: 'From the coatings, rounds and looks written down so far.',
+    hold: 'As it stands now, from the coatings, rounds and looks written down so far.',
     outlines: 'The photo as it is, with the outlines over it.',
     none: 'Nobody has looked yet. The map fills with the first round.',
     onlyOne: 'There is one round only, so there is no change to tell.',
@@ -105,7 +106,10 @@ export const zoneMap = {
   waterRow: (from: string, to: string) => `From ${from} to ${to}`,
   waterRemove: (from: string, to: string) => `Take away: from ${from} to ${to}`,
   waterRemoved: 'Taken away. Undo brings it back.',
-  waterOffSide: 'not on this side',
+  waterAdd: 'Say where water runs',
+  waterAddDo: 'Add it',
+  waterFromZone: 'It comes from',
+  waterToZone: 'It runs to',
 
   outline: {
     title: 'Draw the zones',

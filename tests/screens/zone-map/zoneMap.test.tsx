@@ -155,6 +155,37 @@ describe('The zone map', () => {
     expect(screen.getAllByRole('row')).toHaveLength(41);
   });
 
+  it('tells of any round that is asked for, and stands as it was left when one comes back from a visit', async () => {
+    const desk = await freshDesk();
+    const work = await heronFromWest(desk, [2, 1], 2);
+    const earlier = await aRound(desk, work, '2025-05-10', ['nothing', 'nothing']);
+    await aRound(desk, work, '2026-05-10', [{ [green]: 0.5 }, 'nothing']);
+    const view = mapOf(desk, work.sculpture);
+    await screen.findByRole('link', { name: /^Zone A, part A: (?!100)\d+ \(/ });
+    await userEvent.selectOptions(screen.getByLabelText('Round'), [earlier]);
+    const zone = await screen.findByRole('link', { name: /^Zone A, part A: 100 / });
+    expect(zone.getAttribute('href')).toContain(`/round/${idPart(earlier)}/`);
+    expect(screen.getByText('From the round: Annual, 10 May 2025.')).toBeDefined();
+    await userEvent.click(screen.getByRole('radio', { name: 'Condition class' }));
+    view.unmount();
+    mapOf(desk, work.sculpture);
+    expect(await screen.findByRole('link', { name: /^Zone A, part A: CC0, / })).toBeDefined();
+    expect((screen.getByLabelText('Round') as HTMLSelectElement).value).toBe(earlier);
+  });
+
+  it('takes water between zones in words too, where no side shows them, and refuses it from a zone to itself', async () => {
+    const desk = await freshDesk();
+    const work = await aWork(desk, { title: 'Grey heron', number: '2', areas: [2, 1] });
+    mapOf(desk, work.sculpture);
+    await userEvent.click(await screen.findByRole('button', { name: 'Say where water runs' }));
+    await userEvent.selectOptions(screen.getByLabelText('It runs to'), [work.zones[0]!]);
+    await userEvent.click(screen.getByRole('button', { name: 'Add it' }));
+    expect((await screen.findByRole('alert')).textContent).toMatch(/Water runs from one zone to another. Choose two/);
+    await userEvent.selectOptions(screen.getByLabelText('It runs to'), [work.zones[1]!]);
+    await userEvent.click(screen.getByRole('button', { name: 'Add it' }));
+    expect(await screen.findByText('From A · part A to B · part B')).toBeDefined();
+  });
+
   it('draws water between two zones of the side, and takes it away with an undo', async () => {
     const desk = await freshDesk();
     const work = await heronFromWest(desk, [2, 1, 1], 3);
@@ -170,12 +201,15 @@ describe('The zone map', () => {
 describe('Other years under the same outlines', () => {
   const size = { width: 300, height: 400 };
   /** A photo of another year from the station of the side, a tenth of the width to the right; and pairs that say so, or do not. */
-  const withYear = async (desk: Desk, work: WorkWithSide, pairs?: BodyOf<'photoFit'>['pairs']) => {
+  const withYear = async (desk: Desk, work: WorkWithSide, pairs?: BodyOf<'photoFit'>['pairs'], round?: string) => {
     const { sculpture } = work;
     const station = nameOf.station('s1');
     const photo = nameOf.photo('b'.repeat(64));
     const fit = nameOf.photoFit(work.photo, photo);
-    const facts = { role: 'station' as const, station, taken: '2024-05-10T10:00:00' };
+    const facts = {
+      ...{ role: 'station' as const, station, taken: '2024-05-10T10:00:00' },
+      ...(round ? { round } : {}),
+    };
     await done(
       commitChanges(desk, { code: 'deed: photo kept', params: {} }, [
         { thing: station, kind: 'station', within: sculpture, body: { sculpture, letter: 'A', aim: 'neck', order: 1 } },
@@ -231,6 +265,24 @@ describe('Other years under the same outlines', () => {
     expect(document.querySelectorAll('.map-fill.bare')).toHaveLength(1);
     await userEvent.click(screen.getByRole('radio', { name: 'Condition index' }));
     expect(shapeOf()).toMatch(/^M150 /);
+  });
+
+  it('speaks of the round a photo was taken in, never of a later one', async () => {
+    const desk = await freshDesk();
+    const work = await heronFromWest(desk, [2], 1);
+    const then = await aRound(desk, work, '2024-05-10', ['nothing']);
+    await aRound(desk, work, '2026-05-10', [{ [green]: 0.5 }]);
+    const pairs = places.map(([x, y]): { from: [number, number]; onto: [number, number] } => ({
+      from: [x, y],
+      onto: [x, y],
+    }));
+    const photo = await withYear(desk, work, pairs, then);
+    mapOf(desk, work.sculpture);
+    await screen.findByRole('link', { name: /^Zone A, part A: (?!100)\d+ \(/ });
+    await chooseYear(photo);
+    await userEvent.click(screen.getByRole('radio', { name: 'Condition index' }));
+    expect(await screen.findByRole('link', { name: /^Zone A, part A: 100 / })).toBeDefined();
+    expect(screen.getByText('From the round: Annual, 10 May 2024.')).toBeDefined();
   });
 
   it('leaves a photo bare that no pairs lie on, and says so with the way to tap them', async () => {
