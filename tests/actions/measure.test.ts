@@ -354,3 +354,19 @@ test('a photo of another work is not measured for this one’s zone', async () =
   const other = await aWork(g.desk, { title: 'Two', number: '2', areas: [1] });
   expect(await view(g, undefined, other.zones[0])).toBeNull();
 });
+
+test('corners tapped faster than a screen can tell of them are all kept, in their order', async () => {
+  const g = await garden(16);
+  const of = by(g, 'traced');
+  const tap = (x: number) =>
+    done(
+      keepTouches(g.desk, of, (before) => ({
+        part,
+        working: {},
+        corners: [...(before?.corners ?? []), [x, 0.5]],
+      })),
+    );
+  await Promise.all([0.1, 0.2, 0.3, 0.4].map(tap));
+  const { draft } = await atHand(g.desk, of, (at) => at.draft?.corners.length === 4);
+  expect(draft?.corners.map(([x]) => x)).toEqual([0.1, 0.2, 0.3, 0.4]);
+});

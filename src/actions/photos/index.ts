@@ -27,7 +27,7 @@ export {
 } from './measureAtHand';
 export { type MeasureOfWork, measuresOf } from './measuresOf';
 export { type Measuring, measuringOf } from './measuringOf';
-export { type MeasuringPlace, setMeasuringPlace } from './measuringPlace';
+export { type MeasuringPlace, type PlacePatch, setMeasuringPlace } from './measuringPlace';
 export type { PartFrom } from './partOnPhoto';
 export { expectPhoto, noPhotoExpected, type PhotoExpected, photoExpected } from './photoExpected';
 export { expectShot, photoForShot, type ShotPlace } from './photoForShot';

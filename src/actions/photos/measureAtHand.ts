@@ -97,10 +97,17 @@ export const changeDraft = (
     return next;
   });
 
-/** Keeps the touches so far as they now are: a corner, a patch, a spot, a stroke of the brush. */
-export const keepTouches = (desk: Desk, of: MeasureOf, draft: MeasureDraft): Promise<Outcome> =>
+/**
+ * Keeps the touches: a corner more, a patch, a spot, a stroke of the brush. One touch is given what was touched before it, of which a
+ * screen may not know yet, so that none is lost however quickly they come.
+ */
+export const keepTouches = (
+  desk: Desk,
+  of: MeasureOf,
+  touches: MeasureDraft | ((before: MeasureDraft | null) => MeasureDraft),
+): Promise<Outcome> =>
   attempt(async () => {
-    await changeDraft(desk, of, () => draft);
+    await changeDraft(desk, of, typeof touches === 'function' ? touches : () => touches);
     return {};
   });
 

@@ -19,16 +19,21 @@ const keyOf = (photo: string, about: string): string => `measuring place ${photo
 export const measuringPlace = async (desk: Desk, photo: string, about: string): Promise<MeasuringPlace> =>
   (await desk.store.meta<MeasuringPlace>(keyOf(photo, about))) ?? {};
 
-/** Says some of it anew; `undefined` empties a field. */
+/** Some of it said anew; `undefined` empties a field. */
+export type PlacePatch = { readonly [K in keyof MeasuringPlace]: MeasuringPlace[K] | undefined };
+
+/** Says some of it anew; `patch` may be made from what stands, of which a screen may not know yet. */
 export const setMeasuringPlace = (
   desk: Desk,
   photo: string,
   about: string,
-  patch: { readonly [K in keyof MeasuringPlace]: MeasuringPlace[K] | undefined },
+  patch: PlacePatch | ((before: MeasuringPlace) => PlacePatch),
 ): Promise<Outcome> =>
   attempt(() =>
     inTurn(desk.store, async () => {
-      await keepNote(desk, keyOf(photo, about), { ...(await measuringPlace(desk, photo, about)), ...patch });
+      const before = await measuringPlace(desk, photo, about);
+      const said = typeof patch === 'function' ? patch(before) : patch;
+      await keepNote(desk, keyOf(photo, about), { ...before, ...said });
       return {};
     }),
   );

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { colourAt, keepTouches, layCheckDots } from '../../actions';
 import { seedOf } from '../../engine/chance';
 import { isRefused, type Point } from '../../engine/photo';
@@ -14,7 +14,6 @@ import type { MaskToolProps } from './MaskTool';
 import { brushes, enoughSpots, type MaskTouches, spotsEach, touchesOf, withDab, withSpot } from './maskTouches';
 import { sortsOf } from './subject';
 import { useMask } from './useMask';
-import { useTouches } from './useTouches';
 
 const words = w.measure;
 
@@ -23,10 +22,14 @@ export function EditMask({ of, hand, part, size, urls, alt, onStop }: MaskToolPr
   const desk = useDesk();
   const seed = seedOf(`${of.photo} ${of.about} ${of.kind}`);
   const inPart = hand.draft?.part ?? part;
-  const { now, change, refused } = useTouches<MaskTouches>(touchesOf(hand.draft?.working), (touches) =>
-    keepTouches(desk, of, { part: inPart, working: { seed, ...touches }, corners: [] }),
-  );
-  const { run, refused: notTold, busy } = useDeed();
+  const { run, refused, busy } = useDeed();
+  const now = useMemo(() => touchesOf(hand.draft?.working), [hand]);
+  const change = (touch: (before: MaskTouches) => MaskTouches) =>
+    keepTouches(desk, of, (draft) => ({
+      part: draft?.part ?? part,
+      working: { seed, ...touch(touchesOf(draft?.working)) },
+      corners: [],
+    }));
   const [brushing, setBrushing] = useState<Brushing>({
     doing: enoughSpots(now) ? 'brush' : 'tap',
     sort: now.green.length < spotsEach ? 'green' : 'sound',
@@ -37,11 +40,13 @@ export function EditMask({ of, hand, part, size, urls, alt, onStop }: MaskToolPr
   const names = sortsOf(of.kind);
   const { doing, sort, brush } = brushing;
   const touch = (at: Point) => {
-    if (doing === 'brush') return change((before) => withDab(before, sort, brushes[brush], at));
+    if (doing === 'brush') return void run(() => change((before) => withDab(before, sort, brushes[brush], at)));
     void run(
-      () => colourAt(desk, of.photo, at),
-      ({ colour }) => {
-        change((before) => withSpot(before, sort, at, colour));
+      async () => {
+        const told = await colourAt(desk, of.photo, at);
+        return told.ok ? change((before) => withSpot(before, sort, at, told.colour)) : told;
+      },
+      () => {
         if (sort === 'green' && now.green.length + 1 >= spotsEach && now.sound.length < spotsEach)
           setBrushing({ ...brushing, sort: 'sound' });
       },
@@ -61,7 +66,7 @@ export function EditMask({ of, hand, part, size, urls, alt, onStop }: MaskToolPr
   return (
     <>
       <p className="page-lead">{words.maskLead(names.green, names.sound)}</p>
-      {(refused ?? notTold) && <Notice kind="problem" title={refused ?? notTold} />}
+      {refused && <Notice kind="problem" title={refused} />}
       <div className="measure-tool">
         <PhotoStage url={urls.whole} alt={alt} size={size} touchDoes={does} onTouch={touch}>
           {told && <MaskOver overlay={told.overlay} size={size} />}
@@ -78,7 +83,7 @@ export function EditMask({ of, hand, part, size, urls, alt, onStop }: MaskToolPr
           names={names}
           brushing={brushing}
           onBrushing={setBrushing}
-          onChange={change}
+          onChange={(touch) => void run(() => change(touch))}
           onStop={onStop}
           onLay={told && !waiting && !busy ? lay : undefined}
         >

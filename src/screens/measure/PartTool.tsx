@@ -2,10 +2,9 @@ import { type Measuring, setMeasuringPlace } from '../../actions';
 import { type Size, zonePixels } from '../../engine/photo';
 import { w, whole } from '../../words';
 import { Button, Notice } from '../parts';
-import { useDesk } from '../shell';
+import { useDeed, useDesk } from '../shell';
 import { CornersTool } from './CornersTool';
 import { cannotClose, closed, type Drawing, nothingDrawn, wholePicture } from './drawing';
-import { useTouches } from './useTouches';
 
 const words = w.measure;
 
@@ -21,9 +20,10 @@ interface PartToolProps {
 export function PartTool({ at, about, size, url, alt }: PartToolProps) {
   const desk = useDesk();
   const photo = at.photo.thing;
-  const { now, change, refused } = useTouches<Drawing>(at.place.drawn ?? nothingDrawn, (drawn) =>
-    setMeasuringPlace(desk, photo, about, { drawn }),
-  );
+  const { run, refused } = useDeed();
+  const now = at.place.drawn ?? nothingDrawn;
+  const change = (touch: (before: Drawing) => Drawing) =>
+    void run(() => setMeasuringPlace(desk, photo, about, ({ drawn }) => ({ drawn: touch(drawn ?? nothingDrawn) })));
   const stop = () => void setMeasuringPlace(desk, photo, about, { open: undefined });
   const finish = () => {
     if (now.corners.length > 0) change(closed);
@@ -39,7 +39,7 @@ export function PartTool({ at, about, size, url, alt }: PartToolProps) {
           <p className="soft small figures">{words.partIs(whole(zonePixels(now.rings, size)))}</p>
         )}
         <div className="row by-hand measure-ends">
-          <Button size="round" onClick={() => change({ rings: wholePicture, corners: [] })}>
+          <Button size="round" onClick={() => change(() => ({ rings: wholePicture, corners: [] }))}>
             {words.partWhole}
           </Button>
           <Button size="round" onClick={stop}>

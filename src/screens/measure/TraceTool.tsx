@@ -1,4 +1,4 @@
-import { keepMeasure, keepTouches, type MeasureAtHand, type MeasureOf } from '../../actions';
+import { keepMeasure, keepTouches, type MeasureAtHand, type MeasureDraft, type MeasureOf } from '../../actions';
 import { isRefused, type Outline, readSelector, type Size, tracedCoverage, writeSelector } from '../../engine/photo';
 import { w } from '../../words';
 import { Button, Notice } from '../parts';
@@ -7,7 +7,6 @@ import { CornersTool } from './CornersTool';
 import type { Drawing } from './drawing';
 import { SoFar } from './SoFar';
 import { subjectOf } from './subject';
-import { useTouches } from './useTouches';
 
 const words = w.measure;
 
@@ -21,7 +20,7 @@ interface TraceToolProps {
   readonly onStop: () => void;
 }
 
-const drawingOf = ({ draft }: MeasureAtHand): Drawing => ({
+const drawingOf = (draft: MeasureDraft | null): Drawing => ({
   rings: readSelector(draft?.working.patches?.value ?? '') ?? [],
   corners: draft?.corners ?? [],
 });
@@ -29,22 +28,23 @@ const drawingOf = ({ draft }: MeasureAtHand): Drawing => ({
 /** Patches of a finding traced by taps. They make a figure when the person says that this is all of it. */
 export function TraceTool({ of, hand, part, size, url, alt, onStop }: TraceToolProps) {
   const desk = useDesk();
-  const { run, refused: notKept, busy } = useDeed();
-  const keep = ({ rings, corners }: Drawing) =>
-    keepTouches(desk, of, {
-      part,
-      working: { patches: { type: 'SvgSelector', value: writeSelector(rings) } },
-      corners,
+  const { run, refused, busy } = useDeed();
+  const touched = (touch: (before: Drawing) => Drawing) =>
+    keepTouches(desk, of, (draft) => {
+      const { rings, corners } = touch(drawingOf(draft));
+      const patches = { type: 'SvgSelector' as const, value: writeSelector(rings) };
+      return { part: draft?.part ?? part, working: { patches }, corners };
     });
-  const { now, change, refused } = useTouches(drawingOf(hand), keep);
+  const now = drawingOf(hand.draft);
   const told = tracedCoverage(now.rings, part, size);
   const what = subjectOf(of.kind);
   const open = now.corners.length > 0;
   const finish = () =>
     void run(
       async () => {
-        const touched = await keep(now);
-        return touched.ok ? keepMeasure(desk, of) : touched;
+        // Nothing touched at all is a drawing too: there is none of it here.
+        const outcome = await touched((drawing) => drawing);
+        return outcome.ok ? keepMeasure(desk, of) : outcome;
       },
       () => {
         say(words.kept);
@@ -54,8 +54,16 @@ export function TraceTool({ of, hand, part, size, url, alt, onStop }: TraceToolP
   return (
     <>
       <p className="page-lead">{words.traceLead(what)}</p>
-      {(refused ?? notKept) && <Notice kind="problem" title={refused ?? notKept} />}
-      <CornersTool url={url} alt={alt} size={size} of="patch" drawing={now} onChange={change} part={part}>
+      {refused && <Notice kind="problem" title={refused} />}
+      <CornersTool
+        url={url}
+        alt={alt}
+        size={size}
+        of="patch"
+        drawing={now}
+        onChange={(touch) => void run(() => touched(touch))}
+        part={part}
+      >
         {(now.rings.length > 0 || isRefused(told)) && <SoFar told={told} />}
         {open && <p className="soft small">{words.traceOpen}</p>}
         <div className="row by-hand measure-ends">

@@ -26,7 +26,7 @@ const traced = async ({ desk }: OnPhoto, about: string) => {
   ];
   const of = { photo, about, kind: green, way: 'traced' as const };
   const patches = { type: 'SvgSelector' as const, value: writeSelector(patch) };
-  await done(keepTouches(desk, of, { part: middle, working: { patches }, corners: [] }));
+  await done(keepTouches(desk, of, () => ({ part: middle, working: { patches }, corners: [] })));
   await done(keepMeasure(desk, of));
 };
 
