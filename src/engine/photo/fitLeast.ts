@@ -1,4 +1,4 @@
-import { Matrix, SingularValueDecomposition, solve } from 'ml-matrix';
+import { LuDecomposition, Matrix, SingularValueDecomposition, solve } from 'ml-matrix';
 import type { PhotoFitKind } from './fitNumbers';
 import { after, depthAt, inverseOf, mapped, type PlaneMap } from './planeMap';
 import type { Point } from './point';
@@ -60,6 +60,8 @@ const homography = (ties: readonly Tie[]): PlaneMap => {
   const vectors = new SingularValueDecomposition(new Matrix(rows), { autoTranspose: true }).rightSingularVectors;
   const first = vectors.getColumn(8);
   const last = first[8] as number;
+  // A middle sent beyond the horizon is no photo of the same thing; it is refused as folded, and no nearer one is sought.
+  if (Math.abs(last) < leastDepth) return first as unknown as PlaneMap;
   return refined(ties, first.map((value) => value / last) as unknown as PlaneMap);
 };
 
@@ -88,7 +90,12 @@ const refined = (ties: readonly Tie[], start: PlaneMap): PlaneMap => {
     const slopes = new Matrix(rows);
     const square = slopes.transpose().mmul(slopes);
     for (let i = 0; i < 8; i++) square.set(i, i, square.get(i, i) * (1 + damping));
-    const by = solve(square, slopes.transpose().mmul(Matrix.columnVector(off))).getColumn(0);
+    const parted = new LuDecomposition(square);
+    if (parted.isSingular()) {
+      damping *= 100;
+      continue;
+    }
+    const by = parted.solve(slopes.transpose().mmul(Matrix.columnVector(off))).getColumn(0);
     const next = map.map((value, i) => value + (by[i] ?? 0)) as unknown as PlaneMap;
     const nextLeft = squaresLeft(ties, next);
     if (nextLeft < left) {
@@ -102,6 +109,7 @@ const refined = (ties: readonly Tie[], start: PlaneMap): PlaneMap => {
 
 const mostSteps = 60;
 const enough = 1e-14;
+const leastDepth = 1e-9;
 
 const ways: Readonly<Record<PhotoFitKind, (ties: readonly Tie[]) => PlaneMap>> = { similarity, affine, homography };
 

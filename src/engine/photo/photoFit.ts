@@ -72,6 +72,7 @@ export const fitPhotos = (
   if (impossible) return { refused: [impossible] };
   const leftOut = leftOutOf(ties, kind);
   const share = rootMeanSquare(leftOut);
+  if (!Number.isFinite(share)) return { refused: [because('fit: folded')] };
   const residual = { share, px: share * ontoSize.width };
   const verdict = verdictOf(share);
   return {
@@ -80,7 +81,7 @@ export const fitPhotos = (
     residual,
     perPair: ties.map((tie, i) => ({ fitted: leftAt(map, tie), leftOut: leftOut[i] as number })),
     verdict,
-    reasons: reasonsOf(ties, pairs, kind, residual, verdict),
+    reasons: [...reasonsOf(ties, leftOut, kind, residual, verdict), ...littleTakenIn(pairs)],
   };
 };
 
@@ -99,7 +100,7 @@ const verdictOf = (share: number): FitVerdict => {
 
 const reasonsOf = (
   ties: readonly Tie[],
-  pairs: readonly Pair[],
+  leftOut: readonly number[],
   kind: PhotoFitKind,
   { share, px }: PhotoFit['residual'],
   verdict: FitVerdict,
@@ -108,26 +109,40 @@ const reasonsOf = (
   if (verdict === 'blink only') reasons.push(because('fit: blink only', { most: fitNumbers.differenceUpTo.value }));
   if (verdict === 'not the same station')
     reasons.push(because('fit: not the same station', { most: fitNumbers.sameStationUpTo.value }));
-  const worst = verdict === 'same' ? undefined : standingOut(ties, kind, share);
+  const worst = verdict === 'same' ? undefined : standingOut(ties, kind, share, leftOut);
   if (worst) reasons.push(worst);
-  const { x, y } = boundsOf([pairs.map(({ onto }) => onto)]);
-  const between = (x[1] - x[0]) * (y[1] - y[0]);
-  if (between < fitNumbers.littleOfPicture.value)
-    reasons.push(because('fit: pairs take up little of the picture', { share: between }));
   if (kind === 'homography') reasons.push(because('fit: homography only where flat'));
   return reasons;
 };
 
+const littleTakenIn = (pairs: readonly Pair[]): readonly Reason[] => {
+  const { x, y } = boundsOf([pairs.map(({ onto }) => onto)]);
+  const share = (x[1] - x[0]) * (y[1] - y[0]);
+  return share < fitNumbers.littleOfPicture.value
+    ? [because('fit: pairs take up little of the picture', { share })]
+    : [];
+};
+
+/** Of the pairs furthest off, so many are tried: the one that is wrong is among them. */
+const tried = 3;
+
 /** The pair without which the others agree best, where that is so much better that it must be the one that is off. */
-const standingOut = (ties: readonly Tie[], kind: PhotoFitKind, share: number): Reason | undefined => {
+const standingOut = (
+  ties: readonly Tie[],
+  kind: PhotoFitKind,
+  share: number,
+  leftOut: readonly number[],
+): Reason | undefined => {
   if (ties.length <= fewestPairs[kind]) return undefined;
-  const rests = ties.map((_, i) => {
+  const furthest = [...leftOut.keys()].sort((a, b) => (leftOut[b] as number) - (leftOut[a] as number)).slice(0, tried);
+  const rests = furthest.map((i) => {
     const rest = without(ties, i);
     return pairsRefused(rest, kind) ? Number.POSITIVE_INFINITY : rootMeanSquare(leftOutOf(rest, kind));
   });
   const least = Math.min(...rests);
   if (!(share > least * fitNumbers.standsOut.value)) return undefined;
-  return because('fit: one pair stands out', { pair: rests.indexOf(least) + 1, percent: 100 * least });
+  const pair = (furthest[rests.indexOf(least)] as number) + 1;
+  return because('fit: one pair stands out', { pair, percent: 100 * least });
 };
 
 /** The fit of a pair of photos as the record holds it. */
