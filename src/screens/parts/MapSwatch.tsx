@@ -2,8 +2,9 @@ import { useId } from 'react';
 import { type Hatch, hatches, type Mark } from '../../engine/photo';
 import './mapSwatch.css';
 
-const width = 56;
-const height = 40;
+/** In pixels of the drawing over a photo, which is mostly shown smaller than it is. */
+const width = 84;
+const height = 60;
 
 /** A swatch of what a picture of pixels marks, in the hatch that lies over the photo. The word stands beside it. */
 export function MapSwatch({ of }: { readonly of: Mark }) {
@@ -12,20 +13,14 @@ export function MapSwatch({ of }: { readonly of: Mark }) {
   return (
     <svg className="map-swatch" viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
       <clipPath id={id}>
-        <rect width={width} height={height} rx="6" />
+        <rect width={width} height={height} rx="8" />
       </clipPath>
       <g clipPath={`url(#${id})`}>
         <rect className="map-ground" width={width} height={height} />
         <Ink hatch={hatch} />
       </g>
-      <rect
-        className={hatch.edged ? 'map-edge map-edge-pale' : 'map-edge'}
-        x="1"
-        y="1"
-        width={width - 2}
-        height={height - 2}
-        rx="5"
-      />
+      {hatch.edged && <rect className="map-edge-pale" x="5" y="5" width={width - 10} height={height - 10} rx="4" />}
+      <rect className="map-edge" x="1.5" y="1.5" width={width - 3} height={height - 3} rx="7" />
     </svg>
   );
 }

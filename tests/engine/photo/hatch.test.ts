@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { hatches, type Ink, inkAt, type Mark } from '../../../src/engine/photo';
 
-const side = 360;
+const side = 120;
 const marks = Object.keys(hatches) as Mark[];
 
 const drawn = (mark: Mark): Ink[] =>
