@@ -43,13 +43,12 @@ export function MapTable({ zones, shading, shade, today, to, drawn, photo, visit
       <tbody>
         {zones.map((zone) => {
           const { letter, name } = zone.body;
-          const link = visits ? words.zoneVisit(letter, name) : words.zonePage(letter, name);
           return (
             <tr key={zone.thing}>
               <th scope="row">
-                <Link href={to(zone.thing)} className="map-row-zone" aria-label={link}>
-                  <span className="letter">{letter}</span>
-                  <span className="map-row-name">{name}</span>
+                <Link href={to(zone.thing)} className="map-row-zone">
+                  <span className="letter">{letter}</span> <span className="map-row-name">{name}</span>
+                  <span className="unseen"> {visits ? words.openVisit : words.open}</span>
                 </Link>
                 {drawn && !drawn.has(zone.thing) && <span className="map-row-note soft small">{words.noOutline}</span>}
               </th>
