@@ -9,7 +9,11 @@ type Told = ToldOf[keyof ToldOf] | undefined;
 /** Beside the page; see vite.config.ts. Without a build the source itself is served. */
 const address = import.meta.env.DEV ? '/src/device/pixels/pixelsWorker.ts' : './pixels.js';
 
+/** A worker that never came to life: strip by strip, the page can do its work. */
+class NoWorker extends Error {}
+
 let worker: Worker | undefined;
+let alive = false;
 let resting: ReturnType<typeof setTimeout> | undefined;
 let last: Promise<unknown> = Promise.resolve();
 let asked = 0;
@@ -32,6 +36,7 @@ const end = (): void => {
   clearTimeout(resting);
   worker?.terminate();
   worker = undefined;
+  alive = false;
 };
 
 const inWorker = async (ask: PixelsAsked, way: PixelsWay): Promise<Told> => {
@@ -43,6 +48,7 @@ const inWorker = async (ask: PixelsAsked, way: PixelsWay): Promise<Told> => {
   } catch (error) {
     end();
     if (error instanceof StoreProblem) throw error;
+    if (error instanceof NoWorker) return inPlace(ask, way);
     throw new StoreProblem(deviceReason('pixels failed', { said: error instanceof Error ? error.message : '' }));
   }
 };
@@ -63,6 +69,7 @@ const answered = (ask: PixelsAsked, { bring, heard, signal }: PixelsWay): Promis
       then();
     };
     to.onmessage = ({ data }: MessageEvent<Said>) => {
+      alive = true;
       if (data.id !== id) return;
       clearTimeout(waiting);
       waiting = late();
@@ -78,7 +85,7 @@ const answered = (ask: PixelsAsked, { bring, heard, signal }: PixelsWay): Promis
     };
     to.onerror = (event) => {
       event.preventDefault();
-      done(() => reject(new Error(event.message)));
+      done(() => reject(alive ? new Error(event.message) : new NoWorker()));
     };
     signal?.addEventListener('abort', leave);
     post({ id, ask });

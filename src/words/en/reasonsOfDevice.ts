@@ -72,8 +72,8 @@ export const reasonsOfDevice = {
     `The pixels of this photo could not be worked (${s.text('said')}). Close other apps and tabs and try again, or count dots instead.`,
   'pixels worked smaller': (s) =>
     `The photo has ${s.number('megapixels', 1)} million pixels and was worked at ${s.number('worked', 1)} million, as many as a tablet bears.`,
-  'taps of the earlier photo': () => 'Of the earlier photo:',
-  'taps of the later photo': () => 'Of the later photo:',
+  'taps of the earlier photo': () => 'The spots of the earlier photo do not tell its green from its sound surface.',
+  'taps of the later photo': () => 'The spots of the later photo do not tell its green from its sound surface.',
   'change within the fit': (s) =>
     `The photos may be out of place by ${s.percent('share')} of the width: an edge of green that moved by less is not taken for change. The range shows what twice that, and none, would make of it.`,
   'change not checked': () =>
