@@ -12,6 +12,9 @@ import { isUnsorted, shownOn, squareName } from './placeNames';
 const words = w.photos;
 const outside = 'outside';
 
+/** Of one group: six rows on an upright tablet. */
+const picturesAtOnce = 24;
+
 /** The photos in groups: those not sorted first, then round by round, the latest first. */
 export const PhotoGroups = memo(function PhotoGroups({ work }: { readonly work: PhotosOfWork }) {
   const [round, setRound] = useState('');
@@ -51,6 +54,7 @@ export const PhotoGroups = memo(function PhotoGroups({ work }: { readonly work: 
           <LongList
             rows={rows}
             className="photo-grid"
+            atOnce={picturesAtOnce}
             show={(row) => (
               <li key={row.photo.thing}>
                 <PhotoTile row={row} what={shownOn(work, row)} open={() => setOpen(row.photo.thing)} />

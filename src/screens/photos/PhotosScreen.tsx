@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useDeferredValue, useState } from 'react';
 import {
   expectPhoto,
   keepPhoto,
@@ -55,7 +55,7 @@ function Photos({ work }: { readonly work: PhotosOfWork }) {
     return outcome;
   };
   // The list stands still while many are taken in: drawn anew after each it would hold up every touch.
-  const listed = useStill(work, now !== undefined);
+  const listed = useDeferredValue(useStill(work, now !== undefined));
   const unsorted = work.photos.filter(isUnsorted).length;
   return (
     <Page
