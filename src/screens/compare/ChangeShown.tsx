@@ -1,6 +1,6 @@
 import { changeMapOf } from '../../actions';
 import { coverageNumbers, isRefused, type PhotoFit } from '../../engine/photo';
-import { number, w } from '../../words';
+import { date, number, w } from '../../words';
 import { Notice, PhotoStage, Reading, stageHeight, stagePath, stageWidth } from '../parts';
 import { MapSwatch } from '../parts/MapSwatch';
 import { Reasons } from '../parts/Reasons';
@@ -54,9 +54,9 @@ export function ChangeShown({ earlier, later, fit, part, before, after }: Change
   return (
     <figure className="stack change-shown">
       <figcaption className="strong">
-        {part.name}: {earlier.name} → {later.name}
+        {part.name}: {date(earlier.row.day)} → {date(later.row.day)}
       </figcaption>
-      <PhotoStage url={later.url} alt={words.mapAlt(later.name)} size={later.size}>
+      <PhotoStage url={later.url} alt={words.mapAlt(date(later.row.day))} size={later.size}>
         <image href={map.overlay} width={stageWidth} height={stageHeight(later.size)} preserveAspectRatio="none" />
         {part.zone && (
           <g className="part-line">
