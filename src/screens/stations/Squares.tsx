@@ -3,6 +3,7 @@ import type { ShotList } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { date, w } from '../../words';
 import { AddIcon, Button, OnIcon, Section } from '../parts';
+import { SquareSeries } from './SquareSeries';
 import { SquareSheet } from './SquareSheet';
 
 const words = w.stations.squares;
@@ -44,6 +45,11 @@ export function Squares({ list }: { readonly list: ShotList }) {
                   </span>
                   <OnIcon />
                 </button>
+                <SquareSeries
+                  sculpture={sentinel.body.sculpture}
+                  sentinel={sentinel}
+                  name={[words.edit(which), names.get(zone)].filter(Boolean).join(', ')}
+                />
               </li>
             );
           })}

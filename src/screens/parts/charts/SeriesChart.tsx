@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { area as areaShape, line as lineShape } from 'd3-shape';
 import { useId } from 'react';
 import { dayNumber } from '../../../engine/record';
-import { date, number, w, whole, figure as written } from '../../../words';
+import { date, number, share, w, whole, figure as written } from '../../../words';
 import { Axes } from './Axes';
 import { ChartFrame } from './ChartFrame';
 import { Hatch } from './Hatch';
@@ -24,7 +24,7 @@ export interface SeriesChartPoint {
 export interface SeriesChartProps {
   readonly title: string;
   readonly titleUnseen?: boolean;
-  readonly unit: 'index' | 'm2' | 'colour';
+  readonly unit: 'index' | 'm2' | 'colour' | 'share';
   /** What it shows in one sentence, for ears, where its points are no rounds. */
   readonly label?: string;
   readonly points: readonly SeriesChartPoint[];
@@ -183,7 +183,7 @@ function SeriesDrawing({ width, ...props }: SeriesChartProps & { readonly width:
         xTicks={years.filter((_, i) => i % step === 0)}
         yTicks={y.ticks(5)}
         xText={(year) => String(year)}
-        yText={(value) => (unit === 'index' ? whole(value) : number(value))}
+        yText={(value) => (unit === 'index' ? whole(value) : unit === 'share' ? share(value) : number(value))}
       />
       {level && (
         <line className="series-level" x1={x.range()[0]} x2={x.range()[1]} y1={y(level.value)} y2={y(level.value)} />
