@@ -43,6 +43,7 @@ export const askPixels = async <A extends Parameters<typeof workPixels>[0]>(
   signal?: AbortSignal,
 ) => {
   const { tell } = progressOf(desk);
+  tell({ done: 0 });
   try {
     return await workPixels(ask, {
       bring: (sha256) => desk.store.photo(sha256),

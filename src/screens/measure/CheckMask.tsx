@@ -1,9 +1,9 @@
 import { type DotList, judgeDot, takeBackDot, type Working } from '../../actions';
 import { aspectOf, isRefused, outlineArea, type Point } from '../../engine/photo';
 import { w } from '../../words';
-import { Notice, Reading } from '../parts';
+import { Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { say, useDeed, useDesk } from '../shell';
+import { PixelsUnderWay, say, useDeed, useDesk } from '../shell';
 import { ChangeMask } from './ChangeMask';
 import { type Dot, DotJudge } from './DotJudge';
 import type { MaskToolProps } from './MaskTool';
@@ -42,7 +42,7 @@ export function CheckMask({
   const { draft } = hand;
   const inPart = draft?.part ?? part;
   const { seen } = useMask(of.photo, inPart, touchesOf(working), working.seed ?? 0);
-  if (!draft || !seen) return <Reading>{words.maskWaits}</Reading>;
+  if (!draft || !seen) return <PixelsUnderWay says={words.maskWaits} />;
   if (isRefused(seen) || seen.inMask.length !== working.inMask?.length)
     return (
       <div className="stack">

@@ -6,7 +6,7 @@ import { share, w } from '../../words';
 import { Notice, PhotoStage } from '../parts';
 import { MapSwatch } from '../parts/MapSwatch';
 import { Reasons } from '../parts/Reasons';
-import { useDeed, useDesk } from '../shell';
+import { PixelsUnderWay, useDeed, useDesk } from '../shell';
 import { OutlineMarks, SpotMark } from './Marks';
 import { MaskOver } from './MaskOver';
 import { type Brushing, MaskPad } from './MaskPad';
@@ -87,7 +87,7 @@ export function EditMask({ of, hand, part, size, urls, alt, onStop }: MaskToolPr
           onStop={onStop}
           onLay={told && !waiting && !busy ? lay : undefined}
         >
-          {waiting && <p role="status">{words.maskWaits}</p>}
+          {waiting && <PixelsUnderWay says={words.maskWaits} />}
           {seen && isRefused(seen) && (
             <Notice kind="caution" title={words.noFigure}>
               <Reasons reasons={seen.refused} />

@@ -1,5 +1,6 @@
 export { useCollections, useDesk } from './DeskContext';
 export { noAnswer } from './noAnswer';
+export { PixelsUnderWay } from './PixelsUnderWay';
 export { pathTo } from './paths';
 export { say } from './say';
 export { UnderWay } from './UnderWay';
