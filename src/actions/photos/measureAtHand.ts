@@ -47,20 +47,19 @@ export const measureName = ({ photo, about, kind, way }: MeasureOf): string => n
 
 const keyOf = (of: MeasureOf): string => `measuring ${measureName(of)}`;
 
-const versions = new WeakMap<object, number>();
+/** Touches of measurements, and where each measuring stands: apart, so that a dot judged does not make a screen read all else anew. */
+type NoteOf = 'touches' | 'place';
 
-const tell = (desk: Desk): void => {
-  versions.set(desk.store, (versions.get(desk.store) ?? 0) + 1);
-  desk.store.tell();
-};
+const versions: Readonly<Record<NoteOf, WeakMap<object, number>>> = { touches: new WeakMap(), place: new WeakMap() };
 
-/** Rises whenever something being measured was kept on this device. */
-export const measuringVersion = (desk: Desk): number => versions.get(desk.store) ?? 0;
+/** Rises whenever a note of that sort was kept on this device. */
+export const notesVersion = (desk: Desk, of: NoteOf): number => versions[of].get(desk.store) ?? 0;
 
 /** Notes kept on this device beside the record; durable before anybody is told. */
-export const keepNote = async (desk: Desk, key: string, value: unknown): Promise<void> => {
+export const keepNote = async (desk: Desk, of: NoteOf, key: string, value: unknown): Promise<void> => {
   await desk.store.setMeta(key, value);
-  tell(desk);
+  versions[of].set(desk.store, notesVersion(desk, of) + 1);
+  desk.store.tell();
 };
 
 export const readAtHand = async (desk: Desk, of: MeasureOf): Promise<MeasureAtHand> => {
@@ -77,7 +76,7 @@ export const measureAtHand = (desk: Desk, of: MeasureOf): Question<MeasureAtHand
   ask(
     desk,
     keyOf(of),
-    () => `${measuringVersion(desk)} ${desk.store.changes()}`,
+    () => `${notesVersion(desk, 'touches')} ${desk.store.changes()}`,
     () => readAtHand(desk, of),
   );
 
@@ -93,7 +92,7 @@ export const changeDraft = (
     // As a selector holds it: the dots laid over it now are those laid over it when the record is read again.
     const part = readSelector(writeSelector(next.part)) ?? [];
     const kept: Kept = { ...next, part, over: measure?.lead.id ?? '' };
-    await keepNote(desk, keyOf(of), kept);
+    await keepNote(desk, 'touches', keyOf(of), kept);
     return next;
   });
 

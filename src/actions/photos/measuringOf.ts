@@ -6,7 +6,7 @@ import { ask } from '../questions/question';
 import { recordOf } from '../questions/records';
 import { thingsWithin } from '../theThing';
 import { asThingOfKind } from './asThingOfKind';
-import { measuringVersion } from './measureAtHand';
+import { notesVersion } from './measureAtHand';
 import { type MeasuringPlace, measuringPlace } from './measuringPlace';
 import { type PartFrom, partOnPhoto } from './partOnPhoto';
 
@@ -36,7 +36,7 @@ export const measuringOf = (desk: Desk, photo: string, about: string): Question<
   ask(
     desk,
     `measuring ${photo} ${about}`,
-    () => `${measuringVersion(desk)} ${desk.store.changes()}`,
+    () => `${notesVersion(desk, 'place')} ${desk.store.changes()}`,
     () => readMeasuring(desk, photo, about),
   );
 

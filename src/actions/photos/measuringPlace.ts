@@ -33,7 +33,7 @@ export const setMeasuringPlace = (
     inTurn(desk.store, async () => {
       const before = await measuringPlace(desk, photo, about);
       const said = typeof patch === 'function' ? patch(before) : patch;
-      await keepNote(desk, keyOf(photo, about), { ...before, ...said });
+      await keepNote(desk, 'place', keyOf(photo, about), { ...before, ...said });
       return {};
     }),
   );

@@ -144,9 +144,9 @@ export const measure = {
   checkLay: 'Lay the check dots',
 
   table: 'Beside each other',
-  tableCaption: (kind: string) => `${kind}: what each way says`,
+  tableCaption: (kind: string) => `${kind}: what each way says, with its 95 % range`,
   tableNone: 'Nothing is told of this kind yet, neither by eye nor on this photo.',
-  columns: { how: 'How', share: 'Share', range: 'Range, 95 %', of: 'Of what', when: 'When' },
+  columns: { how: 'How', share: 'Share', range: 'Range', of: 'Of what', when: 'When' },
   of: { photo: 'of this photo', zone: 'of the zone', square: 'of this photo' },
   otherPart: 'measured in another part of the photo',
   why: 'What it rests on',
