@@ -5,7 +5,7 @@ import { date, list, number, w } from '../../words';
 import { CautionIcon, LinkButton, PhotoView } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { LaidPhoto } from './LaidPhoto';
-import { photoName } from './seriesNames';
+import { isUnshown, photoName, unshownWhy } from './seriesNames';
 import { unlikeOthers } from './unlikeOthers';
 
 const words = w.compare.strip;
@@ -33,7 +33,13 @@ export function StripYear({ sculpture, station, row, before, latest, all, fit, l
   const { others, rule, notSaid } = unlikeOthers(row, all, station.body);
   return (
     <li className="stack tight">
-      {lies && url ? <Laid url={url} alt={alt} fit={fit} onto={onto} /> : <PhotoView url={url} alt={alt} />}
+      {isUnshown(row) ? (
+        <p className="small">{unshownWhy(row)}</p>
+      ) : lies && url ? (
+        <Laid url={url} alt={alt} fit={fit} onto={onto} />
+      ) : (
+        <PhotoView url={url} alt={alt} />
+      )}
       <p className="strong">{photoName(row)}</p>
       {rule.length > 0 && <Unlike>{words.ruled(list(rule))}</Unlike>}
       {others.length > 0 && <Unlike>{words.others(list(others))}</Unlike>}

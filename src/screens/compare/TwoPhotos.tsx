@@ -9,7 +9,7 @@ import { Reasons } from '../parts/Reasons';
 import { useDesk, useQuestion } from '../shell';
 import { LayPhotos } from './LayPhotos';
 import type { Looked } from './looked';
-import { photoName } from './seriesNames';
+import { isUnshown, photoName, unshownWhy } from './seriesNames';
 import { Verdict } from './Verdict';
 import { WaysToLook } from './WaysToLook';
 
@@ -47,7 +47,8 @@ export function TwoPhotos({ work, earlier, later }: TwoPhotosProps) {
   const one = useLooked(earlier, words.altEarlier(date(earlier.day)));
   const other = useLooked(later, words.altLater(date(later.day)));
   const unlike = photosUnlike(earlier.photo.body, later.photo.body);
-  const sized = size !== undefined && ontoSize !== undefined;
+  const flawed = [one, other].filter(({ row }) => isUnshown(row));
+  const sized = size !== undefined && ontoSize !== undefined && flawed.length === 0;
   return (
     <>
       {unlike.length > 0 && (
@@ -76,7 +77,12 @@ export function TwoPhotos({ work, earlier, later }: TwoPhotosProps) {
             )
           }
         >
-          {!sized && <Notice kind="caution" title={words.unknownSize} />}
+          {flawed.map(({ row, name }) => (
+            <Notice key={row.photo.thing} kind="caution" title={name}>
+              <p>{unshownWhy(row)}</p>
+            </Notice>
+          ))}
+          {!(size && ontoSize) && <Notice kind="caution" title={words.unknownSize} />}
           {sized && <Verdict fit={fit} refused={refused} begun={pairs !== undefined} />}
           <WaysToLook work={work} earlier={one} later={other} fit={fit} />
           <PrintRow />

@@ -14,6 +14,13 @@ export const seriesName = ({ zones }: Pick<PhotoSeriesOfWork, 'zones'>, { of }: 
   return words.square(of.body.which, zone ? zoneName(zone) : '');
 };
 
+/** There are bytes but no picture: what they are was said when they were taken in. */
+export const isUnshown = ({ photo: { body } }: PhotoOfWork): boolean =>
+  body.flaw === 'not shown' || body.flaw === 'size untrue';
+
+export const unshownWhy = ({ photo: { body } }: PhotoOfWork): string | undefined =>
+  body.flaw && w.photos.flawWhat[body.flaw];
+
 /** "12 May 2026, overcast, dry, before wash": the day, and what decides whether two photos are alike. */
 export const photoName = ({ day, photo }: PhotoOfWork): string => {
   const { light, wet, washed } = photo.body;

@@ -85,6 +85,14 @@ describe('Two photos of one station', () => {
   });
 });
 
+describe('A photo without a picture', () => {
+  it('is said to be one, and nothing is laid on it', async () => {
+    opened(await onStation(37, [{ flaw: 'not shown', width: undefined, height: undefined }, {}]));
+    expect(await screen.findByText(/could not show it. It is kept as it came/)).toBeDefined();
+    expect(screen.queryByRole('button', { name: /Lay the earlier photo/ })).toBeNull();
+  });
+});
+
 describe('Laying one on the other', () => {
   it('keeps each pair as soon as both ends are touched, and tells the residual at the fourth', async () => {
     const at = await onStation(41, [{}, {}]);
