@@ -1,7 +1,7 @@
 import { photoSeriesOf } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { coverageMethods, kindOf } from '../../engine/trade';
-import { w } from '../../words';
+import { share, w } from '../../words';
 import { SeriesChart } from '../parts/charts';
 import { useDesk, useQuestion } from '../shell';
 
@@ -29,11 +29,19 @@ export function SquareSeries({ sculpture, sentinel, name }: SquareSeriesProps) {
   return (
     <>
       {drawn.map(({ key, title, points }) => (
-        <SeriesChart key={key} unit="share" title={`${words.series(name)}: ${title}`} points={points} />
+        <SeriesChart
+          key={key}
+          unit="share"
+          title={title}
+          label={w.charts.seriesLabel(`${name}, ${title}`, points.length, at(points[0]), at(points.at(-1)))}
+          points={points}
+        />
       ))}
     </>
   );
 }
+
+const at = (point: { readonly value: number } | undefined): string => (point ? share(point.value) : '');
 
 interface Series {
   readonly key: string;

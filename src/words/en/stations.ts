@@ -88,7 +88,6 @@ export const stations = {
     whichMissing: 'Say whether it is the best or the worst.',
     zone: 'In which zone',
     zoneMissing: 'Say in which zone it lies.',
-    series: (square: string) => `${square}, over the years`,
     seriesTitle: (kind: string, how: string) => `${kind}, ${how}`,
     seriesNone: 'Measure on its photos, best by counting dots, and its years are drawn here.',
     seriesFew: 'Measured once so far. From the second photo on its years are drawn here.',
