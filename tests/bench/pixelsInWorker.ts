@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { PhotoAsked, PhotoSaid } from '../../src/device/photo/photosWorker';
+import type { PixelsAsked } from '../../src/device/pixels/asked';
 import type { Tablet } from '../browser/chromium';
 import { askWorker, handPhotos, pageOfWorker } from '../browser/pixelsAsked';
 import type { Host } from '../browser/server';
@@ -43,6 +44,13 @@ export const timePixels = async (tablet: Tablet, host: Pick<Host, 'url'>, photo:
     return [tap, tap, mask, { ...mask, taps: { ...taps, brush } }];
   });
   const took = await askWorker(page, asks);
+  const change: PixelsAsked = {
+    do: 'change',
+    ...{ part: photo.zone, matrix: [1, 0, 0, 0, 1, 0, 0, 0, 1], edge: 0.004 },
+    ...{ earlierTaps: taps, laterTaps: taps },
+    ...{ earlier: { sha256: 'photo 0', size: photo.size }, later: { sha256: 'photo 1', size: photo.size } },
+  };
+  const [changed] = await askWorker(page, [change]);
   const takenIn = await timeTakenIn(page, runs);
   await page.close();
   const megapixels = (photo.size.width * photo.size.height) / 1e6;
@@ -53,6 +61,7 @@ export const timePixels = async (tablet: Tablet, host: Pick<Host, 'url'>, photo:
     { what: '  a tap on the photo at hand', measured: every(1), unit: 'ms' },
     line('  mask of a zone on it, with its picture and dots, a megapixel', every(2)),
     { what: '  the same after a stroke of the brush', measured: every(3), unit: 'ms' },
+    { what: '  what changed in a zone between two of them', measured: changed?.ms ?? Number.NaN, unit: 'ms' },
     line('  photo taken in: read, hashed, thumbnail, a megapixel', median(takenIn)),
   ];
 };
