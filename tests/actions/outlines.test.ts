@@ -17,6 +17,7 @@ import {
   setObliquity,
   setOutline,
   setRunOff,
+  sidesOf,
   undoLast,
   type ZoneMap,
   zoneAt,
@@ -25,7 +26,7 @@ import {
 import type { Outline, Point } from '../../src/engine/photo';
 import { nameOf } from '../../src/engine/record';
 import { pictureOf } from '../files/drawnSide';
-import { aWork, done, freshDesk } from '../screens/deskwork';
+import { aRound, aWork, done, freshDesk } from '../screens/deskwork';
 
 const square = (x: number, y: number, edge: number): Outline => [
   [
@@ -241,6 +242,17 @@ test('photos of the station of a side come with it, the latest first', async () 
   ]);
   expect((await map()).fits.map(({ thing }) => thing)).toEqual([fit]);
   expect(await setElevationStation(desk, elevation, nameOf.station('nowhere'))).toMatchObject({ ok: false });
+  desk.store.close();
+});
+
+test('sides stay the same answer while a round goes on beside them, and are another once an outline is drawn', async () => {
+  const { desk, elevation, a, sculpture } = await side();
+  const sides = () => answer(sidesOf(desk, sculpture));
+  const before = await sides();
+  await aRound(desk, { sculpture, zones: [a] }, '2026-05-10', ['nothing']);
+  expect(await sides()).toBe(before);
+  await done(setOutline(desk, elevation, a, square(0.1, 0.1, 0.3)));
+  expect((await sides())[0]?.outlines).toHaveLength(1);
   desk.store.close();
 });
 

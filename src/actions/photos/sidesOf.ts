@@ -37,19 +37,36 @@ const drawnOf = (outlines: readonly Thing<'outline'>[], { thing, body }: Thing<'
     })
     .sort((a, b) => outlineArea(b.outline) - outlineArea(a.outline) || (a.zone < b.zone ? -1 : 1));
 
+interface Kept {
+  readonly stamp: string;
+  readonly sides: readonly Side[];
+}
+
+const kept = new WeakMap<object, Map<string, Kept>>();
+
+/** The same reference until something of them changes: they are asked for beside each zone of a round. */
 export const readSides = async (desk: Desk, sculpture: string): Promise<readonly Side[]> => {
   const [elevations, outlines] = await Promise.all([
     thingsWithin(desk, 'elevation', sculpture),
     thingsWithin(desk, 'outline', sculpture),
   ]);
-  const inOrder = elevations.sort((a, b) => a.body.order - b.body.order || (a.thing < b.thing ? -1 : 1));
-  return Promise.all(
-    inOrder.map(async (elevation) => {
-      const photo = await asThingOfKind(desk, 'photo', elevation.body.photo);
+  const photos = await Promise.all(elevations.map(({ body }) => asThingOfKind(desk, 'photo', body.photo)));
+  const stamp = [...elevations, ...outlines, ...photos].map((thing) => thing?.lead.id).join(' ');
+  const shelf = kept.get(desk.store) ?? new Map<string, Kept>();
+  const known = shelf.get(sculpture);
+  if (known?.stamp === stamp) return known.sides;
+  const sides = elevations
+    .map((elevation, i): Side => {
+      const photo = photos[i];
       return { elevation, photo, size: sizeOf(photo), outlines: drawnOf(outlines, elevation) };
-    }),
-  );
+    })
+    .sort((a, b) => byOrder(a.elevation, b.elevation));
+  kept.set(desk.store, shelf.set(sculpture, { stamp, sides }));
+  return sides;
 };
+
+const byOrder = (a: Thing<'elevation'>, b: Thing<'elevation'>): number =>
+  a.body.order - b.body.order || (a.thing < b.thing ? -1 : 1);
 
 /** Sides of a work in order, each with its outlines. */
 export const sidesOf = (desk: Desk, sculpture: string): Question<readonly Side[]> =>

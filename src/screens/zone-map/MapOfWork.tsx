@@ -71,7 +71,6 @@ export function MapOfWork({ record, zones, map, title, elevation, latest }: MapO
           value={shade}
           onChange={(next) => choose({ ...choice, shade: next })}
         />
-        {round && <RoundOfMap record={record} round={round} onChoose={(next) => choose({ ...choice, round: next })} />}
       </div>
       <div className={side ? 'map-board' : 'map-board bare-board'}>
         {side ? (
@@ -90,6 +89,9 @@ export function MapOfWork({ record, zones, map, title, elevation, latest }: MapO
           </EmptyState>
         )}
         <div className="map-words stack">
+          {round && (
+            <RoundOfMap record={record} round={round} onChoose={(next) => choose({ ...choice, round: next })} />
+          )}
           {shading ? (
             <>
               <p className="soft">{shading.from}</p>
