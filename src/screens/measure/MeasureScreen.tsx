@@ -54,13 +54,13 @@ function OnPhoto({ at, about }: { readonly at: Measuring; readonly about: string
   const open = fixed || url === null || size === null ? undefined : place.open;
   if (open === 'part' && size)
     return (
-      <Page key="part" title={words.partTitle} over={`${over} · ${name}`}>
+      <Page key="part" title={words.partTitle} over={name}>
         <PartTool at={at} about={about} size={size} url={url} alt={alt} />
       </Page>
     );
   if (open && open !== 'part' && kind && part && size)
     return (
-      <Page key={open} title={words.way[open]} over={`${over} · ${name}`}>
+      <Page key={open} title={words.way[open]} over={name}>
         {url && thumb ? (
           <ToolScreen
             of={{ photo, about, kind, way: open }}
