@@ -19,14 +19,14 @@ interface DraftPadProps {
   readonly placing: boolean;
   readonly onPlacing: (placing: boolean) => void;
   readonly onChange: ChangeDraft;
+  readonly onLeave: () => void;
   readonly onKeep: () => void;
 }
 
 /** What is being drawn, and the few buttons it needs, in the thumb's reach. */
 export function DraftPad(props: DraftPadProps) {
-  const { draft, onChange, onKeep, zoneOf } = props;
-  const leave = () => onChange(() => null);
-  if (draft.doing === 'scale') return <ScalePad {...props} draft={draft} onLeave={leave} />;
+  const { draft, onChange, onKeep, onLeave: leave, zoneOf } = props;
+  if (draft.doing === 'scale') return <ScalePad {...props} draft={draft} />;
   if (draft.doing === 'water') {
     const from = zoneOf(draft.from);
     return (
@@ -49,7 +49,7 @@ export function DraftPad(props: DraftPadProps) {
   }
   const zone = zoneOf(draft.zone)?.body;
   const name = <span className="strong">{zone && words.zone(zone.letter, zone.name)}</span>;
-  if (draft.doing === 'corners') return <CornersPad {...props} draft={draft} name={name} onLeave={leave} />;
+  if (draft.doing === 'corners') return <CornersPad {...props} draft={draft} name={name} />;
   const { closed, corners } = draft;
   return (
     <>

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import {
   changeMapDraft,
   keepOutlineDrawn,
@@ -12,11 +12,11 @@ import {
 import { type Point, withCorner } from '../../engine/photo';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Notice, PhotoStage } from '../parts';
+import { Button, Notice, PhotoStage, UndoIcon } from '../parts';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
 import { BoardDrawing } from './BoardDrawing';
 import { DraftPad } from './DraftPad';
-import { closes, neighboursOf, touched } from './drawn';
+import { closes, holdsWork, neighboursOf, touched } from './drawn';
 import { SidePad } from './SidePad';
 import { sizeUnknown } from './sizeUnknown';
 import { ZonePad } from './ZonePad';
@@ -47,19 +47,37 @@ export function DrawingBoard({ title, zones, map, side, draft: kept }: DrawingBo
   const url = useQuestion(photoUrl(desk, body.photo, 'whole'));
   const [chosen, setChosen] = useState<string>();
   const [placing, setPlacing] = useState(false);
+  /** What was begun and left, to be brought back: a finger slips. */
+  const [dropped, setDropped] = useState<MapDraft>();
   const board = useRef<HTMLDivElement>(null);
+  const pad = useRef<HTMLDivElement>(null);
   const { run, refused } = useDeed();
   const zoneOf = (name: string | null | undefined) => zones.find(({ thing }) => thing === name);
   // A zone may have ended since it was begun here.
   const draft = kept && 'zone' in kept && !zoneOf(kept.zone) ? null : kept;
+
+  const doing = draft && `${draft.doing} ${'zone' in draft ? draft.zone : ''}`;
+  const before = useRef(doing);
+  useEffect(() => {
+    if (before.current === doing) return;
+    before.current = doing;
+    // The button that was pressed is gone: the keyboard goes on at the picture, and after it at what can be done next.
+    const next = doing ? board.current?.querySelector<HTMLElement>('.stage-touch') : pad.current;
+    next?.focus({ preventScroll: true });
+  }, [doing]);
 
   /** The picture into view: what comes next is a touch on it. */
   const toBoard = () => board.current?.scrollIntoView?.({ block: 'start' });
   const change = (to: (draft: MapDraft | null) => MapDraft | null) => run(() => changeMapDraft(desk, elevation, to));
   const begin = (next: MapDraft | null) => {
     setPlacing(false);
+    setDropped(undefined);
     toBoard();
     return change(() => next);
+  };
+  const leave = () => {
+    setDropped(draft ?? undefined);
+    return change(() => null);
   };
   const keep = () =>
     run(
@@ -111,7 +129,7 @@ export function DrawingBoard({ title, zones, map, side, draft: kept }: DrawingBo
       >
         <BoardDrawing side={side} zones={zones} size={size} draft={draft} chosen={shown?.thing} runOffs={map.runOffs} />
       </PhotoStage>
-      <div className="draw-pad stack">
+      <div ref={pad} className="draw-pad stack" tabIndex={-1}>
         {refused && <Notice kind="problem" title={refused} />}
         {draft ? (
           <DraftPad
@@ -122,10 +140,20 @@ export function DrawingBoard({ title, zones, map, side, draft: kept }: DrawingBo
             placing={placing}
             onPlacing={setPlacing}
             onChange={change}
+            onLeave={leave}
             onKeep={keep}
           />
         ) : (
-          <ZonePad zones={zones} side={side} chosen={shown} onBegin={begin} />
+          <>
+            {dropped && holdsWork(dropped) && (
+              <div className="row by-hand">
+                <Button size="round" icon={<UndoIcon />} onClick={() => begin(dropped)}>
+                  {words.bringBack}
+                </Button>
+              </div>
+            )}
+            <ZonePad zones={zones} side={side} chosen={shown} onBegin={begin} />
+          </>
         )}
       </div>
       {!drawing && (

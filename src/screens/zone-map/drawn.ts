@@ -33,3 +33,9 @@ export const takenBack = (draft: MapDraft): MapDraft => {
   if (draft.doing === 'scale') return { ...draft, ends: draft.ends.slice(0, -1) };
   return draft;
 };
+
+/** True where leaving a draft would lose touches. */
+export const holdsWork = (draft: MapDraft): boolean =>
+  draft.doing === 'corners' ||
+  (draft.doing === 'outline' && draft.corners.length > 0) ||
+  (draft.doing === 'scale' && draft.ends.length > 0);

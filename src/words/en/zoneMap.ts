@@ -136,6 +136,7 @@ export const zoneMap = {
     closed: (letter: string) => `Zone ${letter} is drawn.`,
     undoCorner: 'Undo corner',
     leave: 'Leave it',
+    bringBack: 'Bring back what was left',
     leaveAs: 'Leave as it was',
     drawAgain: 'Draw again',
     addPiece: 'Add a piece',

@@ -219,7 +219,7 @@ describe('Drawing the zones', () => {
     (await button('Begin with A · part A')).focus();
     await userEvent.keyboard('{Enter}');
     const surface = await screen.findByRole('button', { name: 'Put a corner of the outline here' });
-    surface.focus();
+    await waitFor(() => expect(document.activeElement).toBe(surface));
     await userEvent.keyboard('{Enter}{Shift>}{ArrowRight}{/Shift}{Enter}{Shift>}{ArrowDown}{/Shift}{Enter}');
     await screen.findByText(/3 corners\./);
     const close = await button('Close outline');
@@ -227,6 +227,21 @@ describe('Drawing the zones', () => {
     await userEvent.keyboard('{Enter}');
     await waitFor(async () => expect((await outlineOf(desk, work, work.zones[0]!))?.[0]).toHaveLength(3));
     expect(await screen.findByText('1 of 1 zones drawn on this side')).toBeDefined();
+    // Not at the top of the page again, but at what can be done with the zone.
+    await waitFor(() => expect(document.activeElement?.textContent).toMatch(/^A · part A/));
+  });
+
+  it('brings back what was left by a slip of the finger', async () => {
+    const desk = await freshDesk();
+    const work = await heronFromWest(desk, [2], 0);
+    open(desk, work);
+    await userEvent.click(await button('Begin with A · part A'));
+    await corner(0.1, 0.1);
+    await corner(0.5, 0.1);
+    await screen.findByText(/2 corners\./);
+    await userEvent.click(await button('Leave it'));
+    await userEvent.click(await button('Bring back what was left'));
+    expect(await screen.findByText(/2 corners\./)).toBeDefined();
   });
 
   it('says that a side is not on this device', async () => {
