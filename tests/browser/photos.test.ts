@@ -7,7 +7,7 @@ import { type Entry, idPart } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { reasonsOfDevice } from '../../src/words/en/reasonsOfDevice';
 import { bodies } from '../files/entries';
-import { grainyJpeg, hashOf, heic, lyingPng, svg, withComment } from '../files/pictures';
+import { grainyJpeg, hashOf, heic, heldAs, lyingPng, orientations, svg, withComment } from '../files/pictures';
 import { smallSurvey } from '../files/smallSurvey';
 import { carryIn, fileOf, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
@@ -182,6 +182,48 @@ test('of five bad files each says in a sentence what is wrong with it; nothing i
     .locator('.photo-tile img')
     .evaluateAll((pictures) => pictures.slice(0, 2).map((p) => (p as HTMLImageElement).naturalWidth));
   expect(shown).toEqual([480, 480]);
+  expect(faults).toEqual([]);
+});
+
+test('in whatever of the eight ways the camera was held, the small copy and the whole one stand upright', async () => {
+  const { page, faults } = await onPhotos();
+  const before = new Set((await keptBytes(page)).map(([name]) => name));
+  const files = await Promise.all(
+    orientations.map(async (o) => ({ name: `${o}.jpg`, mimeType: 'image/jpeg', buffer: await heldAs(o) })),
+  );
+  await page.locator('input[multiple]').setInputFiles(files);
+  await page.getByText(words.keptMany(8), { exact: true }).waitFor();
+  const corners = await page.evaluate(
+    async (known) => {
+      const done = <T>(request: IDBRequest<T>) =>
+        new Promise<T>((resolve, reject) => {
+          request.onsuccess = () => resolve(request.result);
+          request.onerror = () => reject(request.error);
+        });
+      const found: string[] = [];
+      for (const { name } of await indexedDB.databases()) {
+        const database = await done(indexedDB.open(name!));
+        for (const table of ['thumbs', 'photoBytes'].filter((t) => database.objectStoreNames.contains(t)))
+          for (const row of await done(database.transaction(table).objectStore(table).getAll())) {
+            if (known.includes(row.sha256)) continue;
+            const bitmap = await createImageBitmap(new Blob([row.bytes], { type: row.mime }));
+            const { width, height } = bitmap;
+            const pen = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true })!;
+            pen.drawImage(bitmap, 0, 0);
+            const at = (x: number, y: number) =>
+              [...pen.getImageData(width * x, height * y, 1, 1).data.slice(0, 3)]
+                .map((c) => (c > 127 ? 1 : 0))
+                .join('');
+            found.push(`${width > height} ${at(0.25, 0.25)} ${at(0.75, 0.25)} ${at(0.25, 0.75)} ${at(0.75, 0.75)}`);
+          }
+        database.close();
+      }
+      return found;
+    },
+    [...before],
+  );
+  // Red, green over blue, white: as it was painted, sixteen times.
+  expect(corners).toEqual(Array.from({ length: 16 }, () => 'true 100 010 001 111'));
   expect(faults).toEqual([]);
 });
 

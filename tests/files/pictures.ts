@@ -42,3 +42,28 @@ export const heic = (): Buffer =>
 
 export const svg = (): Buffer =>
   Buffer.from('<?xml version="1.0"?>\n<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><script/></svg>');
+
+export const orientations = [1, 2, 3, 4, 5, 6, 7, 8] as const;
+
+/** A picture red, green over blue, white, 720 by 480 upright, as a camera held that way leaves it in the file (Exif 2.32, 4.6.4). */
+export const heldAs = async (orientation: (typeof orientations)[number]): Promise<Buffer> => {
+  const field = (background: string, left: number, top: number) => ({
+    input: { create: { width: 360, height: 240, channels: 3 as const, background } },
+    left,
+    top,
+  });
+  const upright = await sharp({ create: { width: 720, height: 480, channels: 3, background: '#fff' } })
+    .composite([field('#f00', 0, 0), field('#0f0', 360, 0), field('#00f', 0, 240)])
+    .png()
+    .toBuffer();
+  // Each undoes what the orientation tells a reader to do.
+  const turned = { 3: 180, 4: 180, 5: 90, 6: 270, 7: 270, 8: 90 } as const;
+  const angle = turned[orientation as keyof typeof turned] ?? 0;
+  const lying = await sharp(upright).rotate(angle).png().toBuffer();
+  const mirrored = [2, 4, 5, 7].includes(orientation) ? await sharp(lying).flop().png().toBuffer() : lying;
+  const file = await sharp(mirrored).withMetadata({ orientation }).jpeg({ quality: 95 }).toBuffer();
+  const back = await sharp(file).rotate().raw().toBuffer({ resolveWithObject: true });
+  if (back.info.width !== 720 || back.data[0]! < 128 || back.data[1]! > 127)
+    throw new Error(`The picture of orientation ${orientation} does not come out as it was painted.`);
+  return file;
+};

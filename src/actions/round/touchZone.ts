@@ -28,6 +28,8 @@ export const photoForZone = (desk: Desk, round: string, zone: string, of: string
     const memory = memoryOf(desk, round);
     const atHand = (await memory.ready()) ?? refuse(roundRefusal('round: not here', {}));
     const role = of === 'zone' ? 'zone' : 'finding';
-    const { photo } = must(await memory.during(() => keepPhoto(desk, atHand.record.sculpture.thing, file, role), []));
+    const { photo } = must(
+      await memory.during(() => keepPhoto(desk, atHand.record.sculpture.thing, file, role, { round, zone }), []),
+    );
     return must(await touchZone(desk, round, zone, { do: 'photo', of, photo }));
   });

@@ -65,6 +65,13 @@ export function Viewfinder({ work, station }: ViewfinderProps) {
       over={sculptureBody.title}
       lead={words.lead(station.body.aim)}
       back={{ to: pathTo.shots(sculpture), label: words.back }}
+      actions={
+        stands.is === 'on' && (
+          <Button kind="main" size="big" icon={<CameraIcon />} disabled={busy} onClick={take}>
+            {busy ? words.taking : words.take}
+          </Button>
+        )
+      }
     >
       <StationFacts body={station.body} />
       {refused && <Notice kind="problem" title={refused} />}
@@ -88,9 +95,6 @@ export function Viewfinder({ work, station }: ViewfinderProps) {
                 options={overs.map((value) => ({ value, label: words.overs[value] }))}
               />
             )}
-            <Button kind="main" size="big" wide icon={<CameraIcon />} disabled={busy} onClick={take}>
-              {busy ? words.taking : words.take}
-            </Button>
           </div>
         </div>
       ) : (
