@@ -30,13 +30,12 @@ export function Seen({ camera, video, last, over, lean, ready }: SeenProps) {
       seen.srcObject = null;
     };
   }, [camera, video]);
-  const known = ({
-    currentTarget: { videoWidth: width, videoHeight: height },
-  }: {
-    currentTarget: HTMLVideoElement;
-  }) => {
+  const known = ({ currentTarget }: { readonly currentTarget: HTMLVideoElement }) => {
+    const { videoWidth: width, videoHeight: height } = currentTarget;
     if (!width || !height) return;
     setShape({ width, height });
+    // The whole picture, above the bar that takes it.
+    currentTarget.parentElement?.scrollIntoView?.({ block: 'nearest' });
     ready(width > height ? 'landscape' : 'portrait');
   };
   return (

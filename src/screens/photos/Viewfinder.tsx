@@ -73,7 +73,7 @@ export function Viewfinder({ work, station }: ViewfinderProps) {
         )
       }
     >
-      <StationFacts body={station.body} />
+      {stands.is !== 'on' && <StationFacts body={station.body} />}
       {refused && <Notice kind="problem" title={refused} />}
       {kept && <TakenNotice what={name} sculpture={sculpture} undone={() => setKept(false)} />}
       {stands.is === 'on' && earlier && format && earlier !== format && (
@@ -121,6 +121,7 @@ export function Viewfinder({ work, station }: ViewfinderProps) {
           </div>
         </div>
       )}
+      {stands.is === 'on' && <StationFacts body={station.body} />}
       <Choice
         label={w.photos.light}
         size="round"
