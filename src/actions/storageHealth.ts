@@ -1,4 +1,5 @@
 import { isSecureAddress } from '../device/address';
+import { sha256 } from '../device/hash';
 import { askToPersist, isPersisted } from '../device/persistence';
 import type { Reason } from '../engine/record';
 import type { Desk, Outcome, Question } from './desk';
@@ -41,6 +42,26 @@ export const askPersistence = async (desk: Desk): Promise<StorageHealth['persist
   return answer;
 };
 
-/** Counts and checksums everything, and holds the present state against the entries. Slow; for a button. */
-export const checkStore = (desk: Desk): Promise<Outcome<{ readonly entries: number }>> =>
-  attempt(async () => ({ entries: await desk.store.checkCounts() }));
+/**
+ * Counts and checksums everything, holds the present state against the entries, and hashes every photo anew. Slow; for a
+ * button.
+ */
+export const checkStore = (desk: Desk): Promise<Outcome<StoreChecked>> =>
+  attempt(async () => {
+    const entries = await desk.store.checkCounts();
+    const here = await desk.store.photosHere();
+    let altered = 0;
+    // One at a time: all of them together are more than a page may hold.
+    for (const name of here) {
+      const kept = await desk.store.photo(name);
+      if (!kept || (await sha256(kept.bytes)) !== name) altered++;
+    }
+    return { entries, photos: here.length, altered };
+  });
+
+export interface StoreChecked {
+  readonly entries: number;
+  readonly photos: number;
+  /** Photos whose bytes are not those their name was made from. */
+  readonly altered: number;
+}

@@ -15,6 +15,9 @@ const wanted = { facingMode: 'environment', width: { ideal: 4032 }, height: { id
 
 const quality = 0.92;
 
+/** Larger canvases stay empty on some tablets (seen there at 16.7 million pixels). */
+const mostPixels = 16_700_000;
+
 /** Part of the Image Capture draft, in some browsers: a photo of the full sensor instead of one frame of the film. */
 interface PhotoTaker {
   takePhoto(): Promise<Blob>;
@@ -58,9 +61,10 @@ const ofTheSensor = async (track: MediaStreamTrack): Promise<Blob | undefined> =
 
 const ofTheFrame = async (seen: HTMLVideoElement): Promise<Blob> => {
   const canvas = document.createElement('canvas');
-  canvas.width = seen.videoWidth;
-  canvas.height = seen.videoHeight;
-  canvas.getContext('2d')?.drawImage(seen, 0, 0);
+  const scale = Math.min(1, Math.sqrt(mostPixels / (seen.videoWidth * seen.videoHeight)));
+  canvas.width = Math.floor(seen.videoWidth * scale);
+  canvas.height = Math.floor(seen.videoHeight * scale);
+  canvas.getContext('2d')?.drawImage(seen, 0, 0, canvas.width, canvas.height);
   const photo = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/jpeg', quality));
   if (!photo) throw new StoreProblem(deviceReason('camera lost', {}));
   return photo;

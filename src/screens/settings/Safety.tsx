@@ -18,9 +18,10 @@ export function Safety() {
   const count = () =>
     run(
       () => checkStore(desk),
-      (checked) => {
-        setCounted(words.checked(whole(checked.entries)));
-        say(words.checked(whole(checked.entries)));
+      ({ entries: all, photos: kept, altered }) => {
+        const said = altered > 0 ? words.alteredPhotos(altered) : words.checkedPhotos(kept, whole(kept));
+        setCounted([words.checked(whole(all)), said].filter(Boolean).join(' '));
+        say(words.checked(whole(all)));
       },
     );
   return (

@@ -46,6 +46,14 @@ export const settings = {
   check: 'Count everything over',
   checking: 'Counting …',
   checked: (entries: string) => `All ${entries} entries are whole.`,
+  checkedPhotos: (n: number, photos: string) =>
+    n === 0
+      ? ''
+      : n === 1
+        ? 'The photo is byte for byte as it was kept.'
+        : `All ${photos} photos are byte for byte as they were kept.`,
+  alteredPhotos: (n: number) =>
+    `${n === 1 ? '1 photo is' : `${n} photos are`} no longer as kept: the device has damaged what it stored. Carry the survey out now, and fetch the photos from the last file that holds them.`,
   unencrypted: 'It lies unencrypted: set a screen lock on this device.',
   notes: 'To know',
   demo: 'Invented garden',
