@@ -13,11 +13,10 @@ export function PhotoTile({ row, what, open }: PhotoTileProps) {
   const { flaw } = row.photo.body;
   const day = date(row.day);
   return (
-    <button type="button" className="photo-tile" aria-label={w.photos.alt(what, day)} onClick={open}>
+    <button type="button" className="photo-tile" onClick={open}>
       {flaw && flaw !== 'cut short' ? <span className="photo-tile-none" /> : <Small photo={row.photo.thing} />}
       <span className="photo-tile-words">
-        <span className="strong">{what}</span>
-        <span className="soft small">{day}</span>
+        <span className="strong">{what}</span> <span className="soft small">{day}</span>{' '}
         {flaw && <span className="photo-flaw small">{w.photos.flaw[flaw]}</span>}
       </span>
     </button>
