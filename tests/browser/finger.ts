@@ -1,5 +1,7 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
 
+type Box = NonNullable<Awaited<ReturnType<Locator['boundingBox']>>>;
+
 /** A finger on the glass that gives touch events and nothing else: no mouse, no keys. Every touch is counted. */
 export class Finger {
   touches = 0;
@@ -42,11 +44,28 @@ export class Finger {
   async touchAt(control: Locator, x: number, y: number): Promise<void> {
     await control.waitFor();
     await control.scrollIntoViewIfNeeded();
-    const box = await control.boundingBox();
-    if (!box) throw new Error('There is nothing to touch.');
-    const touchPoints = [{ x: box.x + box.width * x, y: box.y + box.height * y }];
+    const placeIn = (box: Box) => ({ x: box.x + box.width * x, y: box.y + box.height * y });
+    let place = placeIn(await this.stillBox(control));
+    // Bars that stay at the edges may lie over it.
+    if (!(await control.evaluate((el, { x, y }) => el.contains(document.elementFromPoint(x, y)), place))) {
+      await control.evaluate((el) => el.scrollIntoView({ block: 'center' }));
+      place = placeIn(await this.stillBox(control));
+    }
+    const touchPoints = [place];
     await this.session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
     await this.session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
     this.touches += 1;
+  }
+
+  /** Where a control is once it no longer moves: a hand does not touch what is still sliding. */
+  private async stillBox(control: Locator): Promise<Box> {
+    let before = await control.boundingBox();
+    for (let tries = 0; tries < 100; tries += 1) {
+      await this.page.waitForTimeout(30);
+      const box = await control.boundingBox();
+      if (box && before && box.x === before.x && box.y === before.y && box.height === before.height) return box;
+      before = box;
+    }
+    throw new Error('It never stood still to be touched.');
   }
 }
