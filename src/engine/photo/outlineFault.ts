@@ -5,7 +5,7 @@ import { contains, crossesItself, ringArea } from './polygon';
 export type OutlineFault = 'too few corners' | 'crosses itself' | 'too small' | 'pieces overlap';
 
 /** A thousandth of the width by a thousandth of the height: what a slip of the finger leaves. */
-export const leastPiece = 1e-6;
+const leastPiece = 1e-6;
 
 /** Pieces may meet, and lie a little over each other: there the surface counts once. One mostly on another was drawn twice. */
 const overlap = (one: Ring, other: Ring): boolean => liesIn(one, other) || liesIn(other, one);

@@ -31,6 +31,7 @@ export function ZoneMapScreen({ sculpture, elevation }: ZoneMapScreenProps) {
     <Page
       title={words.title}
       over={body.number ? `${body.number} · ${title}` : title}
+      lead={words.lead}
       back={{ to: pathTo.sculpture(sculpture), label: title }}
     >
       <Drawn record={record} map={map} title={title} elevation={elevation} />

@@ -2,7 +2,7 @@
 export const zoneMap = {
   title: 'Zone map',
   link: 'Zone map',
-  lead: 'Each side with its zones, coloured and hatched by what you choose. Touch a zone to open its visit.',
+  lead: 'Touch a zone to open its visit.',
   reading: 'Reading the map …',
   side: 'Side',
   sideNamed: (side: string) => `Seen from ${side}`,
@@ -126,7 +126,6 @@ export const zoneMap = {
     drawn: 'drawn',
     pieces: (n: number) => `drawn, ${n} pieces`,
     notDrawn: 'not drawn here',
-    begun: 'begun',
     count: (drawn: number, all: number) => `${drawn} of ${all} zones drawn on this side`,
     zone: (letter: string, name: string) => `${letter} · ${name}`,
     how: 'Touch its corners one after the other, along the edge.',
@@ -156,7 +155,6 @@ export const zoneMap = {
 
     folds: 'How folded is the surface here?',
     foldsWhat: 'A picture shows a curved surface smaller than it is.',
-    foldsNot: 'not said',
     fold: { flat: 'flat', curved: 'curved', folded: 'deep folds' },
     times: (factor: string) => `times ${factor}`,
     area: 'Area from this outline',
@@ -197,7 +195,5 @@ export const zoneMap = {
     stationNamed: (letter: string, aim: string) => `${letter} · ${aim}`,
     stationKept: 'Kept. Later photos of this station can lie under the outlines.',
     toStations: 'Stations',
-    readingOnly: 'This tab only reads. Draw in the other one.',
-    chooseFirst: 'Choose a zone first.',
   },
 } as const;
