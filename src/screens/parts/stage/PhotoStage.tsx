@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type MouseEvent, type ReactNode, useId, useState } from 'react';
+import { type KeyboardEvent, type MouseEvent, type ReactNode, useId, useLayoutEffect, useRef, useState } from 'react';
 import { aspectOf, type Point, type Size } from '../../../engine/photo';
 import { w } from '../../../words';
 import { Button } from '../Button';
@@ -45,15 +45,33 @@ export function PhotoStage({
   const [zoom, setZoom] = useState(0);
   const [cross, setCross] = useState<Point>();
   const help = useId();
+  const frame = useRef<HTMLDivElement>(null);
+  /** What stands in the middle of the frame, kept there when the picture is shown larger or smaller. */
+  const inMiddle = useRef<Point>(middle);
+  const zoomTo = (to: number) => {
+    const el = frame.current;
+    if (el)
+      inMiddle.current = [
+        (el.scrollLeft + el.clientWidth / 2) / Math.max(1, el.scrollWidth),
+        (el.scrollTop + el.clientHeight / 2) / Math.max(1, el.scrollHeight),
+      ];
+    setZoom(to);
+  };
+  useLayoutEffect(() => {
+    const el = frame.current;
+    if (!el || zooms[zoom] === 1) return;
+    el.scrollLeft = inMiddle.current[0] * el.scrollWidth - el.clientWidth / 2;
+    el.scrollTop = inMiddle.current[1] * el.scrollHeight - el.clientHeight / 2;
+  }, [zoom]);
   const words = w.parts.stage;
   const at = cross && stagePoint(cross, size);
   const touched = (e: MouseEvent<HTMLButtonElement>) => {
     // A click a keyboard makes has no place of its own.
     if (e.detail === 0) return onTouch?.(cross ?? middle);
-    const frame = e.currentTarget.getBoundingClientRect();
-    if (frame.width === 0 || frame.height === 0) return;
+    const shown = e.currentTarget.getBoundingClientRect();
+    if (shown.width === 0 || shown.height === 0) return;
     setCross(undefined);
-    onTouch?.([inside((e.clientX - frame.left) / frame.width), inside((e.clientY - frame.top) / frame.height)]);
+    onTouch?.([inside((e.clientX - shown.left) / shown.width), inside((e.clientY - shown.top) / shown.height)]);
   };
   const key = (e: KeyboardEvent<HTMLButtonElement>) => {
     const by = arrows[e.key];
@@ -66,7 +84,7 @@ export function PhotoStage({
   const viewBox = `0 0 ${stageWidth} ${stageHeight(size)}`;
   return (
     <div className="stage">
-      <div className={`stage-frame zoom-${zooms[zoom]}`}>
+      <div ref={frame} className={`stage-frame zoom-${zooms[zoom]}`}>
         <div className="stage-picture">
           {url ? (
             <img src={url} alt={alt} decoding="async" width={size.width} height={size.height} />
@@ -102,10 +120,10 @@ export function PhotoStage({
         <div className="row by-hand stage-controls not-printed">
           {mayZoom && (
             <>
-              <Button size="round" disabled={zoom === 0} onClick={() => setZoom(zoom - 1)}>
+              <Button size="round" disabled={zoom === 0} onClick={() => zoomTo(zoom - 1)}>
                 {words.smaller}
               </Button>
-              <Button size="round" disabled={zoom === zooms.length - 1} onClick={() => setZoom(zoom + 1)}>
+              <Button size="round" disabled={zoom === zooms.length - 1} onClick={() => zoomTo(zoom + 1)}>
                 {words.larger}
               </Button>
             </>
