@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { type AgreedColourFields, editAgreedColour, removeAgreedColour, setAgreedColour } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Field, Notice, Sheet } from '../parts';
+import { Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
 import { say, useDeed, useDesk } from '../shell';
 import { type PlacesOfWork, placeOptions } from './placeNames';
@@ -78,20 +78,17 @@ export function AgreedSheet({ sculpture, places, agreed, start, onClose }: Agree
       title={agreed ? words.edit : words.add}
       onClose={onClose}
       actions={
-        <>
-          {agreed && (
-            <Button
-              kind="danger"
-              disabled={busy}
-              onClick={() => run(() => removeAgreedColour(desk, agreed.thing), done(words.removed))}
-            >
-              {words.remove}
-            </Button>
-          )}
-          <Button kind="main" onClick={save} disabled={busy}>
-            {words.save}
-          </Button>
-        </>
+        <SheetActs
+          save={words.save}
+          onSave={save}
+          remove={
+            agreed && {
+              word: words.remove,
+              go: () => void run(() => removeAgreedColour(desk, agreed.thing), done(words.removed)),
+            }
+          }
+          busy={busy}
+        />
       }
     >
       {refused && <Notice kind="problem" title={refused} />}

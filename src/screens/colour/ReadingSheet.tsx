@@ -3,7 +3,7 @@ import { addReading, editReading, removeReading } from '../../actions';
 import { type Spot, spotKey } from '../../engine/colour';
 import type { Thing } from '../../engine/record';
 import { date, w } from '../../words';
-import { Button, Choice, Field, Notice, Sheet } from '../parts';
+import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
 import { say, useDeed, useDesk } from '../shell';
 import { FitsNothing } from './FitsNothing';
@@ -66,20 +66,17 @@ export function ReadingSheet({ sculpture, places, spots, agreed, reading, spot, 
       title={reading ? words.edit : words.add}
       onClose={onClose}
       actions={
-        <>
-          {reading && (
-            <Button
-              kind="danger"
-              disabled={busy}
-              onClick={() => run(() => removeReading(desk, reading.thing), done(words.removed))}
-            >
-              {words.remove}
-            </Button>
-          )}
-          <Button kind="main" onClick={save} disabled={busy}>
-            {words.save}
-          </Button>
-        </>
+        <SheetActs
+          save={words.save}
+          onSave={save}
+          remove={
+            reading && {
+              word: words.remove,
+              go: () => void run(() => removeReading(desk, reading.thing), done(words.removed)),
+            }
+          }
+          busy={busy}
+        />
       }
     >
       {refused && <Notice kind="problem" title={refused} />}

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { judgeDot, keepMeasure, layDots, type MeasureAtHand, type MeasureOf, takeBackDot } from '../../actions';
+import { judgeDot, layDots, type MeasureAtHand, type MeasureOf, takeBackDot } from '../../actions';
 import { dotsCoverage, dotsIn, isRefused, type Outline, type Size } from '../../engine/photo';
 import { w } from '../../words';
 import { Button, Choice, Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { say, useDeed, useDesk } from '../shell';
+import { AllJudged } from './AllJudged';
 import { DotJudge } from './DotJudge';
-import { SoFar } from './SoFar';
 import { isGreen, subjectOf } from './subject';
 
 const words = w.measure;
@@ -73,39 +73,15 @@ export function DotsTool({ of, hand, part, size, urls, largestPatch, onStop }: D
       </>
     );
   const told = dotsCoverage(answers, draft.part, size, largestPatch);
-  const kept = hand.measure !== null && !hand.differs;
   return (
-    <section className="stack" aria-label={words.allJudged}>
-      {refused && <Notice kind="problem" title={refused} />}
-      <p className="strong">
-        {words.allJudged}. {kept && words.kept}
-      </p>
-      <SoFar told={told} title={words.wayShort.dots} />
-      <div className="row by-hand">
-        <Button size="round" onClick={() => take(answers.length - 1)}>
-          {words.dotBack}
-        </Button>
-        <Button size="round" onClick={() => setAnew(true)}>
-          {words.dotsAnew}
-        </Button>
-        {!kept && !isRefused(told) && (
-          <Button
-            size="round"
-            onClick={() =>
-              void run(
-                () => keepMeasure(desk, of),
-                () => say(words.kept),
-              )
-            }
-          >
-            {words.keep}
-          </Button>
-        )}
-        <Button size="round" kind="main" onClick={onStop}>
-          {words.back}
-        </Button>
-      </div>
-    </section>
+    <AllJudged of={of} hand={hand} told={told} refused={refused} onStop={onStop}>
+      <Button size="round" onClick={() => take(answers.length - 1)}>
+        {words.dotBack}
+      </Button>
+      <Button size="round" onClick={() => setAnew(true)}>
+        {words.dotsAnew}
+      </Button>
+    </AllJudged>
   );
 }
 

@@ -1,14 +1,9 @@
-import { answersOf, keepMeasure, type MeasureAtHand, type MeasureOf } from '../../actions';
-import { isRefused, measuredAgain, type Outline, type Size, writeSelector } from '../../engine/photo';
-import { w } from '../../words';
-import { Button, Notice } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { answersOf, type MeasureAtHand, type MeasureOf } from '../../actions';
+import { measuredAgain, type Outline, type Size, writeSelector } from '../../engine/photo';
+import { AllJudged } from './AllJudged';
 import { ChangeMask } from './ChangeMask';
 import { CheckMask } from './CheckMask';
 import { EditMask } from './EditMask';
-import { SoFar } from './SoFar';
-
-const words = w.measure;
 
 export interface MaskToolProps {
   readonly of: MeasureOf;
@@ -30,40 +25,14 @@ export function MaskTool(props: MaskToolProps) {
 }
 
 function MaskDone({ of, hand, size, onStop }: MaskToolProps) {
-  const desk = useDesk();
-  const { run, refused } = useDeed();
   const { draft } = hand;
   if (!draft) return null;
   const selector = { type: 'SvgSelector' as const, value: writeSelector(draft.part) };
   const none = { value: 0, low: 0, high: 0, method: 'photo' as const };
   const told = measuredAgain({ selector, working: draft.working, coverage: none }, size);
-  const kept = hand.measure !== null && !hand.differs;
   return (
-    <section className="stack" aria-label={words.allJudged}>
-      {refused && <Notice kind="problem" title={refused} />}
-      <p className="strong">
-        {words.allJudged}. {kept && words.kept}
-      </p>
-      <SoFar told={told} title={words.wayShort.photo} />
-      <div className="row by-hand">
-        <ChangeMask of={of} draft={draft} />
-        {!kept && !isRefused(told) && (
-          <Button
-            size="round"
-            onClick={() =>
-              void run(
-                () => keepMeasure(desk, of),
-                () => say(words.kept),
-              )
-            }
-          >
-            {words.keep}
-          </Button>
-        )}
-        <Button size="round" kind="main" onClick={onStop}>
-          {words.back}
-        </Button>
-      </div>
-    </section>
+    <AllJudged of={of} hand={hand} told={told} refused={undefined} onStop={onStop}>
+      <ChangeMask of={of} draft={draft} />
+    </AllJudged>
   );
 }

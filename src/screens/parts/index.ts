@@ -16,6 +16,7 @@ export { Page, Reading, Section } from './Page';
 export { Pattern, PatternFill } from './Pattern';
 export { PhotoView } from './PhotoView';
 export { Sheet } from './Sheet';
+export { SheetActs } from './SheetActs';
 export { NudgePad, nudge } from './stage/NudgePad';
 export { PhotoStage } from './stage/PhotoStage';
 export { stageHeight, stagePath, stagePoint, stageWidth } from './stage/stagePoint';

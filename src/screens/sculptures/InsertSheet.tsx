@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { addInsert, editInsert, removeInsert } from '../../actions';
 import type { BodyOf, SculptureRecord, Thing } from '../../engine/record';
 import { typedNumber, w } from '../../words';
-import { Button, Choice, Field, Notice, Sheet } from '../parts';
+import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
 import { say, useDeed, useDesk } from '../shell';
 
@@ -50,16 +50,17 @@ export function InsertSheet({ record, insert, onClose }: InsertSheetProps) {
       title={insert ? words.edit : words.add}
       onClose={onClose}
       actions={
-        <>
-          {insert && (
-            <Button kind="danger" onClick={() => run(() => removeInsert(desk, insert.thing), done(words.removed))}>
-              {words.remove}
-            </Button>
-          )}
-          <Button kind="main" onClick={save} disabled={busy}>
-            {words.save}
-          </Button>
-        </>
+        <SheetActs
+          save={words.save}
+          onSave={save}
+          remove={
+            insert && {
+              word: words.remove,
+              go: () => void run(() => removeInsert(desk, insert.thing), done(words.removed)),
+            }
+          }
+          busy={busy}
+        />
       }
     >
       {refused && <Notice kind="problem" title={refused} />}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { addSentinel, editSentinel, removeSentinel, type ShotList } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Choice, Field, Notice, Sheet } from '../parts';
+import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
 import { say, useDeed, useDesk } from '../shell';
 
@@ -50,20 +50,17 @@ export function SquareSheet({ list, sentinel, onClose }: SquareSheetProps) {
       title={sentinel ? words.edit(sentinel.body.which) : words.add}
       onClose={onClose}
       actions={
-        <>
-          {sentinel && (
-            <Button
-              kind="danger"
-              disabled={busy}
-              onClick={() => run(() => removeSentinel(desk, sentinel.thing), done(words.removed))}
-            >
-              {words.remove}
-            </Button>
-          )}
-          <Button kind="main" onClick={save} disabled={busy}>
-            {words.keep}
-          </Button>
-        </>
+        <SheetActs
+          save={words.keep}
+          onSave={save}
+          remove={
+            sentinel && {
+              word: words.remove,
+              go: () => void run(() => removeSentinel(desk, sentinel.thing), done(words.removed)),
+            }
+          }
+          busy={busy}
+        />
       }
     >
       {refused && <Notice kind="problem" title={refused} />}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { addStation, editStation, removeStation, thingsOf } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Choice, Field, LinkButton, Notice, Sheet } from '../parts';
+import { Choice, Field, LinkButton, Notice, Sheet, SheetActs } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { StandHere } from './StandHere';
 import { draftOf, fieldsOf, numberWrong, type StationDraft } from './stationDraft';
@@ -64,25 +64,21 @@ export function StationSheet({ sculpture, station, onClose }: StationSheetProps)
       title={station ? w.stations.edit(station.body.letter) : w.stations.add}
       onClose={onClose}
       actions={
-        <>
-          {station && (
-            <Button
-              kind="danger"
-              disabled={busy}
-              onClick={() =>
-                run(
+        <SheetActs
+          save={words.keep}
+          onSave={save}
+          remove={
+            station && {
+              word: words.remove,
+              go: () =>
+                void run(
                   () => removeStation(desk, station.thing),
                   () => done(words.removed),
-                )
-              }
-            >
-              {words.remove}
-            </Button>
-          )}
-          <Button kind="main" onClick={save} disabled={busy}>
-            {words.keep}
-          </Button>
-        </>
+                ),
+            }
+          }
+          busy={busy}
+        />
       }
     >
       {refused && <Notice kind="problem" title={refused} />}
