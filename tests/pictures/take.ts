@@ -54,6 +54,13 @@ const walkIn = async (page: Page) => {
     'over-time': `${waiting}/over-time`,
     agreement: `${stair}/agreement`,
     look: `${waiting}/look`,
+    'zone-map': `${stair}/map`,
+    stations: `${stair}/stations`,
+    shots: `${stair}/shots`,
+    cards: `/cards${stair.slice(stair.lastIndexOf('/'))}`,
+    photos: `${stair}/photos`,
+    compare: `${stair}/compare`,
+    colour: `${stair}/colour`,
     'start-round': `${stair}/round/start`,
     round,
     zone,
@@ -70,7 +77,7 @@ const walkIn = async (page: Page) => {
   };
 };
 
-const inReadme = ['sculptures', 'zone', 'then-and-now', 'next-steps'];
+const inReadme = ['sculptures', 'zone', 'zone-map', 'compare', 'then-and-now', 'next-steps'];
 
 const host = await startHost();
 const tablet = await startTablet();
