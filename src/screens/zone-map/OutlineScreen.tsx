@@ -5,6 +5,7 @@ import { w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { DrawingBoard } from './DrawingBoard';
+import './mapTable.css';
 import './zoneMap.css';
 import './drawing.css';
 

@@ -8,6 +8,7 @@ import { pathTo, useDesk, useQuestion } from '../shell';
 import { MapOfWork } from './MapOfWork';
 import { RunOffList } from './RunOffList';
 import '../parts/plainTable.css';
+import './mapTable.css';
 import './zoneMap.css';
 
 const words = w.zoneMap;
