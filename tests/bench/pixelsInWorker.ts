@@ -30,6 +30,31 @@ const timeTakenIn = (page: Page, many: number): Promise<number[]> =>
     return took;
   }, many);
 
+/** What the browser takes for a photo unpacked whole, and for a thumbnail of it by the calls of device/photo/thumbnail.ts; full speed. */
+const timeBrowser = (page: Page, many: number): Promise<{ unpacked: number[]; small: number[] }> =>
+  page.evaluate(async (many) => {
+    const { photos = {} } = globalThis as { photos?: Record<string, ArrayBuffer> };
+    const file = new Blob([photos['photo 0'] ?? ''], { type: 'image/jpeg' });
+    const [unpacked, small]: [number[], number[]] = [[], []];
+    for (let run = 0; run < many; run++) {
+      let began = performance.now();
+      (await createImageBitmap(file, { imageOrientation: 'from-image' })).close();
+      unpacked.push(performance.now() - began);
+      began = performance.now();
+      const bitmap = await createImageBitmap(file, {
+        imageOrientation: 'from-image',
+        resizeWidth: 480,
+        resizeQuality: 'medium',
+      });
+      const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+      canvas.getContext('2d')?.drawImage(bitmap, 0, 0);
+      await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.8 })).arrayBuffer();
+      bitmap.close();
+      small.push(performance.now() - began);
+    }
+    return { unpacked, small };
+  }, many);
+
 /** Milliseconds a megapixel in the built worker, at full speed: a worker cannot be slowed. */
 export const timePixels = async (tablet: Tablet, host: Pick<Host, 'url'>, photo: LargePhoto): Promise<Line[]> => {
   const page = await pageOfWorker(tablet, host);
@@ -52,11 +77,14 @@ export const timePixels = async (tablet: Tablet, host: Pick<Host, 'url'>, photo:
   };
   const [changed] = await askWorker(page, [change]);
   const takenIn = await timeTakenIn(page, runs);
+  const browser = await timeBrowser(page, runs);
   await page.close();
   const megapixels = (photo.size.width * photo.size.height) / 1e6;
   const every = (which: number) => median(took.filter((_, i) => i % 4 === which).map(({ ms }) => ms));
   const line = (what: string, ms: number): Line => ({ what, measured: ms / megapixels, unit: 'ms' });
   return [
+    line('photo unpacked whole by the browser, a megapixel', median(browser.unpacked)),
+    line('thumbnail of it, a megapixel of the photo', median(browser.small)),
     line(`photo of ${megapixels.toFixed(1)} megapixels unpacked and tapped, a megapixel`, every(0)),
     { what: '  a tap on the photo at hand', measured: every(1), unit: 'ms' },
     line('  mask of a zone on it, with its picture and dots, a megapixel', every(2)),
