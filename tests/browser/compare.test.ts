@@ -157,7 +157,12 @@ test('two photos are laid on each other by four touches on each, wiped in place,
   const again = button(page, words.editSpots);
   if (await again.isVisible()) {
     await finger.touch(again);
-    for (const _ of [0, 1]) await finger.touch(button(page, words.clearSpots).first());
+    const clear = button(page, words.clearSpots).first();
+    await clear.waitFor();
+    for (let tries = 0; tries < 4 && (await clear.isVisible()); tries++) {
+      await finger.touch(clear);
+      await page.waitForTimeout(400);
+    }
   }
   for (const which of ['earlier', 'later'] as const) {
     const part = page.locator('figure').filter({ hasText: words.tapOn(which) });

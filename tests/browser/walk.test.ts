@@ -88,7 +88,7 @@ test('killed in the middle of a walk, it goes on where it was', async () => {
   await again.getByRole('heading', { level: 1, name: w.sculptures.title }).waitFor();
   await onTheWalk(again);
   await again.getByText(w.walk.setting(w.look.wetName.damp, w.look.planned)).waitFor();
-  expect(await pressed(rows(again).first(), 'clear')).toBe('true');
+  await expect.poll(() => pressed(rows(again).first(), 'clear')).toBe('true');
   await again
     .getByText(/^1 zone looked at, /)
     .first()
