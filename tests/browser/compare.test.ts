@@ -155,7 +155,13 @@ test('two photos are laid on each other by four touches on each, wiped in place,
 
   await finger.touch(radio(page, words.ways.change));
   const again = button(page, words.editSpots);
+  await again
+    .or(page.locator('figure').filter({ hasText: words.tapOn('earlier') }))
+    .first()
+    .waitFor();
   if (await again.isVisible()) {
+    // While the map is worked out the page still grows.
+    await page.getByRole('table', { name: words.map }).waitFor();
     await finger.touch(again);
     const clear = button(page, words.clearSpots).first();
     await clear.waitFor();
