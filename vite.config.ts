@@ -66,10 +66,11 @@ export default defineConfig({
         figures: 'src/device/workers/figuresWorker.ts',
         photos: 'src/device/photo/photosWorker.ts',
         pixels: 'src/device/pixels/pixelsWorker.ts',
+        bag: 'src/papers/bagWorker.ts',
       },
       output: {
         entryFileNames: ({ name }) =>
-          ['figures', 'photos', 'pixels'].includes(name) ? '[name].js' : 'assets/[name]-[hash].js',
+          ['figures', 'photos', 'pixels', 'bag'].includes(name) ? '[name].js' : 'assets/[name]-[hash].js',
       },
     },
   },

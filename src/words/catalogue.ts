@@ -1,17 +1,21 @@
 /** Every word on screen, by screen. A namespace and not an object, so that a screen brings only its own words along. */
 export { agreement } from './en/agreement';
+export { bring } from './en/bring';
 export { carry } from './en/carry';
 export { charts } from './en/charts';
 export { colour } from './en/colour';
 export { compare } from './en/compare';
 export { eyeCheck } from './en/eyeCheck';
 export { holds } from './en/holds';
+export { inStep } from './en/inStep';
+export { keeping } from './en/keeping';
 export { logbook } from './en/logbook';
 export { look } from './en/look';
 export { measure } from './en/measure';
 export { method } from './en/method';
 export { nextSteps } from './en/nextSteps';
 export { overTime } from './en/overTime';
+export { papers } from './en/papers';
 export { parts } from './en/parts';
 export { photoLinks } from './en/photoLinks';
 export { photoMethod } from './en/photoMethod';

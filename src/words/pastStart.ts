@@ -1,6 +1,8 @@
 /** The sentences of rounds, of carrying and of all that is worked out: no part of the start, they come with the first screen past it. */
 import { learn } from './en/reasons';
 import { reasonsOfAgreement } from './en/reasonsOfAgreement';
+import { reasonsOfBag } from './en/reasonsOfBag';
+import { reasonsOfBring } from './en/reasonsOfBring';
 import { reasonsOfChange } from './en/reasonsOfChange';
 import { reasonsOfColour } from './en/reasonsOfColour';
 import { reasonsOfCondition } from './en/reasonsOfCondition';
@@ -16,6 +18,8 @@ import { reasonsOfTrend } from './en/reasonsOfTrend';
 
 learn({
   ...reasonsOfAgreement,
+  ...reasonsOfBag,
+  ...reasonsOfBring,
   ...reasonsOfChange,
   ...reasonsOfCondition,
   ...reasonsOfExchange,

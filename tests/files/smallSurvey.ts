@@ -91,6 +91,13 @@ export const smallSurvey = (): { collection: string; entries: Entry[] } => {
       { surveyor, date: '2026-05-01', seed: 7, patches: [{ truth: 0.043, said: coverage }] },
       home,
     ),
+    first(
+      133,
+      nameOf.erasure(uuid(17)),
+      'erasure',
+      { about: 'photo', entries: [], photos: ['cd'.repeat(32)], reason: 'A passer-by was in it', date: '2026-05-13' },
+      home,
+    ),
     ...photoThings({
       sculpture,
       elevation: nameOf.elevation(uuid(11)),

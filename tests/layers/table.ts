@@ -27,6 +27,9 @@ const pages = [
   'compare',
   'measure',
   'colour',
+  'bring',
+  'in-step',
+  'keeping',
 ];
 const engine = [
   'engine/chance',
@@ -45,6 +48,8 @@ const engine = [
   'engine/photo',
   'engine/reckoning',
   'engine/exchange',
+  'engine/bag',
+  'engine/bring',
 ];
 const device = [
   'device',
@@ -54,8 +59,18 @@ const device = [
   'device/photo',
   'device/pixels',
   'device/workers',
+  'device/bag',
+  'device/folder',
 ];
-const deeds = ['actions/round', 'actions/look', 'actions/carry', 'actions/photos'];
+const deeds = [
+  'actions/round',
+  'actions/look',
+  'actions/carry',
+  'actions/photos',
+  'actions/bring',
+  'actions/in-step',
+  'actions/keeping',
+];
 const ui = ['react', 'react-dom', 'wouter'];
 /** Scales and shapes of the drawings. */
 const drawing = ['d3-scale', 'd3-shape'];
@@ -98,6 +113,9 @@ export const table: Readonly<Record<string, Part>> = {
   },
   'engine/exchange': { imports: ['engine/record', 'engine/trade'], packages: ['zod', 'canonicalize'] },
 
+  'engine/bag': { imports: ['engine/record', 'engine/exchange'] },
+  'engine/bring': { imports: ['engine/record', 'engine/trade'], packages: ['papaparse'] },
+
   device: { imports: engine, packages: ['uuid'] },
   'device/store': { imports: [...engine, 'device'], packages: ['dexie', 'uuid'] },
   'device/offline': { imports: [...engine, 'device'], packages: ['workbox-window'] },
@@ -105,11 +123,15 @@ export const table: Readonly<Record<string, Part>> = {
   'device/photo': { imports: [...engine, 'device', 'device/offline'] },
   'device/pixels': { imports: [...engine, 'device', 'device/offline'] },
   'device/workers': { imports: [...engine, 'device', 'device/store', 'device/offline'] },
+  'device/bag': { imports: [...engine, 'device', 'device/store', 'device/offline'], packages: ['client-zip'] },
+  'device/folder': { imports: [...engine, 'device'] },
 
   actions: { imports: [...engine, ...device, ...deeds] },
   ...Object.fromEntries(deeds.map((name) => [name, { imports: [...engine, ...device, 'actions', ...deeds] }])),
 
   words: { imports: engine },
+  // What goes into a bag beside the survey, to be read without this app; and the worker that has both sentences and zip.
+  papers: { imports: [...engine, 'words', 'device', 'device/bag'] },
   'screens/parts': { imports: ['actions', ...engine, 'words'], packages: [...ui, ...drawing] },
   'screens/shell': { imports: ['actions', ...engine, 'words', 'screens/parts'], packages: ui },
   ...Object.fromEntries(pages.map((name) => [`screens/${name}`, page])),

@@ -1,6 +1,7 @@
 import {
   climateBody,
   collectionBody,
+  erasureBody,
   eyeCheckBody,
   holdRulesBody,
   personNameBody,
@@ -222,6 +223,8 @@ export const treatmentBody = z.looseObject({
   product: text(300).optional(),
   coats: z.int().min(1).max(20).optional(),
   by: text(300).optional(),
+  /** The list or report this was taken over from. */
+  source: text(300).optional(),
   note,
 });
 
@@ -231,6 +234,8 @@ export const interpretationBody = z.looseObject({
   statement: text(4000),
   by: text(200),
   date: vagueDate,
+  /** The report this was taken over from. */
+  source: text(300).optional(),
 });
 
 /** Every kind of thing a body is checked for. A kind not here is kept as it came. */
@@ -240,6 +245,7 @@ export const bodySchemas = {
   holdRules: holdRulesBody,
   climate: climateBody,
   eyeCheck: eyeCheckBody,
+  erasure: erasureBody,
   surveyor: surveyorBody,
   name: personNameBody,
   sculpture: sculptureBody,

@@ -40,6 +40,20 @@ export const climateBody = z.looseObject({
   note,
 });
 
+/**
+ * Content taken out of the survey for good: a person's name, or a photo. The entries named lose their content wherever surveys are
+ * joined, and bytes of the photos named are refused from then on. Never taken away itself.
+ */
+export const erasureBody = z.looseObject({
+  about: z.enum(['name', 'photo']),
+  /** Ids of the entries that are gone. */
+  entries: z.array(z.uuid()).max(10000),
+  /** SHA-256 of the photos whose bytes are gone. */
+  photos: z.array(z.string().regex(/^[0-9a-f]{64}$/)).max(1000),
+  reason: text(500),
+  date: day,
+});
+
 export const surveyorBody = z.looseObject({ role: text(100) });
 export const personNameBody = z.looseObject({ surveyor: thingName, name: text(200) });
 

@@ -9,6 +9,7 @@ const known: Readonly<Record<KindOfThing, true>> = {
   holdRules: true,
   climate: true,
   eyeCheck: true,
+  erasure: true,
   surveyor: true,
   name: true,
   sculpture: true,

@@ -12,6 +12,7 @@ export const nameOf = {
   holdRules: (collection: string) => `holdRules/${tail(collection)}`,
   climate: (collection: string) => `climate/${tail(collection)}`,
   eyeCheck: (id: string) => `eyeCheck/${id}`,
+  erasure: (id: string) => `erasure/${id}`,
   surveyor: (id: string) => `surveyor/${id}`,
   /** The person's name, apart from the pseudonym. */
   personName: (surveyor: string) => `name/${tail(surveyor)}`,

@@ -4,6 +4,7 @@ import { Notice, Page } from '../parts';
 import { useDesk, useQuestion } from '../shell';
 import { CarryIn } from './CarryIn';
 import { CarryOut } from './CarryOut';
+import { OtherWays } from './OtherWays';
 import { ToSettle } from './ToSettle';
 import '../parts/plainTable.css';
 import './carry.css';
@@ -19,6 +20,7 @@ export function CarryScreen() {
       <Notice title={words.plain} />
       <ToSettle />
       <CarryOut />
+      <OtherWays />
       {mode === 'writing' ? <CarryIn /> : <Notice kind="caution" title={words.readingOnly} />}
     </Page>
   );

@@ -45,6 +45,9 @@ export const pathTo = {
   place: () => '/place',
   carry: () => '/carry',
   settle: () => '/carry/settle',
+  bring: () => '/carry/bring',
+  inStep: () => '/carry/in-step',
+  keeping: () => '/keeping',
   method: () => '/method',
   settings: () => '/settings',
 } as const;

@@ -46,6 +46,9 @@ const Measure = later(async () => (await import('../measure')).MeasureScreen);
 const Colour = later(async () => (await import('../colour')).ColourScreen);
 const Carry = later(async () => (await import('../carry')).CarryScreen);
 const Settle = later(async () => (await import('../settle')).SettleScreen);
+const Bring = later(async () => (await import('../bring')).BringScreen);
+const InStep = later(async () => (await import('../in-step')).InStepScreen);
+const Keeping = later(async () => (await import('../keeping')).KeepingScreen);
 const Method = later(async () => (await import('../method')).MethodScreen);
 const Settings = later(async () => (await import('../settings')).SettingsScreen);
 
@@ -159,6 +162,9 @@ export const routes: readonly RouteRow[] = [
   { path: '/next-steps', show: () => <NextSteps /> },
   { path: '/carry', show: () => <Carry /> },
   { path: '/carry/settle', show: () => <Settle /> },
+  { path: '/carry/bring', show: () => <Bring /> },
+  { path: '/carry/in-step', show: () => <InStep /> },
+  { path: '/keeping', show: () => <Keeping /> },
   { path: '/method', show: () => <Method /> },
   { path: '/settings', show: () => <Settings /> },
 ];

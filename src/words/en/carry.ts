@@ -4,6 +4,8 @@ export const carry = {
   lead: 'Take the survey to another device and bring it back. Nothing leaves this device unless you carry it out here.',
   plain: 'The file is not encrypted. Whoever has it can read it.',
 
+  otherWays: 'Other ways',
+
   out: 'Carry out',
   outWhich: 'What goes into the file',
   outAll: 'The whole collection',
@@ -52,6 +54,7 @@ export const carry = {
     measure: 'Coverage measured on photos',
     reading: 'Instrument readings',
     agreedColour: 'Agreed colours, with names',
+    erasure: 'What was erased, and why',
     'persons named in entries': 'Entries that name a person',
     notes: 'Notes in free words',
   } as Readonly<Record<string, string>>,

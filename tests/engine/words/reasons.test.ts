@@ -5,6 +5,8 @@ import { deedCodes, refusalCodes } from '../../../src/actions/reasonCodes';
 import { roundDeedCodes, roundRefusalCodes } from '../../../src/actions/round/reasonCodes';
 import { deviceReasonCodes } from '../../../src/device/reasonCodes';
 import { agreementReasons } from '../../../src/engine/agreement';
+import { bagReasons } from '../../../src/engine/bag';
+import { bringReasons } from '../../../src/engine/bring';
 import { changeReasons } from '../../../src/engine/change';
 import { colourReasons } from '../../../src/engine/colour';
 import { conditionReasons } from '../../../src/engine/condition';
@@ -21,6 +23,8 @@ import { deedNamed, sayReason, sentences } from '../../../src/words/en/reasons';
 import { paramsOf } from '../../../src/words/en/sentence';
 
 const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  'engine/bag': bagReasons,
+  'engine/bring': bringReasons,
   'engine/colour': colourReasons,
   'engine/condition': conditionReasons,
   'engine/change': changeReasons,

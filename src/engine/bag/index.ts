@@ -1,0 +1,1 @@
+export { type BagReason, bagReasons } from './reasonCodes';

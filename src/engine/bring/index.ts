@@ -1,0 +1,1 @@
+export { type BringReason, bringReasons } from './reasonCodes';

@@ -1,0 +1,1 @@
+export { KeepingScreen } from './KeepingScreen';
