@@ -95,7 +95,7 @@ export const smallSurvey = (): { collection: string; entries: Entry[] } => {
       133,
       nameOf.erasure(uuid(17)),
       'erasure',
-      { about: 'photo', entries: [], photos: ['cd'.repeat(32)], reason: 'A passer-by was in it', date: '2026-05-13' },
+      { of: 'photo', entries: [], hashes: ['cd'.repeat(32)], reason: 'A passer-by was in it', date: '2026-05-13' },
       home,
     ),
     ...photoThings({

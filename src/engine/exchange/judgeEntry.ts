@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { type Entry, isKnown, type KindOfThing, type Reason } from '../record';
 import { bodySchemas, entrySchema } from '../record/schemas';
 import { fittingName, fittingWithin, nameFits } from './fittingName';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { bodySchemas, entrySchema } from '../record/schemas';
 import { format, version } from './limits';
 
@@ -11,7 +11,7 @@ const meaning: Readonly<Record<string, string>> = {
 
 type Json = Record<string, unknown>;
 
-const plain = (schema: z.ZodType): Json => {
+const plain = (schema: z.core.$ZodType): Json => {
   const { $schema: _, ...rest } = z.toJSONSchema(schema, {
     target: 'draft-2020-12',
     unrepresentable: 'any',

@@ -1,3 +1,4 @@
+import { fraction, listOf, maybe, note, number, pattern, positive, text, whole } from './bounds';
 import {
   climateBody,
   collectionBody,
@@ -24,19 +25,16 @@ import {
 } from './photoBodies';
 import { z } from './zod';
 
-const text = (max: number) => z.string().max(max);
-const note = text(4000).optional();
-const fraction = z.number().min(0).max(1);
 /** A date as vague as it is known: 2019, 2019-05, 2019-05-12, or words such as "before 2021". */
 export const vagueDate = text(60);
 
 export const sculptureBody = z.looseObject({
   number: text(60),
   title: text(300),
-  maker: text(300).optional(),
-  date: vagueDate.optional(),
-  materials: text(500).optional(),
-  dimensions: text(300).optional(),
+  maker: maybe(text(300)),
+  date: maybe(vagueDate),
+  materials: maybe(text(500)),
+  dimensions: maybe(text(300)),
   note,
 });
 
@@ -44,19 +42,19 @@ export const placeBody = z.looseObject({ sculpture: thingName, text: text(1000) 
 export const accessBody = z.looseObject({ sculpture: thingName, text: text(2000) });
 export const insertBody = z.looseObject({
   sculpture: thingName,
-  zone: thingName.optional(),
+  zone: maybe(thingName),
   material: text(200),
-  count: z.int().min(1).max(10000),
+  count: whole(1, 10000),
   removable: z.enum(['yes', 'no', 'not known']),
   note,
 });
-export const moneySchema = z.looseObject({ minor: z.int(), currency: z.string().regex(/^[A-Z]{3}$/) });
+export const moneySchema = z.looseObject({ minor: z.int(), currency: pattern(/^[A-Z]{3}$/) });
 export const insertValueBody = z.looseObject({ insert: thingName, value: moneySchema, note });
 
 export const areaPart = z.looseObject({
   solid: z.enum(['cylinder', 'cap', 'cone', 'box', 'disc', 'strip']),
   /** Metres, in the order the solid asks for; see engine/condition area formulas. */
-  sizes: z.array(z.number().positive().max(1000)).min(1).max(3),
+  sizes: listOf(positive(1000), 1, 3),
   /** Share of the solid that belongs to the zone. */
   share: fraction,
 });
@@ -64,17 +62,17 @@ export const areaPart = z.looseObject({
 /** Zone area in m2 with its range. */
 export const areaBody = z
   .looseObject({
-    m2: z.number().positive().max(100000),
-    low: z.number().min(0),
-    high: z.number().positive(),
+    m2: positive(100000),
+    low: number(0),
+    high: positive(),
     method: z.enum(['typed', 'solids', 'strips', 'outline']),
-    parts: z.array(areaPart).optional(),
+    parts: maybe(z.array(areaPart)),
   })
-  .refine((a) => a.low <= a.m2 && a.m2 <= a.high, 'range ends out of order');
+  .check(z.refine((a) => a.low <= a.m2 && a.m2 <= a.high, 'range ends out of order'));
 
 /** What may not be edited after a zone's first visit without making a new version of it. */
 export const zoneVersion = z.looseObject({
-  n: z.int().min(1),
+  n: whole(1),
   since: day,
   substrate: text(60),
   area: areaBody,
@@ -90,15 +88,21 @@ export const zoneBody = z.looseObject({
   exposure: z.array(text(40)),
   reach: text(40),
   /** Weight beside area, 0.5 to 2; 1 is usual. */
-  significance: z.number().min(0.5).max(2),
-  versions: z.array(zoneVersion).min(1),
+  significance: number(0.5, 2),
+  versions: listOf(zoneVersion, 1),
   /** This zone ended on a day and lives on in others; shares of its area sum to 1. */
-  split: z
-    .looseObject({ on: day, into: z.array(z.looseObject({ zone: thingName, share: fraction })).min(2) })
-    .refine((s) => Math.abs(s.into.reduce((sum, part) => sum + part.share, 0) - 1) <= 0.02, 'shares do not add up')
-    .optional(),
+  split: maybe(
+    z
+      .looseObject({ on: day, into: listOf(z.looseObject({ zone: thingName, share: fraction }), 2) })
+      .check(
+        z.refine(
+          (s) => Math.abs(s.into.reduce((sum, part) => sum + part.share, 0) - 1) <= 0.02,
+          'shares do not add up',
+        ),
+      ),
+  ),
   /** This zone ended on a day and became part of another. */
-  joined: z.looseObject({ on: day, into: thingName }).optional(),
+  joined: maybe(z.looseObject({ on: day, into: thingName })),
   note,
 });
 
@@ -113,13 +117,13 @@ export const roundBody = z.looseObject({
   ownEye: z.boolean(),
   surveyor: z.string(),
   /** Set when the round is closed. */
-  ended: day.optional(),
+  ended: maybe(day),
   /** Zones drawn to be asked again. */
-  askAgain: z.array(thingName).optional(),
+  askAgain: maybe(z.array(thingName)),
   /** This round is one with another begun apart. */
-  partOf: thingName.optional(),
+  partOf: maybe(thingName),
   /** Said not to be one with these. */
-  apartFrom: z.array(thingName).optional(),
+  apartFrom: maybe(z.array(thingName)),
   note,
 });
 
@@ -129,14 +133,14 @@ export const visitBody = z.looseObject({
   sculpture: thingName,
   round: thingName,
   zone: thingName,
-  zoneVersion: z.int().min(1),
+  zoneVersion: whole(1),
   state: z.enum(['found', 'nothing', 'carried', 'not looked']),
   /** Why not looked: code of trade/reasonsNotLooked. */
-  reason: text(60).optional(),
+  reason: maybe(text(60)),
   /** The round a carried answer was taken from. */
-  carriedFrom: thingName.optional(),
-  beading: beading.optional(),
-  photos: z.array(thingName).optional(),
+  carriedFrom: maybe(thingName),
+  beading: maybe(beading),
+  photos: maybe(z.array(thingName)),
   note,
 });
 
@@ -151,20 +155,20 @@ export const findingBody = z.looseObject({
   kind: text(80),
   origin: z.enum(['dirt', 'stain', 'metal']),
   /** Kinds measured by area, and length or presence where a share was given. */
-  coverage: coverageBody.optional(),
+  coverage: maybe(coverageBody),
   /** Kinds measured by count. */
-  count: z.enum(['one', 'two to five', 'more']).optional(),
+  count: maybe(z.enum(['one', 'two to five', 'more'])),
   severity,
   activity,
   /** Looked for, and no longer there. */
-  cleared: z.literal(true).optional(),
+  cleared: maybe(z.literal(true)),
   /** Taken over from an earlier round, not judged again. */
-  carriedFrom: thingName.optional(),
+  carriedFrom: maybe(thingName),
   /** After own eye first, against the earlier value. */
-  against: z.enum(['same', 'changed', 'earlier was wrong']).optional(),
+  against: maybe(z.enum(['same', 'changed', 'earlier was wrong'])),
   /** Where a stain comes from, as far as seen. */
-  stainFrom: thingName.optional(),
-  photos: z.array(thingName).optional(),
+  stainFrom: maybe(thingName),
+  photos: maybe(z.array(thingName)),
   note,
 });
 
@@ -186,9 +190,9 @@ export const classSetBody = z.looseObject({
   sculpture: thingName,
   round: thingName,
   about: thingName,
-  condition: z.int().min(0).max(3).optional(),
-  urgency: z.int().min(0).max(3).optional(),
-  recommendation: z.int().min(0).max(3).optional(),
+  condition: maybe(whole(0, 3)),
+  urgency: maybe(whole(0, 3)),
+  recommendation: maybe(whole(0, 3)),
   /** Named person who set it. */
   setBy: text(200),
   note,
@@ -196,11 +200,11 @@ export const classSetBody = z.looseObject({
 
 export const personCheckBody = z.looseObject({
   sculpture: thingName,
-  zone: thingName.optional(),
-  finding: thingName.optional(),
+  zone: maybe(thingName),
+  finding: maybe(thingName),
   what: text(500),
   opened: day,
-  closed: z.looseObject({ on: day, by: text(200), note: text(2000).optional() }).optional(),
+  closed: maybe(z.looseObject({ on: day, by: text(200), note: maybe(text(2000)) })),
 });
 
 export const lookBody = z.looseObject({
@@ -209,8 +213,8 @@ export const lookBody = z.looseObject({
   date: day,
   result: z.enum(['clear', 'green', 'unsure']),
   planned: z.boolean(),
-  wet: z.enum(['dry', 'damp', 'wet']).optional(),
-  photos: z.array(thingName).optional(),
+  wet: maybe(z.enum(['dry', 'damp', 'wet'])),
+  photos: maybe(z.array(thingName)),
   note,
 });
 
@@ -220,22 +224,22 @@ export const treatmentBody = z.looseObject({
   /** Code of trade/treatments. */
   type: text(60),
   date: vagueDate,
-  product: text(300).optional(),
-  coats: z.int().min(1).max(20).optional(),
-  by: text(300).optional(),
+  product: maybe(text(300)),
+  coats: maybe(whole(1, 20)),
+  by: maybe(text(300)),
   /** The list or report this was taken over from. */
-  source: text(300).optional(),
+  source: maybe(text(300)),
   note,
 });
 
 export const interpretationBody = z.looseObject({
   sculpture: thingName,
-  about: thingName.optional(),
+  about: maybe(thingName),
   statement: text(4000),
   by: text(200),
   date: vagueDate,
   /** The report this was taken over from. */
-  source: text(300).optional(),
+  source: maybe(text(300)),
 });
 
 /** Every kind of thing a body is checked for. A kind not here is kept as it came. */

@@ -1,42 +1,39 @@
+import { fraction, listOf, maybe, note, number, pattern, text, whole } from './bounds';
 import { coverageBody } from './coverageBody';
 import { day, thingName } from './entry';
 import { z } from './zod';
 
-const text = (max: number) => z.string().max(max);
-const note = text(4000).optional();
-const fraction = z.number().min(0).max(1);
-
-export const collectionBody = z.looseObject({ name: text(200), invented: z.literal(true).optional() });
+export const collectionBody = z.looseObject({ name: text(200), invented: maybe(z.literal(true)) });
 
 /** Hazards a collection has set for itself; kinds not named keep the project's own. `version` rises with each change. */
 export const scaleBody = z.looseObject({
-  version: z.int().min(1),
-  hazards: z.record(z.string(), z.number().min(0).max(1)),
+  version: whole(1),
+  hazards: z.record(z.string(), number(0, 1)),
   /** Zone index under which action is due, 0 to 100. */
-  actionLevel: z.number().min(0).max(100),
+  actionLevel: number(0, 100),
 });
 
 /** What a collection set for itself about coatings: when the green counts as back, and how much chance of it is too much. */
 export const holdRulesBody = z.looseObject({
-  version: z.int().min(1),
+  version: whole(1),
   /** Coverage of green in the metal, share 0 to 1, from which it counts as back where nobody makes looks. */
   returnLevel: fraction,
   /** Chance of return, share 0 to 1, at which the next coating is due. */
-  chance: z.number().min(0.01).max(0.99),
+  chance: number(0.01, 0.99),
 });
 
 /** The air of the place, as the standard on corrosivity of atmospheres asks for it; yearly means. */
 export const climateBody = z.looseObject({
   /** Air temperature, degrees Celsius. */
-  temperature: z.number().min(-60).max(60),
+  temperature: number(-60, 60),
   /** Relative humidity, percent. */
-  humidity: z.number().min(0).max(100),
+  humidity: number(0, 100),
   /** Deposition of sulfur dioxide, mg/(m2 day). */
-  so2: z.number().min(0).max(10000),
+  so2: number(0, 10000),
   /** Deposition of chloride, mg/(m2 day). */
-  chloride: z.number().min(0).max(100000),
+  chloride: number(0, 100000),
   /** Where the four figures come from. */
-  from: text(500).optional(),
+  from: maybe(text(500)),
   note,
 });
 
@@ -45,11 +42,11 @@ export const climateBody = z.looseObject({
  * joined, and bytes of the photos named are refused from then on. Never taken away itself.
  */
 export const erasureBody = z.looseObject({
-  about: z.enum(['name', 'photo']),
+  of: z.enum(['name', 'photo']),
   /** Ids of the entries that are gone. */
-  entries: z.array(z.uuid()).max(10000),
+  entries: listOf(z.uuid(), 0, 10000),
   /** SHA-256 of the photos whose bytes are gone. */
-  photos: z.array(z.string().regex(/^[0-9a-f]{64}$/)).max(1000),
+  hashes: listOf(pattern(/^[0-9a-f]{64}$/), 0, 1000),
   reason: text(500),
   date: day,
 });
@@ -63,9 +60,6 @@ export const eyeCheckBody = z.looseObject({
   date: day,
   /** Of the drawing, so that the same patches can be drawn again. */
   seed: z.int(),
-  patches: z
-    .array(z.looseObject({ truth: fraction, said: coverageBody }))
-    .min(1)
-    .max(200),
+  patches: listOf(z.looseObject({ truth: fraction, said: coverageBody }), 1, 200),
   note,
 });

@@ -1,6 +1,5 @@
+import { fraction } from './bounds';
 import { z } from './zod';
-
-const fraction = z.number().min(0).max(1);
 
 /** Coverage as a share 0 to 1 with its bin, and how it was judged. */
 export const coverageBody = z
@@ -10,4 +9,4 @@ export const coverageBody = z
     high: fraction,
     method: z.enum(['ladder', 'ladder, adjusted', 'dots', 'traced', 'photo']),
   })
-  .refine((c) => c.low <= c.value && c.value <= c.high, 'range ends out of order');
+  .check(z.refine((c) => c.low <= c.value && c.value <= c.high, 'range ends out of order'));

@@ -1,13 +1,16 @@
+import { maybe, text, whole } from './bounds';
 import { z } from './zod';
 
 /** Names of things start with their kind: `zone/0192...`, `finding/<round>/<zone>/<kind>/<origin>`. See names.ts. */
-export const thingName = z.string().min(3).max(400);
+export const thingName = text(400, 3);
 
 /** ISO 8601 with offset, e.g. 2026-05-12T10:41:07.120+01:00. */
 export const instant = z.iso.datetime({ offset: true });
 
 /** A calendar day, e.g. 2026-05-12. Years 1000 to 2200: outside that it is a slip of the finger. */
-export const day = z.iso.date().refine((d) => d >= '1000-01-01' && d <= '2200-12-31', 'a date between 1000 and 2200');
+export const day = z.iso
+  .date()
+  .check(z.refine((d) => d >= '1000-01-01' && d <= '2200-12-31', 'a date between 1000 and 2200'));
 
 /**
  * Everything a person enters is an entry, and an entry is never changed.
@@ -18,23 +21,23 @@ export const entrySchema = z.looseObject({
   id: z.uuid(),
   /** What it speaks of. */
   thing: thingName,
-  kind: z.string().min(1).max(60),
+  kind: text(60, 1),
   /** The sculpture (or the collection) it belongs to: index, preview, partial carry. */
   within: thingName,
   /** Version of the body. */
-  v: z.int().min(1),
+  v: whole(1),
   at: instant,
   /** Surveyor, a pseudonymous thing name, or '' where nobody was set. */
-  by: z.string().max(200),
-  device: z.string().max(80),
+  by: text(200),
+  device: text(80),
   /** This device's own counter. */
-  n: z.int().min(0),
+  n: whole(0),
   /** Groups what one action wrote. */
   deed: z.uuid(),
   replaces: z.array(z.uuid()),
   /** Undo: the entry whose state this one brings back. */
-  restores: z.uuid().optional(),
-  gone: z.literal(true).optional(),
+  restores: maybe(z.uuid()),
+  gone: maybe(z.literal(true)),
   body: z.record(z.string(), z.unknown()),
 });
 

@@ -1,16 +1,13 @@
+import { fraction, listOf, maybe, note, number, pattern, positive, text, whole } from './bounds';
 import { coverageBody } from './coverageBody';
 import { day, thingName } from './entry';
 import { z } from './zod';
-
-const text = (max: number) => z.string().max(max);
-const note = text(4000).optional();
-const fraction = z.number().min(0).max(1);
 
 /** A place on an upright picture: x in fractions of its width from the left, y in fractions of its height from the top. */
 export const pointBody = z.tuple([fraction, fraction]);
 
 /** Pixels of the upright picture. */
-const sizeBody = z.looseObject({ width: z.int().min(1), height: z.int().min(1) });
+const sizeBody = z.looseObject({ width: whole(1), height: whole(1) });
 
 /**
  * Part of a picture, as the Web Annotation Data Model writes it (W3C Recommendation 2017, 4.2.6): one or more polygons of
@@ -29,31 +26,31 @@ export const wetness = ['dry', 'damp', 'wet'] as const;
 
 export const photoBody = z.looseObject({
   sculpture: thingName,
-  sha256: z.string().regex(/^[0-9a-f]{64}$/),
+  sha256: pattern(/^[0-9a-f]{64}$/),
   mime: text(60),
-  bytes: z.int().min(1),
-  width: z.int().min(1).optional(),
-  height: z.int().min(1).optional(),
+  bytes: whole(1),
+  width: maybe(whole(1)),
+  height: maybe(whole(1)),
   /** When the camera says it was taken, if it says so. */
-  taken: text(40).optional(),
+  taken: maybe(text(40)),
   /** Exif orientation as it lies in the file, 1 to 8; widths and heights here are those of the upright picture. */
-  orientation: z.int().min(1).max(8).optional(),
+  orientation: maybe(whole(1, 8)),
   /** Lens as the camera tells it: focal length in mm, and the same on a 36 x 24 mm frame. */
-  focal: z.number().positive().max(5000).optional(),
-  focal35: z.number().positive().max(5000).optional(),
-  gpsBlanked: z.boolean().optional(),
+  focal: maybe(positive(5000)),
+  focal35: maybe(positive(5000)),
+  gpsBlanked: maybe(z.boolean()),
   /** The person chose to leave the place in the file. */
-  placeKept: z.literal(true).optional(),
+  placeKept: maybe(z.literal(true)),
   /** What was wrong with the file when it was taken: kept all the same. 'not shown': the browser then at work could not. */
-  flaw: z.enum(['cut short', 'size untrue', 'not shown']).optional(),
+  flaw: maybe(z.enum(['cut short', 'size untrue', 'not shown'])),
   role: z.enum(photoRoles),
-  station: thingName.optional(),
-  sentinel: thingName.optional(),
-  zone: thingName.optional(),
-  round: thingName.optional(),
-  light: z.enum(lights).optional(),
-  wet: z.enum(wetness).optional(),
-  washed: z.enum(['before wash', 'after wash']).optional(),
+  station: maybe(thingName),
+  sentinel: maybe(thingName),
+  zone: maybe(thingName),
+  round: maybe(thingName),
+  light: maybe(z.enum(lights)),
+  wet: maybe(z.enum(wetness)),
+  washed: maybe(z.enum(['before wash', 'after wash'])),
   note,
 });
 
@@ -64,9 +61,9 @@ export const elevationBody = z.looseObject({
   photo: thingName,
   order: z.number(),
   /** Two places on its photo and how far apart they are on the work, metres. */
-  scale: z.looseObject({ a: pointBody, b: pointBody, metres: z.number().positive().max(1000) }).optional(),
+  scale: maybe(z.looseObject({ a: pointBody, b: pointBody, metres: positive(1000) })),
   /** The station its photo was taken from, where it was: later photos of it can lie under the same outlines. */
-  station: thingName.optional(),
+  station: maybe(thingName),
   note,
 });
 
@@ -77,7 +74,7 @@ export const outlineBody = z.looseObject({
   zone: thingName,
   target,
   /** Real surface over what the outline shows flat: 1 flat, 1.3 curved, 1.6 deep folds. */
-  obliquity: z.number().min(1).max(3).optional(),
+  obliquity: maybe(number(1, 3)),
   note,
 });
 
@@ -92,19 +89,19 @@ export const stationBody = z.looseObject({
   aim: text(300),
   order: z.number(),
   /** Degrees from north the camera looks to. */
-  bearing: z.number().min(0).max(360).optional(),
+  bearing: maybe(number(0, 360)),
   /** Metres from the work, and of the lens above the ground. */
-  distance: z.number().positive().max(1000).optional(),
-  height: z.number().min(0).max(100).optional(),
+  distance: maybe(positive(1000)),
+  height: maybe(number(0, 100)),
   /** Focal length on a 36 x 24 mm frame, mm. */
-  lens: z.number().positive().max(5000).optional(),
-  format: z.enum(['portrait', 'landscape']).optional(),
+  lens: maybe(positive(5000)),
+  format: maybe(z.enum(['portrait', 'landscape'])),
   /** How the spot is found again: "brass stud, third slab from the steps". */
-  mark: text(300).optional(),
-  light: z.enum(['open shade', 'overcast', 'any']).optional(),
-  wet: z.enum(['dry', 'wet']).optional(),
+  mark: maybe(text(300)),
+  light: maybe(z.enum(['open shade', 'overcast', 'any'])),
+  wet: maybe(z.enum(['dry', 'wet'])),
   /** Photo that shows where to stand. */
-  standHere: thingName.optional(),
+  standHere: maybe(thingName),
   note,
 });
 
@@ -127,50 +124,36 @@ export const photoFitBody = z.looseObject({
   kind: z.enum(['similarity', 'affine', 'homography']),
   size: sizeBody,
   ontoSize: sizeBody,
-  pairs: z
-    .array(z.looseObject({ from: pointBody, onto: pointBody }))
-    .min(1)
-    .max(40),
+  pairs: listOf(z.looseObject({ from: pointBody, onto: pointBody }), 1, 40),
 });
 
-const rgb = z.int().min(0).max(255);
+const rgb = whole(0, 255);
 const sample = z.looseObject({ at: pointBody, colour: z.tuple([rgb, rgb, rgb]) });
 
 /** How a measurement was made, so that it can be looked at, gone on with and judged again. */
 export const workingBody = z.looseObject({
   /** Traced: the patches. */
-  patches: svgSelector.optional(),
+  patches: maybe(svgSelector),
   /** Dots: the seed the grid was jittered with, how many were laid, and one letter a dot: y, n, g (glare), - (not judged). */
-  seed: z.int().min(0).optional(),
-  dots: z.int().min(1).max(1000).optional(),
-  answers: z
-    .string()
-    .max(1000)
-    .regex(/^[yng-]*$/)
-    .optional(),
+  seed: maybe(whole(0)),
+  dots: maybe(whole(1, 1000)),
+  answers: maybe(pattern(/^[yng-]*$/, 1000)),
   /** Mask: what was tapped, and what the brush put right. */
-  green: z.array(sample).max(20).optional(),
-  sound: z.array(sample).max(20).optional(),
-  brush: z
-    .array(
-      z.looseObject({ as: z.enum(['green', 'sound']), radius: fraction, path: z.array(pointBody).min(1).max(2000) }),
-    )
-    .max(500)
-    .optional(),
+  green: maybe(listOf(sample, 0, 20)),
+  sound: maybe(listOf(sample, 0, 20)),
+  brush: maybe(
+    listOf(
+      z.looseObject({ as: z.enum(['green', 'sound']), radius: fraction, path: listOf(pointBody, 1, 2000) }),
+      0,
+      500,
+    ),
+  ),
   /** Mask: its own share before the check dots, and their answers in mask and outside it, as for dots. */
-  maskShare: fraction.optional(),
+  maskShare: maybe(fraction),
   /** Mask: share of the zone left out as glare or deep shade. */
-  leftOut: fraction.optional(),
-  inMask: z
-    .string()
-    .max(1000)
-    .regex(/^[yng-]*$/)
-    .optional(),
-  outsideMask: z
-    .string()
-    .max(1000)
-    .regex(/^[yng-]*$/)
-    .optional(),
+  leftOut: maybe(fraction),
+  inMask: maybe(pattern(/^[yng-]*$/, 1000)),
+  outsideMask: maybe(pattern(/^[yng-]*$/, 1000)),
 });
 
 /** Coverage measured on one photo, beside what the eye said, never in its place. */
@@ -179,7 +162,7 @@ export const measureBody = z.looseObject({
   photo: thingName,
   /** The zone or the sentinel square it speaks of. */
   about: thingName,
-  round: thingName.optional(),
+  round: maybe(thingName),
   /** Code of trade/kinds. */
   kind: text(80),
   date: day,
@@ -192,9 +175,9 @@ export const measureBody = z.looseObject({
 
 /** CIE 1976 L*a*b*. */
 export const labBody = z.looseObject({
-  L: z.number().min(0).max(110),
-  a: z.number().min(-200).max(200),
-  b: z.number().min(-200).max(200),
+  L: number(0, 110),
+  a: number(-200, 200),
+  b: number(-200, 200),
 });
 
 /** What two readings must share to be compared. */
@@ -203,38 +186,38 @@ const colourConditions = {
   observer: z.enum(['2', '10']),
   geometry: z.enum(['45/0', 'd/8 included', 'd/8 excluded']),
   /** Diameter of the measured spot, mm. */
-  aperture: z.number().positive().max(200).optional(),
+  aperture: maybe(positive(200)),
 };
 
 /** An instrument's colour reading. Never from a photo. */
 export const readingBody = z.looseObject({
   sculpture: thingName,
   quantity: z.literal('colour'),
-  zone: thingName.optional(),
-  sentinel: thingName.optional(),
+  zone: maybe(thingName),
+  sentinel: maybe(thingName),
   date: day,
   /** One a placing of the instrument. */
-  values: z.array(labBody).min(1).max(100),
+  values: listOf(labBody, 1, 100),
   ...colourConditions,
-  instrument: text(200).optional(),
+  instrument: maybe(text(200)),
   /** When and how it was last set to its white. */
-  calibration: text(300).optional(),
+  calibration: maybe(text(300)),
   /** Where it was placed, so that it can be placed there again. */
-  position: text(500).optional(),
-  surface: z.enum(wetness).optional(),
+  position: maybe(text(500)),
+  surface: maybe(z.enum(wetness)),
   note,
 });
 
 /** A colour a work or zone is to keep, as it was agreed. */
 export const agreedColourBody = z.looseObject({
   sculpture: thingName,
-  zone: thingName.optional(),
+  zone: maybe(thingName),
   name: text(200),
   date: day,
   by: text(200),
   value: labBody,
   ...colourConditions,
   /** Where the physical panel is kept. */
-  kept: text(300).optional(),
+  kept: maybe(text(300)),
   note,
 });
