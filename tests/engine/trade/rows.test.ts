@@ -97,13 +97,13 @@ describe('words the record may hold and words the trade knows', () => {
     expect(ids(trade.severities)).toEqual(options(shapes.severity));
     expect(ids(trade.activities)).toEqual(options(shapes.activity));
     expect(ids(trade.origins)).toEqual(options(shapes.origin));
-    expect(ids(trade.counts)).toEqual(options(shapes.count.unwrap()));
-    expect(ids(trade.coverageMethods)).toEqual(options(shapes.coverage.unwrap().shape.method));
+    expect(ids(trade.counts)).toEqual(options(shapes.count.def.innerType));
+    expect(ids(trade.coverageMethods)).toEqual(options(shapes.coverage.def.innerType.shape.method));
   });
 
   it('are the same for round types and beading', () => {
     expect(ids(trade.roundTypes)).toEqual(options(bodySchemas.round.shape.type));
-    expect(ids(trade.beadings)).toEqual(options(bodySchemas.visit.shape.beading.unwrap()));
+    expect(ids(trade.beadings)).toEqual(options(bodySchemas.visit.shape.beading.def.innerType));
   });
 
   it('fit the fields of the record in length', () => {
