@@ -47,6 +47,8 @@ export const erasureBody = z.looseObject({
   entries: listOf(z.uuid(), 0, 10000),
   /** SHA-256 of the photos whose bytes are gone. */
   hashes: listOf(pattern(/^[0-9a-f]{64}$/), 0, 1000),
+  /** Name things that are gone for good: an entry of theirs made elsewhere meanwhile does not bring the name back. */
+  names: maybe(listOf(pattern(/^name\/.{1,380}$/), 0, 100)),
   reason: text(500),
   date: day,
 });
