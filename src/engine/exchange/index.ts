@@ -1,5 +1,6 @@
 export { findingsCsv } from './findingsCsv';
 export { format, limits, version } from './limits';
+export { linkedArt } from './linkedArt';
 export { type CarryOptions, type Held, holdsOf, type LeftOut, type PartialCarry, partialCarry } from './partialCarry';
 export { type Preview, type PreviewRow, previewImport, type Side } from './previewImport';
 export { type NoSurvey, readSurvey, type Survey } from './readSurvey';
