@@ -31,6 +31,7 @@ export { addElevation, removeElevation } from './elevations';
 export * from './eye-check';
 export { addInsert, editInsert, removeInsert, setInsertValue } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
+export * from './keeping';
 export { keepPhoto, type PhotoFacts, type PhotoRole } from './keepPhoto';
 export * from './look';
 export { dayOfGarden, deskOn, type Opening, openDesk } from './opening';

@@ -1,1 +1,1 @@
-export {};
+export { type Carried, type CarriedRow, carriedOut } from './carriedOut';

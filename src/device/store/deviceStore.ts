@@ -124,6 +124,12 @@ export const deviceStore = ({
     get device() {
       return self.device;
     },
+    get id() {
+      return self.store;
+    },
+    get made() {
+      return self.n;
+    },
     get mode() {
       return mode;
     },

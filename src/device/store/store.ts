@@ -76,8 +76,12 @@ export interface Held {
  */
 export interface Store {
   readonly name: string;
+  /** Names this very database; a bag that leaves bears it. */
+  readonly id: string;
   readonly collection: string;
   readonly device: string;
+  /** Number of the last entry this device made: what has a lower one was there before. */
+  readonly made: number;
   /** 'reading' where another tab writes, the database is newer than this build, or the data was removed. */
   readonly mode: 'writing' | 'reading';
   readonly why?: Reason | undefined;
