@@ -1,6 +1,5 @@
-import { sameContent } from '../device/sameContent';
 import type { Batch, DeedRow, NewEntry } from '../device/store';
-import type { BodyOf, Current, Entry, KindOfThing, Reason } from '../engine/record';
+import { type BodyOf, type Current, type Entry, type KindOfThing, type Reason, sameContent } from '../engine/record';
 import { asTyped } from './asTyped';
 import type { Desk, Outcome } from './desk';
 import { inTurn } from './inTurn';

@@ -1,5 +1,4 @@
-import { sameContent } from '../device/sameContent';
-import type { BodyOf } from '../engine/record';
+import { type BodyOf, sameContent } from '../engine/record';
 import { freeLetter, soundArea, type ZoneFields } from './addZone';
 import { calendarDay } from './calendarDay';
 import { type Change, commitChanges } from './commitChanges';

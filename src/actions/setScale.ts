@@ -1,5 +1,4 @@
-import { sameContent } from '../device/sameContent';
-import { nameOf } from '../engine/record';
+import { nameOf, sameContent } from '../engine/record';
 import { commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';
 import { attempt, must, refuse } from './outcome';

@@ -2,6 +2,7 @@ import type { ProblemCode } from '../../src/engine/exchange';
 import { writeSurvey } from '../../src/engine/exchange';
 import type { Entry } from '../../src/engine/record';
 import { bodies, entry, first, round, sculpture, uuid, zoneA, zoneB } from './entries';
+import { erasure } from './erasures';
 import { smallSurvey } from './smallSurvey';
 
 /** A file nobody should have to fear, and what has to be said of it. */
@@ -294,4 +295,26 @@ const amongEntries: readonly Hostile[] = [
   },
 ];
 
-export const hostileFiles: readonly Hostile[] = [...asText, ...asWhole, ...inAnEntry, ...amongEntries];
+const erased = erasure(50, { entries: [uuid(99)] });
+const ofErasures: readonly Hostile[] = [
+  holding('an erasure taken away', 'erasure changed', '.gone', erased, {
+    ...erased,
+    id: uuid(51),
+    gone: true,
+    replaces: [uuid(50)],
+  }),
+  holding('an erasure said anew', 'erasure changed', '.replaces', erased, {
+    ...erased,
+    id: uuid(51),
+    replaces: [uuid(50)],
+  }),
+  holding('an erasure brought back', 'erasure changed', '.replaces', erased, {
+    ...erased,
+    id: uuid(51),
+    restores: uuid(50),
+  }),
+  holding('an erasure of a whole work by its name', 'not an id', '.body.names[0]', erasure(50, { names: [sculpture] })),
+  holding('an erasure of bytes that are no hash', 'not an id', '.body.hashes[0]', erasure(50, { hashes: ['../../x'] })),
+];
+
+export const hostileFiles: readonly Hostile[] = [...asText, ...asWhole, ...inAnEntry, ...amongEntries, ...ofErasures];

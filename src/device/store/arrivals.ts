@@ -1,6 +1,5 @@
-import { assemble, type Entry } from '../../engine/record';
+import { assemble, type Entry, sameEntry } from '../../engine/record';
 import { deviceReason } from '../reasonCodes';
-import { sameContent } from '../sameContent';
 import { StoreProblem } from '../storeProblem';
 import { type CurrentRow, currentRow, type Tables } from './database';
 import { historiesOf } from './histories';
@@ -82,9 +81,6 @@ const notHere = async (t: Tables, coming: readonly Entry[]): Promise<Entry[]> =>
   }
   return fresh;
 };
-
-const sameEntry = (a: Entry, b: Entry): boolean => sameContent(inOrder(a), inOrder(b));
-const inOrder = (entry: Entry): Entry => ({ ...entry, replaces: [...entry.replaces].sort() });
 
 /** Entries already here of the things the fresh ones speak of, and the states those things had. */
 const othersOf = async (

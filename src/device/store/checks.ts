@@ -1,6 +1,5 @@
-import { assemble } from '../../engine/record';
+import { assemble, sameContent } from '../../engine/record';
 import { deviceReason } from '../reasonCodes';
-import { sameContent } from '../sameContent';
 import { StoreProblem } from '../storeProblem';
 import { currentRow, type Tables } from './database';
 import { putSelf, renewCounters, type Self, selfIn } from './self';

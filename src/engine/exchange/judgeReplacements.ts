@@ -1,6 +1,5 @@
-import type { Entry, Reason } from '../record';
+import { type Entry, erasedBy, isErased, isErasure, type Reason, sameEntry } from '../record';
 import { because, quoted } from './reasonCodes';
-import { sameContent } from './sameContent';
 
 interface Placed {
   readonly entry: Entry;
@@ -31,7 +30,8 @@ const inCircles = (placed: ReadonlyMap<string, Placed>, under: (e: Entry) => rea
 
 /**
  * Judges entries among each other: one id with two contents, and replacement that points nowhere, at itself, at another thing or
- * round in a circle. The same entry twice is no problem.
+ * round in a circle. The same entry twice is no problem, nor is what stood on an entry that an erasure in the file names; an erasure
+ * itself stands for good.
  */
 export const judgeReplacements = (entries: readonly Entry[]): Reason[] => {
   const placed = new Map<string, Placed>();
@@ -44,19 +44,26 @@ export const judgeReplacements = (entries: readonly Entry[]): Reason[] => {
   for (const [index, entry] of entries.entries()) {
     const already = placed.get(entry.id);
     if (!already) placed.set(entry.id, { entry, index });
-    else if (!sameContent(already.entry, entry)) {
+    else if (!sameEntry(already.entry, entry)) {
       problems.push(because('one id, two contents', { ...place({ entry, index }, 'id'), id: entry.id }));
     }
   }
+  const erased = erasedBy(entries);
   const under = (e: Entry): readonly string[] => (e.restores === undefined ? e.replaces : [...e.replaces, e.restores]);
   for (const each of placed.values()) {
     const { entry } = each;
+    if (isErasure(entry) && (entry.gone || under(entry).length > 0)) {
+      problems.push(because('erasure changed', place(each, entry.gone ? 'gone' : 'replaces')));
+      continue;
+    }
     for (const id of under(entry)) {
       const at = place(each, id === entry.restores ? 'restores' : 'replaces');
       const other = placed.get(id)?.entry;
       if (id === entry.id) problems.push(because('replaces itself', at));
-      else if (!other) problems.push(because('replaces what is not in the file', { ...at, found: id }));
-      else if (other.thing !== entry.thing) {
+      else if (!other) {
+        if (erased.entries.has(id) || isErased(erased, entry)) continue;
+        problems.push(because('replaces what is not in the file', { ...at, found: id }));
+      } else if (other.thing !== entry.thing) {
         problems.push(because('replaces across things', { ...at, found: quoted(other.thing) }));
       }
     }

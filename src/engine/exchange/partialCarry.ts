@@ -1,4 +1,4 @@
-import type { Entry } from '../record';
+import { type Entry, erasedBy, erasureOf, isErasure } from '../record';
 import { referencesOf } from './references';
 
 export type LeftOut = 'names' | 'places' | 'access' | 'insert values';
@@ -66,7 +66,8 @@ const isOfCollection = (entry: Entry): boolean => !entry.within.startsWith('scul
 /**
  * The entries to carry when not all of them go: whole things with all their versions, so that no line of replacement is cut. With
  * some sculptures only, things of the collection go along where they are spoken of (the surveyor of a round), with the collection
- * itself and its weights. What is left out and spoken of is kept at home.
+ * itself and its weights. What was erased in the collection or in a work taken is said in every file, or an older one elsewhere would
+ * bring it back. What is left out and spoken of is kept at home.
  */
 export const partialCarry = (entries: readonly Entry[], options: CarryOptions = {}): PartialCarry => {
   const out = new Set((options.without ?? []).flatMap((what) => kindsLeftOut[what]));
@@ -74,10 +75,11 @@ export const partialCarry = (entries: readonly Entry[], options: CarryOptions = 
   const taken = options.sculptures ? ofSculptures(allowed, new Set(options.sculptures)) : allowed;
   const things = new Set(taken.map((e) => e.thing));
   const mentioned = new Set(taken.flatMap((e) => referencesOf(e).map((r) => r.name)));
+  const erased = erasedBy(taken);
   return {
     entries: taken,
     holds: holdsOf(taken),
-    keptAtHome: [...mentioned].filter((name) => !things.has(name)).sort(),
+    keptAtHome: [...mentioned].filter((name) => !things.has(name) && !erasureOf(erased, name)).sort(),
   };
 };
 
@@ -86,6 +88,7 @@ const ofSculptures = (entries: readonly Entry[], sculptures: ReadonlySet<string>
   const along = new Set(own.flatMap((e) => [e.by, ...referencesOf(e).map((r) => r.name)]));
   const goes = (e: Entry): boolean =>
     ['collection', 'scale', 'holdRules', 'climate'].includes(e.kind) ||
+    isErasure(e) ||
     along.has(e.thing) ||
     ((e.kind === 'name' || e.kind === 'eyeCheck') && along.has(String(e.body.surveyor)));
   return entries.filter((e) => sculptures.has(e.within) || (isOfCollection(e) && goes(e)));

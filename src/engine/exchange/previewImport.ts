@@ -1,4 +1,15 @@
-import { assemble, type Current, type Entry, gather, idPart, type Reason, roundsThatMayBeOne } from '../record';
+import {
+  assemble,
+  type Current,
+  type Entry,
+  erasedBy,
+  erasureOf,
+  gather,
+  idPart,
+  isErased,
+  type Reason,
+  roundsThatMayBeOne,
+} from '../record';
 import { referencesOf } from './references';
 import { unite } from './unite';
 
@@ -23,6 +34,8 @@ export interface PreviewRow {
   readonly photosMissing: number;
   /** Pairs of rounds, one of them new here, that may be one round begun apart. */
   readonly roundsThatMayBeOne: number;
+  /** Entries here that an erasure in the file takes out for good. */
+  readonly erased: number;
 }
 
 export interface Side {
@@ -45,6 +58,10 @@ export interface Preview {
   readonly copiedDevices: readonly string[];
   /** Things spoken of that are neither here nor in the file. */
   readonly keptAtHome: number;
+  /** Entries here that erasures in the file take out for good, and photos whose bytes here go with them. */
+  readonly erased: { readonly entries: number; readonly photos: number };
+  /** Entries of the file that were erased here before: not taken. */
+  readonly refused: number;
 }
 
 const collectionBody = (side: Side): Entry['body'] => assemble(side.entries).get(side.collection)?.lead.body ?? {};
@@ -71,6 +88,7 @@ const outcome = (before: Current | undefined, after: Current): 'new' | 'replaced
 };
 
 interface Afterwards {
+  readonly erasedWithin: ReadonlyMap<string, number>;
   readonly before: ReadonlyMap<string, Current>;
   readonly after: ReadonlyMap<string, Current>;
   readonly photosHere: ReadonlySet<string>;
@@ -96,6 +114,7 @@ const row = (within: string, theirs: readonly Current[], all: readonly Current[]
     ...counts,
     photosMissing,
     roundsThatMayBeOne: pairs.filter(({ earlier, later }) => isNew(earlier.thing) || isNew(later.thing)).length,
+    erased: world.erasedWithin.get(within) ?? 0,
   };
 };
 
@@ -120,25 +139,37 @@ const sculpturesByNumber = (a: PreviewRow, b: PreviewRow): number => {
  */
 export const previewImport = (
   here: Side,
-  coming: Side,
+  theirs: Side,
   photosHere: Iterable<string> = [],
 ): Preview | { readonly ok: false; readonly problems: readonly Reason[] } => {
-  const united = unite(here.entries, coming.entries);
+  const united = unite(here.entries, theirs.entries);
   if (!united.ok) return united;
   const known = new Set(here.entries.map((e) => e.id));
-  const world = { before: assemble(here.entries), after: assemble(united.entries), photosHere: new Set(photosHere) };
-  const theirs = byWithin(assemble(coming.entries).values());
-  const all = byWithin(world.after.values());
-  const mentioned = new Set(coming.entries.flatMap((e) => referencesOf(e).map((r) => r.name)));
+  const erased = erasedBy(united.entries);
+  const going = here.entries.filter((e) => isErased(erased, e));
+  const erasedWithin = new Map<string, number>();
+  for (const { within } of going) erasedWithin.set(within, (erasedWithin.get(within) ?? 0) + 1);
+  const photos = new Set(photosHere);
+  const [before, after] = [assemble(here.entries), assemble(united.entries)];
+  const world = { before, after, photosHere: photos, erasedWithin };
+  const coming = theirs.entries.filter((e) => !isErased(erased, e));
+  const ofFile = byWithin(assemble(coming).values());
+  const all = byWithin(after.values());
+  const mentioned = new Set(coming.flatMap((e) => referencesOf(e).map((r) => r.name)));
+  const withins = new Set([...ofFile.keys(), ...erasedWithin.keys()]);
   return {
     ok: true,
-    rows: [...theirs].map(([within, own]) => row(within, own, all.get(within) ?? [], world)).sort(sculpturesByNumber),
-    entries: coming.entries.filter((e) => !known.has(e.id)),
-    ...(here.collection === coming.collection
+    rows: [...withins]
+      .map((within) => row(within, ofFile.get(within) ?? [], all.get(within) ?? [], world))
+      .sort(sculpturesByNumber),
+    entries: coming.filter((e) => !known.has(e.id)),
+    ...(here.collection === theirs.collection
       ? {}
-      : { otherCollection: { here: nameOfCollection(here), theirs: nameOfCollection(coming) } }),
-    invented: collectionBody(coming).invented === true,
+      : { otherCollection: { here: nameOfCollection(here), theirs: nameOfCollection(theirs) } }),
+    invented: collectionBody(theirs).invented === true,
     copiedDevices: copied(united.entries),
-    keptAtHome: [...mentioned].filter((name) => !world.after.has(name)).length,
+    keptAtHome: [...mentioned].filter((name) => !after.has(name) && !erasureOf(erased, name)).length,
+    erased: { entries: going.length, photos: [...photos].filter((hash) => erased.hashes.has(hash)).length },
+    refused: theirs.entries.length - coming.length,
   };
 };

@@ -1,5 +1,5 @@
 import canonicalize from 'canonicalize';
-import { type Entry, isKnown, type Reason } from '../record';
+import { type Entry, erasedBy, erasureOf, isKnown, type Reason, withoutErased } from '../record';
 import { crc32 } from './crc32';
 import { judgeEntry } from './judgeEntry';
 import { judgeReplacements } from './judgeReplacements';
@@ -8,7 +8,7 @@ import { because, quoted } from './reasonCodes';
 import { referencesOf } from './references';
 import { scanJson } from './scanJson';
 
-/** A survey as it came: nothing added, nothing left out, nothing changed. */
+/** A survey as it came: nothing added, nothing changed, nothing left out but what its own erasures name. */
 export interface Survey {
   readonly ok: true;
   /** Thing name of the collection. */
@@ -105,11 +105,16 @@ const judgeFile = (bytes: Uint8Array, file: unknown): Reason | undefined => {
 };
 
 const survey = (file: { readonly collection: string; readonly version: string; readonly entries: Entry[] }): Survey => {
-  const things = new Set(file.entries.map((e) => e.thing));
-  const unknown = new Map(file.entries.filter((e) => !isKnown(e)).map((e) => [e.thing, e.kind]));
-  const mentions = file.entries.flatMap((e) => (isKnown(e) ? referencesOf(e).map((r) => r.name) : []));
-  const keptAtHome = [...new Set(mentions)].filter((name) => !things.has(name)).sort();
+  const erased = erasedBy(file.entries);
+  const entries = withoutErased(file.entries, erased);
+  const things = new Set(entries.map((e) => e.thing));
+  const unknown = new Map(entries.filter((e) => !isKnown(e)).map((e) => [e.thing, e.kind]));
+  const mentions = entries.flatMap((e) => (isKnown(e) ? referencesOf(e).map((r) => r.name) : []));
+  const keptAtHome = [...new Set(mentions)].filter((name) => !things.has(name) && !erasureOf(erased, name)).sort();
   const notes: Reason[] = [];
+  if (entries.length < file.entries.length) {
+    notes.push(because('erased left out', { count: file.entries.length - entries.length }));
+  }
   if (minor(file.version) > minor(version)) {
     notes.push(because('written by a newer version', { found: file.version, known: version }));
   }
@@ -122,7 +127,7 @@ const survey = (file: { readonly collection: string; readonly version: string; r
     ok: true,
     collection: file.collection,
     version: file.version,
-    entries: file.entries,
+    entries,
     unknown: [...unknown].map(([thing, kind]) => ({ thing, kind })),
     keptAtHome,
     notes,

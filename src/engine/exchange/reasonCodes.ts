@@ -45,6 +45,7 @@ export const problemReasons = {
   'replaces what is not in the file': ['where', 'entry', 'kind', 'found'],
   'replaces across things': ['where', 'entry', 'kind', 'found'],
   'replaces in a circle': ['where', 'entry', 'kind'],
+  'erasure changed': ['where', 'entry', 'kind'],
   // Where there are more than are listed.
   'more problems': ['count'],
 } as const satisfies Record<string, readonly string[]>;
@@ -85,6 +86,7 @@ export const noteReasons = {
   'written by a newer version': ['found', 'known'],
   'kinds not known': ['count', 'kinds'],
   'kept at home': ['count'],
+  'erased left out': ['count'],
 } as const satisfies Record<string, readonly string[]>;
 
 /** Every reason of this folder. The sentences live in src/words/. */

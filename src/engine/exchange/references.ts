@@ -24,8 +24,8 @@ const fields: Readonly<Record<string, readonly string[]>> = {
   sentinel: ['sentinel'],
   fromZone: ['zone'],
   toZone: ['zone'],
-  /** Of a Web Annotation's target, and of one photo laid on another. */
-  source: ['photo'],
+  /** Of a Web Annotation's target; elsewhere a source is where something was taken over from, in words. */
+  'target.source': ['photo'],
   onto: ['photo'],
   standHere: ['photo'],
   carriedFrom: ['round'],
@@ -44,12 +44,9 @@ const collect = (value: unknown, path: string, kinds: readonly string[] | undefi
     for (const [i, each] of value.entries()) collect(each, `${path}[${i}]`, kinds, found);
   } else if (typeof value === 'object' && value !== null) {
     for (const [name, each] of Object.entries(value)) {
-      collect(
-        each,
-        path === '' ? name : `${path}.${name}`,
-        Object.hasOwn(fields, name) ? fields[name] : undefined,
-        found,
-      );
+      const at = path === '' ? name : `${path}.${name}`;
+      const field = Object.hasOwn(fields, at) ? at : name;
+      collect(each, at, Object.hasOwn(fields, field) ? fields[field] : undefined, found);
     }
   }
 };

@@ -1,22 +1,22 @@
-import type { Entry, Reason } from '../record';
+import { type Entry, type Reason, sameEntry, withoutErased } from '../record';
 import { because } from './reasonCodes';
-import { sameContent } from './sameContent';
 
 export type United =
   | { readonly ok: true; readonly entries: readonly Entry[] }
   | { readonly ok: false; readonly problems: readonly Reason[] };
 
 /**
- * The union of two surveys' entries, sorted by id: commutative, associative, idempotent, and nothing is ever lost. Refused only
- * where one id stands for two contents, which no honest device writes. Whose collections these are is the caller's to ask.
+ * The union of two surveys' entries, sorted by id, less those an erasure in either names: commutative, associative, idempotent, and
+ * nothing but the erased is ever lost. Refused only where one id stands for two contents, which no honest device writes. Whose
+ * collections these are is the caller's to ask.
  */
 export const unite = (a: readonly Entry[], b: readonly Entry[]): United => {
   const byId = new Map<string, Entry>();
   const problems: Reason[] = [];
-  for (const entry of [...a, ...b]) {
+  for (const entry of withoutErased([...a, ...b])) {
     const already = byId.get(entry.id);
     if (!already) byId.set(entry.id, entry);
-    else if (!sameContent(already, entry)) {
+    else if (!sameEntry(already, entry)) {
       problems.push(because('one id, two contents', { where: '', entry: 0, kind: entry.kind, id: entry.id }));
     }
   }

@@ -7,6 +7,7 @@ export { type DayRange, dayRange } from './dayRange';
 export { addDays, dayNumber, dayOfNumber, daysBetween, weekdayOf } from './days';
 export { type Double, doublesIn, settlingDouble, type Written } from './doubles';
 export type { Entry } from './entry';
+export { type Erased, erasedBy, erasureOf, isErased, isErasure, withoutErased } from './erasing';
 export { gather } from './gather';
 export { assemble, currentOf, headsOf } from './heads';
 export { bodyVersion, isKnown, kindsOfThing } from './kindsOfThing';
@@ -16,6 +17,7 @@ export { roundsCountedAs } from './mergedRounds';
 export { idPart, nameOf, type Origin, seriesOf } from './names';
 export { daysApart, type PairOfRounds, roundsThatMayBeOne } from './oneRound';
 export type * from './reason';
+export { sameContent, sameEntry } from './sameEntry';
 export type * from './sculptureRecord';
 export { type EntryToBe, type Undoing, undoingEntries } from './undoing';
 export {

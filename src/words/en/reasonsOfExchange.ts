@@ -52,6 +52,8 @@ const problems = {
     `An entry replaces “${s.text('found')}”, which is not in the file, ${place(s)}.`,
   'replaces across things': (s) => `An entry replaces one about something else (“${s.text('found')}”), ${place(s)}.`,
   'replaces in a circle': (s) => `Entries replace each other in a circle, ${place(s)}.`,
+  'erasure changed': (s) =>
+    `What was erased stays erased, yet the file says an erasure anew or takes it away, ${place(s)}.`,
   'more problems': (s) => `And ${s.times('count', 'more problem', 'more problems')} of this sort.`,
 } satisfies Readonly<Record<string, (s: Params) => string>>;
 
@@ -73,6 +75,8 @@ const notes = {
     `${s.times('count', 'entry is', 'entries are')} of kinds this version does not know (${s.text('kinds')}): kept as they came, shown, and not scored.`,
   'kept at home': (s) =>
     `${s.times('count', 'reference points', 'references point')} to something that was left out and reads “kept at home”.`,
+  'erased left out': (s) =>
+    `${s.times('count', 'entry is', 'entries are')} left out, because the file itself says they were erased.`,
 } satisfies Readonly<Record<string, (s: Params) => string>>;
 
 export const reasonsOfExchange = { ...problems, ...advice, ...notes };

@@ -24,7 +24,7 @@ describe('A part of the survey', () => {
     expect(partialCarry(all).keptAtHome).toEqual([]);
   });
 
-  it('of one sculpture takes all its versions, the collection, and only the people it speaks of', () => {
+  it('of one sculpture takes all its versions, the collection with what was erased in it, and only the people it speaks of', () => {
     const { entries: taken } = partialCarry(all, { sculptures: [sculpture] });
     expect(taken).toEqual(entries);
     const { entries: theirs } = partialCarry(all, { sculptures: [other] });
@@ -37,6 +37,7 @@ describe('A part of the survey', () => {
         other,
         otherSurveyor,
         nameOf.personName(otherSurveyor),
+        nameOf.erasure(uuid(17)),
       ].sort(),
     );
   });
