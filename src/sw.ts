@@ -1,5 +1,5 @@
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from 'workbox-precaching';
-import { NavigationRoute, registerRoute } from 'workbox-routing';
+import { registerRoute } from 'workbox-routing';
 
 // The whole app is kept on the tablet at the first visit. Nothing is fetched later and no other host is asked, so what
 // works at the office works in the field.
@@ -8,8 +8,14 @@ declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: { url: string; r
 precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
 
-// Every address under ours opens the one page: routes live in the hash.
-registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+// The server may keep a folder here that tablets keep in step with: what is asked of it is the server's to answer.
+const folder = new URL('./folder/', self.location.href).pathname;
+
+// Every other address under ours opens the one page: routes live in the hash.
+registerRoute(
+  ({ request, url }) => request.mode === 'navigate' && !`${url.pathname}/`.startsWith(folder),
+  createHandlerBoundToURL('index.html'),
+);
 
 // The page that brought this worker uses it at once: the network may be gone before a second visit.
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));

@@ -9,6 +9,7 @@ import { reasonsOfCondition } from './en/reasonsOfCondition';
 import { reasonsOfExchange } from './en/reasonsOfExchange';
 import { reasonsOfEye } from './en/reasonsOfEye';
 import { reasonsOfFirmness } from './en/reasonsOfFirmness';
+import { reasonsOfFolder } from './en/reasonsOfFolder';
 import { reasonsOfHold } from './en/reasonsOfHold';
 import { reasonsOfLife } from './en/reasonsOfLife';
 import { reasonsOfPhoto } from './en/reasonsOfPhoto';
@@ -25,6 +26,7 @@ learn({
   ...reasonsOfExchange,
   ...reasonsOfEye,
   ...reasonsOfFirmness,
+  ...reasonsOfFolder,
   ...reasonsOfHold,
   ...reasonsOfLife,
   ...reasonsOfColour,

@@ -1,1 +1,1 @@
-export {};
+export { type FolderReasonCode, folderReason, folderReasons } from './reasonCodes';

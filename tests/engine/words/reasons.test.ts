@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { deedCodes, refusalCodes } from '../../../src/actions/reasonCodes';
 import { roundDeedCodes, roundRefusalCodes } from '../../../src/actions/round/reasonCodes';
+import { folderReasons } from '../../../src/device/folder';
 import { deviceReasonCodes } from '../../../src/device/reasonCodes';
 import { agreementReasons } from '../../../src/engine/agreement';
 import { bagReasons } from '../../../src/engine/bag';
@@ -37,6 +38,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/site': siteReasons,
   'engine/agreement': agreementReasons,
   device: deviceReasonCodes,
+  'device/folder': folderReasons,
   'actions, refusals': refusalCodes,
   'actions, deeds': deedCodes,
   'actions/round, refusals': roundRefusalCodes,

@@ -1,0 +1,25 @@
+import type { Reason } from '../../engine/record';
+
+/** What stands between this device and a folder, with the parameters its sentence may use. The sentences live in src/words/en/reasonsOfFolder.ts. */
+export const folderReasons = {
+  'folder: no network': [],
+  /** Nothing came back, or not all of it, in `seconds` at most. */
+  'folder: no answer': ['seconds'],
+  'folder: name with colon': [],
+  'folder: password refused': [],
+  'folder: not allowed': ['path'],
+  /** The server answers, and not as a server of folders. */
+  'folder: none there': ['address'],
+  'folder: not a folder': ['address'],
+  'folder: locked': ['path'],
+  'folder: full': [],
+  'folder: file too large': ['path', 'megabytes'],
+  /** Any other answer: the number of HTTP. */
+  'folder: refused': ['status', 'path'],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+export type FolderReasonCode = keyof typeof folderReasons;
+
+type ParamsOf<C extends FolderReasonCode> = { readonly [P in (typeof folderReasons)[C][number]]: string | number };
+
+export const folderReason = <C extends FolderReasonCode>(code: C, params: ParamsOf<C>): Reason => ({ code, params });

@@ -1,0 +1,25 @@
+import type { Params } from './sentence';
+
+/** What stands between the tablet and the folder it keeps in step with: what is wrong, and what to do. */
+export const reasonsOfFolder = {
+  'folder: no network': () =>
+    'There is no network. What is waiting stays here and goes the next time you keep in step.',
+  'folder: no answer': (s) =>
+    `The server did not answer, or broke off, within ${s.number('seconds')} seconds. Nothing is lost; try again when the network is better.`,
+  'folder: name with colon': () => 'A name for the server cannot have a colon in it. Type it again.',
+  'folder: password refused': () => 'The server did not take this name and password. Type both again.',
+  'folder: not allowed': (s) =>
+    `The server does not let this name do that in its folder (${s.text('path')}). Ask whoever looks after the server.`,
+  'folder: none there': (s) =>
+    `This server keeps no folder at ${s.text('address')}. Ask whoever looks after the server to set it up, or carry by files.`,
+  'folder: not a folder': (s) =>
+    `What answers at ${s.text('address')} is a page and not a folder: a network that wants you to sign in first, or a server set up otherwise. Sign in to the network, or ask whoever looks after the server.`,
+  'folder: locked': (s) =>
+    `Another program has locked “${s.text('path')}” on the server. Try again later; if it stays, ask whoever looks after the server.`,
+  'folder: full': () =>
+    'The server has no room left. What is waiting stays here; ask whoever looks after the server to make room.',
+  'folder: file too large': (s) =>
+    `“${s.text('path')}” is larger than the server takes (${s.number('megabytes', 1)} MB). It stays here; carry it by a file, or ask whoever looks after the server.`,
+  'folder: refused': (s) =>
+    `The server refused “${s.text('path')}” (answer ${s.text('status')}). Try again later; if it stays, tell whoever looks after the server that number.`,
+} satisfies Readonly<Record<string, (s: Params) => string>>;
