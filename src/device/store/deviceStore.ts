@@ -6,8 +6,10 @@ import { checkAll, rebuildAll } from './checks';
 import type { Connection, TableName } from './connection';
 import { database, type Tables } from './database';
 import { headsWord, noHeads } from './headsHash';
+import { lookingThrough } from './lookingThrough';
+import { erasingTables } from './erased';
 import { forgetMarker, writeMarker } from './marker';
-import { dropBytes, heldIn, putBytes, sameBytes } from './photosKept';
+import { dropBytes, dropBytesOf, heldIn, putBytes, sameBytes } from './photosKept';
 import { reading } from './reading';
 import { type Counter, countersIn, type Self, selfIn } from './self';
 import type { Batch, Store } from './store';
@@ -115,6 +117,20 @@ export const deviceStore = ({
     }
   };
   const write = <T>(deed: string, body: (t: Tables) => Promise<T>) => run('rw', writingTables, deed, body);
+  /** Were the page to end right after, a marker that still counts what was taken out would cry loss. */
+  const unmarked = async <T>(work: () => Promise<T>): Promise<T> => {
+    forgetMarker(around.box, name);
+    try {
+      return await work();
+    } finally {
+      writeMarker(around.box, name, self);
+    }
+  };
+  const writeErasing = <T>(deed: string, entries: readonly { kind: string }[], body: (t: Tables) => Promise<T>) => {
+    const more = erasingTables(entries);
+    const work = () => run('rw', [...writingTables, ...more], deed, body);
+    return more.length === 0 ? work() : unmarked(work);
+  };
 
   const store: Store = {
     name,
@@ -148,7 +164,7 @@ export const deviceStore = ({
     ...reading(run),
 
     commit: async (batch) => {
-      const written = await write(batch.deed.name.code, (t) => writeBatch(t, batch));
+      const written = await writeErasing(batch.deed.name.code, batch.entries, (t) => writeBatch(t, batch));
       remembered(written);
       return written.entries;
     },
@@ -158,11 +174,13 @@ export const deviceStore = ({
     },
     dropTouches: (ns) => run('rw', ['touches'], 'touch', async (t) => t.touches.bulkDelete([...ns])),
     takeIn: async (entries, deed: Batch['deed'], options = {}) => {
-      const written = await write(deed.name.code, (t) => takeEntriesIn(t, entries, deed, options, around.newId));
+      const written = await writeErasing(deed.name.code, entries, (t) =>
+        takeEntriesIn(t, entries, deed, options, around.newId),
+      );
       if (written.copiedTablet) told.push(deviceReason('copied tablet', {}));
       if (written.added > 0) remembered(written);
-      const { added, already, copiedTablet } = written;
-      return { added, already, copiedTablet };
+      const { added, already, copiedTablet, erased, refused } = written;
+      return { added, already, copiedTablet, erased, refused };
     },
     takeOut: async (deed) => {
       // Were the page to end right after, a marker that still counts what was taken out would cry loss.
@@ -179,6 +197,11 @@ export const deviceStore = ({
       await run('rw', ['photoBytes', 'meta'], 'photo', (t) => dropBytes(t, photo));
       throw new StoreProblem(deviceReason('photo not kept', {}));
     },
+    dropPhoto: (sha256, note) =>
+      run('rw', ['photoBytes', 'meta'], 'photo', async (t) => {
+        await dropBytesOf(t, [sha256], ['photoBytes']);
+        if (note) await t.meta.put(note);
+      }),
     keepThumb: (photo) => run('rw', ['thumbs', 'meta'], 'photo', (t) => putBytes(t, 'thumbs', photo)),
     held: () => run('r', ['meta'], '', (t) => heldIn(t, self.tally.entries)),
     setMeta: (key, value) => run('rw', ['meta'], '', async (t) => void (await t.meta.put({ key, value }))),
@@ -191,6 +214,7 @@ export const deviceStore = ({
       }
     },
     checkCounts: () => run('r', ['entries', 'current', 'meta'], '', checkAll),
+    lookThrough: () => lookingThrough(run),
     rebuildCurrent: async () => remembered(await write('', rebuildAll)),
 
     watch: (watcher) => {

@@ -1,4 +1,5 @@
 import type { Tables } from './database';
+import { erasedIn, refuseErasedBytes } from './erased';
 import type { Held, PhotoBytes } from './store';
 
 const bytesKey = 'photoBytes';
@@ -16,6 +17,7 @@ const keptIn = async (t: Tables): Promise<Kept> =>
 
 /** Inside a transaction: puts bytes under their hash, once, and counts them. */
 export const putBytes = async (t: Tables, table: 'photoBytes' | 'thumbs', photo: PhotoBytes): Promise<void> => {
+  refuseErasedBytes(await erasedIn(t), photo.sha256);
   if ((await t[table].where('sha256').equals(photo.sha256).count()) > 0) return;
   await t[table].add(photo);
   const { photos, bytes } = await keptIn(t);
@@ -28,6 +30,38 @@ export const dropBytes = async (t: Tables, given: PhotoBytes): Promise<void> => 
   await t.photoBytes.delete(given.sha256);
   const { photos, bytes } = await keptIn(t);
   await t.meta.put({ key: bytesKey, value: { photos: photos - 1, bytes: bytes - given.bytes.byteLength } });
+};
+
+/** Inside a transaction: what is kept of these photos goes, whatever became of it, and is no longer counted. */
+export const dropBytesOf = async (
+  t: Tables,
+  hashes: readonly string[],
+  tables: readonly ('photoBytes' | 'thumbs')[] = ['photoBytes', 'thumbs'],
+): Promise<void> => {
+  // One after the other: their bytes are not all held at once.
+  for (const table of tables)
+    for (const sha256 of hashes) {
+      const kept = await t[table].get(sha256);
+      if (!kept) continue;
+      await t[table].delete(sha256);
+      const { photos, bytes } = await keptIn(t);
+      // A damaged photo may have come back as nothing.
+      const left = Math.max(0, bytes - (kept.bytes?.byteLength ?? 0));
+      await t.meta.put({ key: bytesKey, value: { photos: photos - (table === 'photoBytes' ? 1 : 0), bytes: left } });
+    }
+};
+
+/** Inside a transaction: bytes and thumbnails of these photos go, and are counted off. Gives how many photos had bytes here. */
+export const dropBytesOf = async (t: Tables, hashes: readonly string[]): Promise<number> => {
+  const here = (await t.photoBytes.bulkGet([...hashes])).flatMap((photo) => photo ?? []);
+  const small = (await t.thumbs.bulkGet([...hashes])).flatMap((photo) => photo ?? []);
+  if (here.length + small.length === 0) return 0;
+  await t.photoBytes.bulkDelete(here.map((photo) => photo.sha256));
+  await t.thumbs.bulkDelete(small.map((photo) => photo.sha256));
+  const { photos, bytes } = await keptIn(t);
+  const freed = [...here, ...small].reduce((sum, photo) => sum + (photo.bytes?.byteLength ?? 0), 0);
+  await t.meta.put({ key: bytesKey, value: { photos: photos - here.length, bytes: bytes - freed } });
+  return here.length;
 };
 
 /** Tablets have stored pictures as nothing, or short, without a word: what lies there must be what was given. */

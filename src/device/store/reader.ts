@@ -1,12 +1,13 @@
 import { deviceReason } from '../reasonCodes';
 import { StoreProblem } from '../storeProblem';
 import { connection } from './connection';
+import { lookingThrough } from './lookingThrough';
 import { reading } from './reading';
 import { selfKey } from './self';
 import type { Store } from './store';
 
 /** A store as far as it can be read: what a worker has of it. */
-export type Reader = Pick<Store, 'current' | 'standing' | 'standings' | 'ofKind' | 'meta' | 'metas'> & {
+export type Reader = Pick<Store, 'current' | 'standing' | 'standings' | 'ofKind' | 'meta' | 'metas' | 'lookThrough'> & {
   close(): void;
 };
 
@@ -18,5 +19,5 @@ export const openReader = (name: string): Reader => {
     },
     wanted: () => undefined,
   });
-  return { ...reading((mode, tables, deed, body) => conn.run(mode, tables, deed, body)), close: conn.close };
+  return { ...reading(conn.run), lookThrough: () => lookingThrough(conn.run), close: conn.close };
 };

@@ -1,4 +1,5 @@
-import type { Current, Entry, Reason } from '../../engine/record';
+import type { Current, Entry, Erased, Reason } from '../../engine/record';
+import type { LookStep } from './lookingThrough';
 
 /** An entry as a deed makes it; the store adds this device and its counter inside the transaction. */
 export type NewEntry = { [Field in keyof Entry as Field extends 'device' | 'n' ? never : Field]: Entry[Field] };
@@ -27,6 +28,8 @@ export interface DeedRow {
   readonly undoes?: string;
   /** An import: taken back by taking its entries out again. */
   readonly arrived?: true;
+  /** Something was erased by it: not taken back. */
+  readonly erases?: true;
 }
 
 export interface PhotoBytes {
@@ -47,6 +50,8 @@ export interface Batch {
   readonly dropsTouches?: readonly number[];
   /** Noted on this device in the same transaction: where the work stands after it. */
   readonly notes?: { readonly key: string; readonly value: unknown };
+  /** Words that go from touches, names of deeds and notes of this device too, and what is put for them. */
+  readonly instead?: { readonly words: readonly string[]; readonly put: string };
 }
 
 export interface TakeInOptions {
@@ -60,6 +65,10 @@ export interface TakenIn {
   readonly already: number;
   /** Entries under this device's own name that it never made: the tablet is a copy, and from now on has a name of its own. */
   readonly copiedTablet: boolean;
+  /** Entries here that an erasure among them took out for good. */
+  readonly erased: number;
+  /** Entries of theirs that were erased before, and were not taken. */
+  readonly refused: number;
 }
 
 /** What lies in the store, by its own count. */
@@ -68,6 +77,22 @@ export interface Held {
   readonly photos: number;
   /** Photos and thumbnails counted, entries estimated. */
   readonly bytes: number;
+}
+
+/** What looking through everything came to. */
+export interface LookedThrough {
+  readonly entries: number;
+  readonly photos: number;
+  /** Present states that do not follow from the entries. */
+  readonly presentWrong: number;
+  /** Photos by hash whose bytes are no longer those their name was made from. */
+  readonly altered: readonly string[];
+  /** Whole photos nothing speaks of, by hash. */
+  readonly orphans: readonly string[];
+  /** Photos spoken of whose bytes are not here: a normal state. */
+  readonly missing: number;
+  /** What a person should know of the entries; none where all is well. */
+  readonly faults: readonly Reason[];
 }
 
 /**
@@ -91,6 +116,10 @@ export interface Store {
   readonly notes: readonly Reason[];
   readonly closed: boolean;
 
+  /**
+   * Erasures among the entries delete what they name, with bytes and thumbnails, in the same transaction. Rejects entries that speak of
+   * something erased before.
+   */
   commit(batch: Batch): Promise<readonly Entry[]>;
   touch(row: Omit<TouchRow, 'n'>): Promise<TouchRow>;
   dropTouches(ns: readonly number[]): Promise<void>;
@@ -118,15 +147,23 @@ export interface Store {
   /** Newest first; only this device's, only those not undone and not undoing. */
   lastDeed(): Promise<DeedRow | undefined>;
 
-  /** Adds entries that came from elsewhere, exactly as they are, in one strict transaction; those already here are left. */
+  /**
+   * Adds entries that came from elsewhere, exactly as they are, in one strict transaction; those already here are left. Erasures hold
+   * both ways: theirs delete what is here, and what was erased here is not taken.
+   */
   takeIn(entries: readonly Entry[], deed: Batch['deed'], options?: TakeInOptions): Promise<TakenIn>;
-  /** Physically removes exactly the batch a takeIn added; rejects once something here builds on it. */
+  /** Physically removes exactly the batch a takeIn added; rejects once something here builds on it, or where it erased something. */
   takeOut(deed: string): Promise<void>;
 
-  /** Keeps bytes under their hash, reads them back and compares before it resolves. */
+  /** All that was ever erased here. */
+  erased(): Promise<Erased>;
+
+  /** Keeps bytes under their hash, reads them back and compares before it resolves. Rejects those of an erased photo. */
   keepPhoto(photo: PhotoBytes): Promise<void>;
   photo(sha256: string): Promise<PhotoBytes | undefined>;
   photosHere(): Promise<string[]>;
+  /** Takes the bytes of a photo off this device, and notes it in the same transaction; what is said of it and its thumbnail stay. */
+  dropPhoto(sha256: string, note?: Batch['notes']): Promise<void>;
   thumb(sha256: string): Promise<PhotoBytes | undefined>;
   keepThumb(photo: PhotoBytes): Promise<void>;
   held(): Promise<Held>;
@@ -142,6 +179,8 @@ export interface Store {
   checkCounts(): Promise<number>;
   /** Makes the present state of everything anew from the entries. */
   rebuildCurrent(): Promise<void>;
+  /** The same in small transactions, photos too, told step by step: for a worker, while work goes on. Changes nothing. */
+  lookThrough(): AsyncGenerator<LookStep, void>;
 
   /** Called after each commit with the withins it touched, here or in the tab that writes. */
   watch(told: (withins: ReadonlySet<string>) => void): () => void;
