@@ -34,6 +34,12 @@ export const deviceReasonCodes = {
   'built upon': ['count'],
   /** The batch to take out is not known here. */
   'no such import': [],
+  /** The picture was erased before; its bytes are refused for good. */
+  'photo erased': ['day', 'reason'],
+  /** The person's name was erased before. */
+  'name erased': ['day', 'reason'],
+  /** What was erased cannot be brought back, nor the erasure changed. */
+  'erasing stands': [],
   /** An entry id is here already with another content. */
   'id twice': ['id'],
   /** The photo read back was not what was written. */

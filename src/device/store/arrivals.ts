@@ -1,15 +1,15 @@
-import { assemble, type Entry, sameEntry } from '../../engine/record';
+import { assemble, type Entry, erasedBy, sameEntry, withoutErased } from '../../engine/record';
 import { deviceReason } from '../reasonCodes';
 import { StoreProblem } from '../storeProblem';
 import { type CurrentRow, currentRow, type Tables } from './database';
+import { erasuresIn } from './erased';
+import { eraseIn } from './erasing';
 import { historiesOf } from './histories';
 import { restsOn } from './restsOn';
-import { putSelf, raiseCounters, type Self, selfIn } from './self';
+import { arrivedKey, putSelf, raiseCounters, type Self, selfIn } from './self';
 import type { Batch, TakeInOptions, TakenIn } from './store';
 import { withEntries, withoutEntries } from './tally';
 import { refreshCurrent, type Written } from './writing';
-
-const arrivedKey = (deed: string): string => `arrived ${deed}`;
 
 /** Rows handed to the database at once: between two such bites the person sees how far it got. */
 const bite = 2000;
@@ -24,13 +24,17 @@ export const takeEntriesIn = async (
 ): Promise<Written & TakenIn> => {
   const before = (await selfIn(t)) as Self;
   const empty = before.tally.entries === 0;
-  const fresh = empty ? distinct(coming) : await notHere(t, coming);
+  const erased = erasedBy([...coming, ...(await erasuresIn(t))]);
+  const standing = withoutErased(coming, erased);
+  const fresh = empty ? distinct(standing) : await notHere(t, standing);
   const steps = fresh.length * 2;
   for (let at = 0; at < fresh.length; at += bite) {
     await t.entries.bulkAdd(fresh.slice(at, at + bite));
     options.progress?.(Math.min(at + bite, fresh.length), steps);
   }
-  const { others, went } = empty ? { others: [], went: [] } : await othersOf(t, fresh);
+  const gone = await eraseIn(t, fresh);
+  const { others, went, emptied } = empty ? nothing : await othersOf(t, fresh, gone);
+  if (emptied.length > 0) await t.current.bulkDelete([...emptied]);
   const whole = [...fresh, ...others];
   const currents = [...assemble(whole).values()].map(currentRow);
   for (let at = 0; at < currents.length; at += bite) {
@@ -46,14 +50,26 @@ export const takeEntriesIn = async (
     ...before,
     ...(copiedTablet ? { device: newId(), n: 0 } : {}),
     ...(empty && options.collection ? { collection: options.collection } : {}),
-    tally: withEntries(before.tally, ids),
+    tally: withoutEntries(
+      withEntries(before.tally, ids),
+      gone.map((entry) => entry.id),
+    ),
   };
-  const written = { self, added: fresh.length, already: coming.length - fresh.length, copiedTablet };
+  const written = {
+    self,
+    added: fresh.length,
+    already: standing.length - fresh.length,
+    copiedTablet,
+    erased: gone.length,
+    refused: coming.length - standing.length,
+  };
   if (fresh.length === 0) return { ...written, counters: new Map() };
   await putSelf(t, self);
   await t.meta.put({ key: arrivedKey(deed.id), value: ids });
-  await t.deeds.add({ deed: deed.id, name: deed.name, at: deed.at, arrived: true } as never);
-  const counters = await raiseCounters(t, new Set(fresh.map((entry) => entry.within)), currents, went);
+  const stays = gone.length > 0 ? { erases: true as const } : {};
+  await t.deeds.add({ deed: deed.id, name: deed.name, at: deed.at, arrived: true, ...stays } as never);
+  const withins = new Set([...fresh, ...gone].map((entry) => entry.within));
+  const counters = await raiseCounters(t, withins, currents, went);
   return { ...written, counters };
 };
 
@@ -82,17 +98,24 @@ const notHere = async (t: Tables, coming: readonly Entry[]): Promise<Entry[]> =>
   return fresh;
 };
 
-/** Entries already here of the things the fresh ones speak of, and the states those things had. */
-const othersOf = async (
-  t: Tables,
-  fresh: readonly Entry[],
-): Promise<{ readonly others: readonly Entry[]; readonly went: readonly (CurrentRow | undefined)[] }> => {
-  const things = [...new Set(fresh.map((entry) => entry.thing))];
+interface Others {
+  readonly others: readonly Entry[];
+  readonly went: readonly (CurrentRow | undefined)[];
+  /** Things of which nothing is left. */
+  readonly emptied: readonly string[];
+}
+const nothing: Others = { others: [], went: [], emptied: [] };
+
+/** Entries already here of the things the fresh and the erased ones speak of, and the states those things had. */
+const othersOf = async (t: Tables, fresh: readonly Entry[], gone: readonly Entry[]): Promise<Others> => {
+  const things = [...new Set([...fresh, ...gone].map((entry) => entry.thing))];
   const went = await t.current.bulkGet(things);
   const known = new Set(went.flatMap((row) => row?.thing ?? []));
   const arrived = new Set(fresh.map((entry) => entry.id));
   const histories = known.size === 0 ? [] : [...(await historiesOf(t, known)).values()].flat();
-  return { others: histories.filter((entry) => !arrived.has(entry.id)), went };
+  const others = histories.filter((entry) => !arrived.has(entry.id));
+  const left = new Set([...fresh, ...others].map((entry) => entry.thing));
+  return { others, went, emptied: things.filter((thing) => !left.has(thing)) };
 };
 
 /** Inside a transaction: removes exactly what that import added, unless something made or carried in later rests on it. */
@@ -100,6 +123,7 @@ export const takeEntriesOut = async (t: Tables, deed: string): Promise<Written> 
   const row = await t.deeds.where('deed').equals(deed).first();
   const ids = (await t.meta.get(arrivedKey(deed)))?.value as readonly string[] | undefined;
   if (!row?.arrived || !ids) throw new StoreProblem(deviceReason('no such import', {}));
+  if (row.erases) throw new StoreProblem(deviceReason('erasing stands', {}));
   const batch = (await t.entries.bulkGet([...ids])).flatMap((entry) => entry ?? []);
   const things = new Set(batch.map((entry) => entry.thing));
   const arrived = new Set(ids);
@@ -121,7 +145,14 @@ export const takeEntriesOut = async (t: Tables, deed: string): Promise<Written> 
   await t.deeds.delete(row.n);
   await t.meta.delete(arrivedKey(deed));
   const before = (await selfIn(t)) as Self;
-  const self = { ...before, tally: withoutEntries(before.tally, ids) };
+  // What was erased since has been counted off already.
+  const self = {
+    ...before,
+    tally: withoutEntries(
+      before.tally,
+      batch.map((entry) => entry.id),
+    ),
+  };
   await putSelf(t, self);
   const withins = new Set(batch.map((entry) => entry.within));
   return { self, counters: await raiseCounters(t, withins, came, [...went, ...vanished]) };

@@ -5,9 +5,9 @@ import { takeEntriesIn, takeEntriesOut } from './arrivals';
 import { checkAll, rebuildAll } from './checks';
 import type { Connection, TableName } from './connection';
 import { database, type Tables } from './database';
+import { erasingTables } from './erased';
 import { headsWord, noHeads } from './headsHash';
 import { lookingThrough } from './lookingThrough';
-import { erasingTables } from './erased';
 import { forgetMarker, writeMarker } from './marker';
 import { dropBytes, dropBytesOf, heldIn, putBytes, sameBytes } from './photosKept';
 import { reading } from './reading';
@@ -126,9 +126,19 @@ export const deviceStore = ({
       writeMarker(around.box, name, self);
     }
   };
-  const writeErasing = <T>(deed: string, entries: readonly { kind: string }[], body: (t: Tables) => Promise<T>) => {
+  /** Writes entries, and takes out what erasures among them name. */
+  const writeEntries = <T extends Written>(
+    deed: string,
+    entries: readonly { readonly kind: string }[],
+    body: (t: Tables) => Promise<T>,
+    done: (written: T) => void,
+  ): Promise<T> => {
     const more = erasingTables(entries);
-    const work = () => run('rw', [...writingTables, ...more], deed, body);
+    const work = async () => {
+      const written = await run('rw', [...writingTables, ...more], deed, body);
+      done(written);
+      return written;
+    };
     return more.length === 0 ? work() : unmarked(work);
   };
 
@@ -164,9 +174,8 @@ export const deviceStore = ({
     ...reading(run),
 
     commit: async (batch) => {
-      const written = await writeErasing(batch.deed.name.code, batch.entries, (t) => writeBatch(t, batch));
-      remembered(written);
-      return written.entries;
+      const { name: said } = batch.deed;
+      return (await writeEntries(said.code, batch.entries, (t) => writeBatch(t, batch), remembered)).entries;
     },
     touch: async (row) => {
       const n = await run('rw', ['touches'], 'touch', async (t) => t.touches.add(row as never));
@@ -174,25 +183,21 @@ export const deviceStore = ({
     },
     dropTouches: (ns) => run('rw', ['touches'], 'touch', async (t) => t.touches.bulkDelete([...ns])),
     takeIn: async (entries, deed: Batch['deed'], options = {}) => {
-      const written = await writeErasing(deed.name.code, entries, (t) =>
-        takeEntriesIn(t, entries, deed, options, around.newId),
+      const written = await writeEntries(
+        deed.name.code,
+        entries,
+        (t) => takeEntriesIn(t, entries, deed, options, around.newId),
+        (done) => {
+          if (done.copiedTablet) told.push(deviceReason('copied tablet', {}));
+          if (done.added > 0) remembered(done);
+        },
       );
-      if (written.copiedTablet) told.push(deviceReason('copied tablet', {}));
-      if (written.added > 0) remembered(written);
       const { added, already, copiedTablet, erased, refused } = written;
       return { added, already, copiedTablet, erased, refused };
     },
-    takeOut: async (deed) => {
-      // Were the page to end right after, a marker that still counts what was taken out would cry loss.
-      forgetMarker(around.box, name);
-      try {
-        remembered(await write('', (t) => takeEntriesOut(t, deed)));
-      } finally {
-        writeMarker(around.box, name, self);
-      }
-    },
+    takeOut: (deed) => unmarked(async () => remembered(await write('', (t) => takeEntriesOut(t, deed)))),
     keepPhoto: async (photo) => {
-      await run('rw', ['photoBytes', 'meta'], 'photo', (t) => putBytes(t, 'photoBytes', photo));
+      await run('rw', ['photoBytes', 'meta', 'entries'], 'photo', (t) => putBytes(t, 'photoBytes', photo));
       if (sameBytes(photo, await store.photo(photo.sha256))) return;
       await run('rw', ['photoBytes', 'meta'], 'photo', (t) => dropBytes(t, photo));
       throw new StoreProblem(deviceReason('photo not kept', {}));
@@ -202,7 +207,7 @@ export const deviceStore = ({
         await dropBytesOf(t, [sha256], ['photoBytes']);
         if (note) await t.meta.put(note);
       }),
-    keepThumb: (photo) => run('rw', ['thumbs', 'meta'], 'photo', (t) => putBytes(t, 'thumbs', photo)),
+    keepThumb: (photo) => run('rw', ['thumbs', 'meta', 'entries'], 'photo', (t) => putBytes(t, 'thumbs', photo)),
     held: () => run('r', ['meta'], '', (t) => heldIn(t, self.tally.entries)),
     setMeta: (key, value) => run('rw', ['meta'], '', async (t) => void (await t.meta.put({ key, value }))),
     keepWorkedOut: async (rows) => {

@@ -51,19 +51,6 @@ export const dropBytesOf = async (
     }
 };
 
-/** Inside a transaction: bytes and thumbnails of these photos go, and are counted off. Gives how many photos had bytes here. */
-export const dropBytesOf = async (t: Tables, hashes: readonly string[]): Promise<number> => {
-  const here = (await t.photoBytes.bulkGet([...hashes])).flatMap((photo) => photo ?? []);
-  const small = (await t.thumbs.bulkGet([...hashes])).flatMap((photo) => photo ?? []);
-  if (here.length + small.length === 0) return 0;
-  await t.photoBytes.bulkDelete(here.map((photo) => photo.sha256));
-  await t.thumbs.bulkDelete(small.map((photo) => photo.sha256));
-  const { photos, bytes } = await keptIn(t);
-  const freed = [...here, ...small].reduce((sum, photo) => sum + (photo.bytes?.byteLength ?? 0), 0);
-  await t.meta.put({ key: bytesKey, value: { photos: photos - here.length, bytes: bytes - freed } });
-  return here.length;
-};
-
 /** Tablets have stored pictures as nothing, or short, without a word: what lies there must be what was given. */
 export const sameBytes = (given: PhotoBytes, back: PhotoBytes | undefined): boolean =>
   back?.bytes instanceof ArrayBuffer && equal(given.bytes, back.bytes);

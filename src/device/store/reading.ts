@@ -1,6 +1,7 @@
 import Dexie from 'dexie';
 import type { TableName } from './connection';
 import type { CurrentRow, Tables } from './database';
+import { erasedIn } from './erased';
 import { headsWord, noHeads } from './headsHash';
 import { countersIn } from './self';
 import type { DeedRow, Store } from './store';
@@ -23,6 +24,7 @@ type Reading = Pick<
   | 'entriesOfDeed'
   | 'allEntries'
   | 'lastDeed'
+  | 'erased'
   | 'photo'
   | 'photosHere'
   | 'thumb'
@@ -80,6 +82,7 @@ export const reading = (run: Run): Reading => ({
       const { n: _, ...row } = found;
       return row;
     }),
+  erased: () => run('r', ['entries'], '', erasedIn),
   photo: (sha256) => run('r', ['photoBytes'], '', (t) => promised(t.photoBytes.get(sha256))),
   photosHere: () => run('r', ['photoBytes'], '', (t) => promised(t.photoBytes.toCollection().primaryKeys())),
   thumb: (sha256) => run('r', ['thumbs'], '', (t) => promised(t.thumbs.get(sha256))),
@@ -96,4 +99,4 @@ export const reading = (run: Run): Reading => ({
 /** Dexie's own promise as the plain one the transaction waits for. */
 const promised = <T>(answer: PromiseLike<T>): Promise<T> => answer as Promise<T>;
 
-const takesBack = (row: DeedRow): boolean => !row.undone && row.undoes === undefined;
+const takesBack = (row: DeedRow): boolean => !row.undone && !row.erases && row.undoes === undefined;

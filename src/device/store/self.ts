@@ -16,7 +16,10 @@ export interface Self {
 }
 
 export const selfKey = 'self';
-const counterStart = 'counter ';
+export const counterStart = 'counter ';
+
+/** Ids of the entries an import added. */
+export const arrivedKey = (deed: string): string => `arrived ${deed}`;
 
 export const newSelf = (newId: () => string, collection: string): Self => ({
   store: newId(),

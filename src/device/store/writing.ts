@@ -1,9 +1,11 @@
-import { currentOf, type Entry } from '../../engine/record';
+import { currentOf, type Entry, isErasure } from '../../engine/record';
 import { type CurrentRow, currentRow, type Tables } from './database';
+import { erasedIn, refuseErased } from './erased';
+import { eraseIn, sayInstead } from './erasing';
 import { historiesOf } from './histories';
 import { type Counter, putSelf, raiseCounters, type Self, selfIn } from './self';
 import type { Batch, NewEntry, TouchRow } from './store';
-import { withEntries } from './tally';
+import { withEntries, withoutEntries } from './tally';
 
 /** What a transaction left behind for the memory of the page. */
 export interface Written {
@@ -15,21 +17,26 @@ export interface Written {
 export const writeBatch = async (t: Tables, batch: Batch): Promise<Written & { readonly entries: Entry[] }> => {
   const before = (await selfIn(t)) as Self;
   const entries = batch.entries.map((entry, i) => named(entry, before.device, before.n + i + 1));
+  refuseErased(await erasedIn(t), entries);
   if (entries.length > 0) await t.entries.bulkAdd(entries);
-  const moved = await refreshCurrent(t, new Set(entries.map((entry) => entry.thing)));
+  const gone = await eraseIn(t, entries);
+  const moved = await refreshCurrent(t, new Set([...entries, ...gone].map((entry) => entry.thing)));
   await markTouches(t, batch);
+  if (batch.instead) await sayInstead(t, batch.instead);
   if (batch.notes) await t.meta.put(batch.notes);
-  await writeDeed(t, batch.deed);
+  await writeDeed(t, batch.deed, entries.some(isErasure));
   const self = {
     ...before,
     n: before.n + entries.length,
-    tally: withEntries(
-      before.tally,
-      entries.map((entry) => entry.id),
-    ),
+    tally: withoutEntries(withEntries(before.tally, idsOf(entries)), idsOf(gone)),
   };
   await putSelf(t, self);
-  const counters = await raiseCounters(t, new Set(entries.map((entry) => entry.within)), moved.came, moved.went);
+  const counters = await raiseCounters(
+    t,
+    new Set([...entries, ...gone].map((entry) => entry.within)),
+    moved.came,
+    moved.went,
+  );
   return { entries, self, counters };
 };
 
@@ -66,8 +73,10 @@ const markTouches = async (t: Tables, batch: Batch): Promise<void> => {
   if (batch.dropsTouches && batch.dropsTouches.length > 0) await t.touches.bulkDelete([...batch.dropsTouches]);
 };
 
-const writeDeed = async (t: Tables, { id, name, at, undoes }: Batch['deed']): Promise<void> => {
-  await t.deeds.add({ deed: id, name, at, ...(undoes ? { undoes } : {}) } as never);
+const idsOf = (entries: readonly Entry[]): string[] => entries.map((entry) => entry.id);
+
+const writeDeed = async (t: Tables, { id, name, at, undoes }: Batch['deed'], erases: boolean): Promise<void> => {
+  await t.deeds.add({ deed: id, name, at, ...(undoes ? { undoes } : {}), ...(erases ? { erases } : {}) } as never);
   if (undoes === undefined) return;
   const undone = await t.deeds.where('deed').equals(undoes).first();
   if (undone) await t.deeds.put({ ...undone, undone: true });

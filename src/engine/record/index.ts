@@ -16,10 +16,12 @@ export { earlierRound, findingsOf, visitOf } from './lookingUp';
 export { roundsCountedAs } from './mergedRounds';
 export { idPart, nameOf, type Origin, seriesOf } from './names';
 export { daysApart, type PairOfRounds, roundsThatMayBeOne } from './oneRound';
+export { inOwnWords } from './ownWords';
 export type * from './reason';
 export { sameContent, sameEntry } from './sameEntry';
 export type * from './sculptureRecord';
 export { type EntryToBe, type Undoing, undoingEntries } from './undoing';
+export { holdsWords, type Where, withWords } from './wordsIn';
 export {
   type Count,
   type Coverage,

@@ -26,7 +26,8 @@ const shownBy = (deedEntries: readonly Entry[], all: readonly Entry[]): readonly
 
 /**
  * The entries that take back one deed: for what it changed, the state before, with its author and date; for what it created,
- * `gone`. A deed that settled two versions comes back as two. `entriesOf` gives all entries of a thing, the deed's own among them.
+ * `gone`. A deed that settled two versions comes back as two; what the deed changed stays where the state before was erased since.
+ * `entriesOf` gives all entries of a thing, the deed's own among them.
  * Deeds are taken back one after the other, the latest first.
  */
 export const undoingEntries = (
@@ -47,6 +48,8 @@ export const undoingEntries = (
     const before = all.filter((e) => replaced.has(e.id) && !inDeed.has(e.id));
     const shown = shownBy(own, all);
     const same = { thing, deed: undo.deed, replaces: shown.map((e) => e.id) };
+    const changed = [...replaced].some((id) => !inDeed.has(id));
+    if (before.length === 0 && changed) return [];
     if (before.length === 0) {
       const { kind, within, v, body } = shown[0] as Entry;
       return [{ ...same, id: undo.newId(), kind, within, v, at: undo.at, by: undo.by, gone: true, body }];

@@ -37,6 +37,11 @@ export const reasonsOfDevice = {
   'built upon': (s) =>
     `The import cannot be taken back: ${s.times('count', 'later entry rests', 'later entries rest')} on it. Undo those first.`,
   'no such import': () => 'This import is not known on this device, so it cannot be taken back here.',
+  'photo erased': (s) =>
+    `This picture was erased from the survey on ${s.day('day')} (“${s.text('reason')}”), so it is not taken in again. Take another one.`,
+  'name erased': (s) =>
+    `This person’s name was erased from the survey on ${s.day('day')} (“${s.text('reason')}”), so no name is taken for this surveyor again. Add a new surveyor to name somebody.`,
+  'erasing stands': () => 'Something was erased by this, and what was erased is gone for good: it cannot be taken back.',
   'id twice': (s) =>
     `Two different contents bear the same entry number (${s.text('id')}). One of the files was changed by hand; ask for an unchanged one.`,
   'photo not kept': () => 'The photo read back is not the one that was stored. Take it again.',
