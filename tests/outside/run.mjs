@@ -3,7 +3,9 @@ import { spawnSync } from 'node:child_process';
 import { runSuites } from '../suites.mjs';
 
 const packages = [
+  'apache2',
   'libimage-exiftool-perl',
+  'openssl',
   'poppler-utils',
   'python3-jsonschema',
   'python3-pil',

@@ -14,6 +14,8 @@ export const folderReasons = {
   'folder: locked': ['path'],
   'folder: full': [],
   'folder: file too large': ['path', 'megabytes'],
+  /** Larger than anything this app writes. */
+  'folder: file not ours': ['path'],
   /** Any other answer: the number of HTTP. */
   'folder: refused': ['status', 'path'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;

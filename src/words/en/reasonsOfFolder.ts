@@ -20,6 +20,8 @@ export const reasonsOfFolder = {
     'The server has no room left. What is waiting stays here; ask whoever looks after the server to make room.',
   'folder: file too large': (s) =>
     `“${s.text('path')}” is larger than the server takes (${s.number('megabytes', 1)} MB). It stays here; carry it by a file, or ask whoever looks after the server.`,
+  'folder: file not ours': (s) =>
+    `“${s.text('path')}” in the folder is larger than anything this app writes, so it is not read. Ask whoever put it there.`,
   'folder: refused': (s) =>
     `The server refused “${s.text('path')}” (answer ${s.text('status')}). Try again later; if it stays, tell whoever looks after the server that number.`,
 } satisfies Readonly<Record<string, (s: Params) => string>>;

@@ -1,0 +1,73 @@
+import { StoreProblem } from '../storeProblem';
+import { refusedBy } from './davAnswers';
+import { type Answer, askedOf, type DavAccess, davAsk, davAskListing, type Question } from './davAsk';
+import { isPlainName, type Listed, listingAsked } from './davListing';
+import { folderReason } from './reasonCodes';
+
+/**
+ * A WebDAV folder (RFC 4918) on the server this page came from. `root` is an address beside the page; name and password
+ * are held by this object and nowhere else.
+ */
+export function davFolder({ root, name, password }: { root: string; name: string; password: string }) {
+  if (name.includes(':')) throw new StoreProblem(folderReason('folder: name with colon', {}));
+  const access: DavAccess = { root: new URL(root, location.href), name, password };
+  const ask = (question: Question): Promise<Answer> => davAsk(access, { ...question, path: plain(question.path) });
+  const refused = ({ status }: Answer, question: Question) => refusedBy(status, askedOf(access, question));
+
+  /** Folders on the way to a file. One that is there already is answered with 405, or sent on to where it is. */
+  const makeFoldersOf = async (path: string, signal?: AbortSignal): Promise<void> => {
+    const above = path.split('/').slice(0, -1);
+    for (const [depth] of above.entries()) {
+      const question = { method: 'MKCOL', path: `${above.slice(0, depth + 1).join('/')}/`, signal };
+      const answer = await ask(question);
+      if (![201, 301, 405].includes(answer.status)) throw refused(answer, question);
+    }
+  };
+
+  return {
+    /** What is right in a folder; `''` is the whole. A folder that is not there holds nothing. */
+    async list(folder: string, signal?: AbortSignal): Promise<Listed[]> {
+      const path = folder === '' ? '' : `${folder}/`;
+      const headers = { Depth: '0', 'Content-Type': 'application/xml; charset=utf-8' };
+      const question = { method: 'PROPFIND', path, headers, body: listingAsked, signal };
+      const answer = await ask(question);
+      if (answer.status === 404 && folder !== '') return [];
+      if (answer.status !== 207) throw refused(answer, question);
+      return davAskListing(access, path, signal);
+    },
+    /** The bytes of a file, or `undefined` where there is none. */
+    async get(path: string, signal?: AbortSignal): Promise<Uint8Array<ArrayBuffer> | undefined> {
+      const question = { method: 'GET', path, signal };
+      const answer = await ask(question);
+      if (answer.status === 404) return undefined;
+      if (!answer.bytes) throw refused(answer, question);
+      return answer.bytes;
+    },
+    /** Writes a file that is not there yet, with the folders on the way to it. One that is there is left as it is. */
+    async put(path: string, bytes: Uint8Array<ArrayBuffer>, signal?: AbortSignal): Promise<'put' | 'there already'> {
+      const headers = { 'If-None-Match': '*', 'Content-Type': 'application/octet-stream' };
+      const question = { method: 'PUT', path, headers, body: bytes, signal };
+      let answer = await ask(question);
+      if (path.includes('/') && (answer.status === 409 || answer.status === 404)) {
+        await makeFoldersOf(path, signal);
+        answer = await ask(question);
+      }
+      if (answer.status === 412) return 'there already';
+      // Success as such will not do: a network's sign-in page gives that too, and keeps nothing.
+      if (answer.status !== 201 && answer.status !== 204) throw refused(answer, question);
+      return 'put';
+    },
+    /** Takes a file away. One that is not there is taken away already. */
+    async remove(path: string, signal?: AbortSignal): Promise<void> {
+      const question = { method: 'DELETE', path, signal };
+      const answer = await ask(question);
+      if (answer.status !== 204 && answer.status !== 404) throw refused(answer, question);
+    },
+  };
+}
+
+function plain(path: string): string {
+  const steps = path.replace(/\/$/, '').split('/');
+  if (path !== '' && !steps.every(isPlainName)) throw new Error(`Not a path of this app: ${path}`);
+  return path;
+}
