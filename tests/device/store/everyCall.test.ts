@@ -36,6 +36,14 @@ const elsewhere = (id: string, thing: string, replaces: string[] = []): Entry =>
 const coming = [elsewhere('f1', 'zone/1', ['one-1']), elsewhere('f2', 'zone/7'), elsewhere('f3', 'zone/2')];
 const arriving = { id: 'in', name: { code: 'in', params: {} }, at };
 
+const photo = { sha256: 'a'.repeat(64), mime: 'image/jpeg', bytes: new Uint8Array([1, 2, 3]).buffer };
+const erasure = entry('e-1', 'erasure/e', {
+  entries: ['two-1', 'one-2'],
+  hashes: [photo.sha256],
+  reason: 'Asked for',
+  date: '2026-05-20',
+});
+
 interface Deed {
   before?(store: Store): Promise<unknown>;
   run(store: Store): Promise<unknown>;
@@ -62,6 +70,25 @@ const deeds: Readonly<Record<string, Deed>> = {
   },
   'carrying a survey in': { run: (store) => store.takeIn(coming, arriving) },
   'taking an import out': { before: (store) => store.takeIn(coming, arriving), run: (store) => store.takeOut('in') },
+  erasing: {
+    before: async (store) => {
+      await store.keepPhoto(photo);
+      await store.touch(touch('zone/1'));
+      await store.commit({ ...batchOf('two', [entry('two-1', 'zone/3', { note: 'Ann' })]), settlesTouches: [1] });
+    },
+    run: (store) =>
+      store.commit({
+        ...batchOf('erased', [erasure, entry('again-1', 'zone/1', { letter: 'Q' }, ['one-1'])]),
+        instead: { words: ['Ann'], put: 'Steward' },
+      }),
+  },
+  'carrying an erasure in': {
+    before: async (store) => {
+      await store.keepPhoto(photo);
+      await store.commit(batchOf('two', [entry('two-1', 'zone/3', {})]));
+    },
+    run: (store) => store.takeIn([...coming, { ...elsewhere('f9', 'erasure/e'), body: erasure.body }], arriving),
+  },
   'making present states anew': { run: (store) => store.rebuildCurrent() },
 };
 
@@ -71,6 +98,8 @@ const lying = async (store: Store) => ({
   present: await store.within('sculpture/s'),
   touches: await store.touchesOf('round/r'),
   last: await store.lastDeed(),
+  bytes: await store.photosHere(),
+  held: await store.held(),
 });
 
 test.each(Object.keys(deeds))(
