@@ -11,7 +11,7 @@ import { folderReason } from './reasonCodes';
 export function davFolder({ root, name, password }: { root: string; name: string; password: string }) {
   if (name.includes(':')) throw new StoreProblem(folderReason('folder: name with colon', {}));
   const access: DavAccess = { root: new URL(root, location.href), name, password };
-  const ask = (question: Question): Promise<Answer> => davAsk(access, { ...question, path: plain(question.path) });
+  const ask = (question: Question): Promise<Answer> => davAsk(access, question);
   const refused = ({ status }: Answer, question: Question) => refusedBy(status, askedOf(access, question));
 
   /** Folders on the way to a file. One that is there already is answered with 405, or sent on to where it is. */
@@ -27,7 +27,7 @@ export function davFolder({ root, name, password }: { root: string; name: string
   return {
     /** What is right in a folder; `''` is the whole. A folder that is not there holds nothing. */
     async list(folder: string, signal?: AbortSignal): Promise<Listed[]> {
-      const path = folder === '' ? '' : `${folder}/`;
+      const path = folder === '' ? '' : `${plain(folder)}/`;
       const headers = { Depth: '0', 'Content-Type': 'application/xml; charset=utf-8' };
       const question = { method: 'PROPFIND', path, headers, body: listingAsked, signal };
       const answer = await ask(question);
@@ -37,7 +37,7 @@ export function davFolder({ root, name, password }: { root: string; name: string
     },
     /** The bytes of a file, or `undefined` where there is none. */
     async get(path: string, signal?: AbortSignal): Promise<Uint8Array<ArrayBuffer> | undefined> {
-      const question = { method: 'GET', path, signal };
+      const question = { method: 'GET', path: plain(path), signal };
       const answer = await ask(question);
       if (answer.status === 404) return undefined;
       if (!answer.bytes) throw refused(answer, question);
@@ -46,7 +46,7 @@ export function davFolder({ root, name, password }: { root: string; name: string
     /** Writes a file that is not there yet, with the folders on the way to it. One that is there is left as it is. */
     async put(path: string, bytes: Uint8Array<ArrayBuffer>, signal?: AbortSignal): Promise<'put' | 'there already'> {
       const headers = { 'If-None-Match': '*', 'Content-Type': 'application/octet-stream' };
-      const question = { method: 'PUT', path, headers, body: bytes, signal };
+      const question = { method: 'PUT', path: plain(path), headers, body: bytes, signal };
       let answer = await ask(question);
       if (path.includes('/') && (answer.status === 409 || answer.status === 404)) {
         await makeFoldersOf(path, signal);
@@ -59,7 +59,7 @@ export function davFolder({ root, name, password }: { root: string; name: string
     },
     /** Takes a file away. One that is not there is taken away already. */
     async remove(path: string, signal?: AbortSignal): Promise<void> {
-      const question = { method: 'DELETE', path, signal };
+      const question = { method: 'DELETE', path: plain(path), signal };
       const answer = await ask(question);
       if (answer.status !== 204 && answer.status !== 404) throw refused(answer, question);
     },
@@ -67,7 +67,6 @@ export function davFolder({ root, name, password }: { root: string; name: string
 }
 
 function plain(path: string): string {
-  const steps = path.replace(/\/$/, '').split('/');
-  if (path !== '' && !steps.every(isPlainName)) throw new Error(`Not a path of this app: ${path}`);
+  if (!path.split('/').every(isPlainName)) throw new Error(`Not a path of this app: ${path}`);
   return path;
 }
