@@ -90,7 +90,7 @@ export { setScale } from './setScale';
 export { type Settings, setSetting, settings } from './settings';
 export { type SettleChoice, sayApart, sayOne, settle } from './settle';
 export { joinZones, type SplitPart, splitZone } from './splitZone';
-export { askPersistence, checkStore, type StorageHealth, storageHealth } from './storageHealth';
+export { askPersistence, type StorageHealth, storageHealth } from './storageHealth';
 export { addSurveyor, editSurveyor, setSurveyor } from './surveyors';
 export { type TabState, tabs, takeOver } from './tabs';
 export { editTreatment, recordTreatment, removeTreatment, type TreatmentFields } from './treatments';

@@ -50,6 +50,9 @@ export const refusalCodes = {
   'invented into real': [],
   'import done already': [],
   'demo not here': ['said'],
+  'erasing reason missing': [],
+  'reason holds the name': [],
+  'no name to erase': [],
   /** So many things speak of the photo. */
   'photo in use': ['count'],
   'no eye check under way': [],
@@ -69,6 +72,10 @@ export const refusalCodes = {
   'length not valid': [],
   'scale ends in one place': [],
   'water runs to itself': [],
+  'checking left off': [],
+  /** The bag holds none of the photos that are to leave this device. */
+  'bag holds none of them': ['name'],
+  'no photos chosen': [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** What the undo button names: one code for every deed. */
@@ -128,6 +135,8 @@ export const deedCodes = {
   'deed: pairs of photos set': ['pairs'],
   'deed: pairs of photos removed': [],
   'deed: photo removed': [],
+  'deed: photo erased': [],
+  'deed: name erased': [],
   'deed: coverage measured': ['way', 'kind'],
   'deed: measurement removed': ['way', 'kind'],
   'deed: outline drawn': ['letter', 'side'],

@@ -1,9 +1,7 @@
 import { isSecureAddress } from '../device/address';
-import { sha256 } from '../device/hash';
 import { askToPersist, isPersisted } from '../device/persistence';
 import type { Reason } from '../engine/record';
-import type { Desk, Outcome, Question } from './desk';
-import { attempt } from './outcome';
+import type { Desk, Question } from './desk';
 import { ask } from './questions/question';
 
 /** How safely the record lies on this device. Our own count: what the browser says of its space is no gauge. */
@@ -41,27 +39,3 @@ export const askPersistence = async (desk: Desk): Promise<StorageHealth['persist
   desk.store.tell();
   return answer;
 };
-
-/**
- * Counts and checksums everything, holds the present state against the entries, and hashes every photo anew. Slow; for a
- * button.
- */
-export const checkStore = (desk: Desk): Promise<Outcome<StoreChecked>> =>
-  attempt(async () => {
-    const entries = await desk.store.checkCounts();
-    const here = await desk.store.photosHere();
-    let altered = 0;
-    // One at a time: all of them together are more than a page may hold.
-    for (const name of here) {
-      const kept = await desk.store.photo(name);
-      if (!kept || (await sha256(kept.bytes)) !== name) altered++;
-    }
-    return { entries, photos: here.length, altered };
-  });
-
-export interface StoreChecked {
-  readonly entries: number;
-  readonly photos: number;
-  /** Photos whose bytes are not those their name was made from. */
-  readonly altered: number;
-}

@@ -2,6 +2,7 @@ import { deviceBox } from '../../device/box';
 import { StoreProblem } from '../../device/storeProblem';
 import type { Desk } from '../desk';
 import { inTurn } from '../inTurn';
+import { rememberedAnew } from './remembered';
 
 /** What left this device. */
 export interface Carried {
@@ -42,17 +43,18 @@ export const carriedOut = (desk: Desk, { made, ...carried }: Carried): Promise<v
   inTurn(desk.store, async () => {
     const { store } = desk;
     const row: CarriedRow = { ...carried, at: desk.now(), device: store.device, made: made ?? store.made };
-    if (row.sculptures === undefined) {
-      const beside = inBox(store.name);
-      deviceBox.write(boxKey(store.name), [row, ...beside.filter(({ what }) => what !== row.what)]);
-    }
-    try {
-      await store.setMeta(key, withRow(await carriedRows(desk), row));
-    } catch (error) {
-      if (!(error instanceof StoreProblem)) throw error;
-    }
-    store.tell();
+    const rows = await carriedRows(desk).catch(nothingOf);
+    if (row.sculptures === undefined)
+      deviceBox.write(boxKey(store.name), [row, ...inBox(store.name).filter(({ what }) => what !== row.what)]);
+    await store.setMeta(key, withRow(rows, row)).catch(nothingOf);
+    rememberedAnew(desk);
   });
+
+/** A store that cannot be written to now is no reason to refuse: the line beside it stands. */
+const nothingOf = (error: unknown): [] => {
+  if (!(error instanceof StoreProblem)) throw error;
+  return [];
+};
 
 /** A folder is written to often: its last line stands for all before. */
 const withRow = (rows: readonly CarriedRow[], row: CarriedRow): CarriedRow[] =>

@@ -1,1 +1,16 @@
-export { type Carried, type CarriedRow, carriedOut } from './carriedOut';
+export { type Carried, type CarriedRow, carriedOut, lastFilesOf } from './carriedOut';
+export { type ErasedRow, erasedSoFar } from './erased';
+export { type EraseName, eraseName } from './eraseName';
+export { erasePhoto } from './erasePhoto';
+export {
+  type Checked,
+  type Checking,
+  checkStore,
+  checkWhenDue,
+  clearStray,
+  lastChecked,
+  makeAnew,
+  setDamagedAside,
+} from './lookThrough';
+export { type SinceCarried, sinceCarried } from './sinceCarried';
+export { type NamesFound, type Naming, whatNames } from './whatNames';

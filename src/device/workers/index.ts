@@ -14,4 +14,5 @@ export {
   type Words,
 } from './kept';
 export type { FirmnessAsked } from './redraws';
+export { lookedKey } from './through';
 export { shares, type Work, workOut } from './workOut';

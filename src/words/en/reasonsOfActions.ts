@@ -66,6 +66,10 @@ export const reasonsOfActions = {
   'photo size not known': () =>
     'The size of this photo is not known, so nothing can be measured on it. Add the photo again from its file.',
   'photo laid on itself': () => 'A photo cannot be laid on itself. Choose another.',
+  'erasing reason missing': () =>
+    'The reason is missing. Write why this is erased: it stays in the record when all else is gone.',
+  'reason holds the name': () => 'The reason holds the very name that is to go. Write it without the name.',
+  'no name to erase': () => 'No name is kept for this surveyor, so there is none to erase.',
   'photo in use': (s) =>
     `${s.times('count', 'finding, zone or measurement shows', 'findings, zones or measurements show')} this photo, so it stays. Take it out there first.`,
   'nothing drawn': () => 'Nothing is being drawn here. Choose a zone and touch the corners of its outline.',
@@ -85,6 +89,10 @@ export const reasonsOfActions = {
   'length not valid': () => 'This is no length. Write it in metres, more than 0 and up to 1,000.',
   'scale ends in one place': () => 'Both ends lie in one place. Touch two places further apart.',
   'water runs to itself': () => 'Water runs from one zone to another. Choose two.',
+  'checking left off': () => 'Left off before everything was looked through. Nothing was changed.',
+  'bag holds none of them': (s) =>
+    `“${s.text('name')}” holds none of the photos you chose. Open the bag they were carried out in.`,
+  'no photos chosen': () => 'No photos are chosen that lie on this device. Choose a sculpture.',
   'no eye check under way': () => 'No eye check is under way here. Begin one.',
   'demo not here': (s) => `The invented collection could not be loaded (${s.text('said')}). Try again with a network.`,
 } satisfies Readonly<Record<string, Sentence>>;
@@ -145,6 +153,8 @@ export const namesOfDeeds = {
   'deed: pairs of photos set': (s) => `laid one photo on another by ${s.times('pairs', 'pair', 'pairs')}`,
   'deed: pairs of photos removed': () => 'took away the pairs of two photos',
   'deed: photo removed': () => 'removed a photo',
+  'deed: photo erased': () => 'erased a photo',
+  'deed: name erased': () => 'erased a name',
   'deed: coverage measured': (s) => `measured ${s.kind('kind')} on a photo, ${s.method('way')}`,
   'deed: measurement removed': (s) => `removed the measurement of ${s.kind('kind')} on a photo, ${s.method('way')}`,
   'deed: outline drawn': (s) => `drew zone ${s.text('letter')} on the side ${s.text('side')}`,
