@@ -46,8 +46,11 @@ const forgetDeeds = async (t: Tables, gone: readonly Entry[]): Promise<void> => 
   }
 };
 
-/** Inside a transaction: words that are to go from the log of touches, the names of deeds and the notes of this device. */
-export const sayInstead = async (t: Tables, { words, put }: NonNullable<Batch['instead']>): Promise<void> => {
+/**
+ * Inside a transaction: words that are to go from the log of touches, the names of deeds and the notes of this device. Gives the rounds
+ * whose touches say something else now.
+ */
+export const sayInstead = async (t: Tables, { words, put }: NonNullable<Batch['instead']>): Promise<string[]> => {
   const otherwise = (row: unknown): unknown =>
     words.reduce((said: unknown, each) => withWords(said, each, put, inOwnWords), row);
   const moved = <T extends object>(rows: readonly T[]): T[] =>
@@ -55,7 +58,9 @@ export const sayInstead = async (t: Tables, { words, put }: NonNullable<Batch['i
       const said = otherwise(row) as T;
       return said === row ? [] : [said];
     });
-  await t.touches.bulkPut(moved(await t.touches.toArray()));
+  const touches = moved(await t.touches.toArray());
+  await t.touches.bulkPut(touches);
   await t.deeds.bulkPut(moved(await t.deeds.toArray()));
   await t.meta.bulkPut(moved((await t.meta.toArray()).filter(({ key }) => !ownRow(key))));
+  return [...new Set(touches.map(({ round }) => round))];
 };

@@ -22,7 +22,7 @@ export const writeBatch = async (t: Tables, batch: Batch): Promise<Written & { r
   const gone = await eraseIn(t, entries);
   const moved = await refreshCurrent(t, new Set([...entries, ...gone].map((entry) => entry.thing)));
   await markTouches(t, batch);
-  if (batch.instead) await sayInstead(t, batch.instead);
+  const spoken = batch.instead ? await t.current.bulkGet(await sayInstead(t, batch.instead)) : [];
   if (batch.notes) await t.meta.put(batch.notes);
   await writeDeed(t, batch.deed, entries.some(isErasure));
   const self = {
@@ -31,12 +31,8 @@ export const writeBatch = async (t: Tables, batch: Batch): Promise<Written & { r
     tally: withoutEntries(withEntries(before.tally, idsOf(entries)), idsOf(gone)),
   };
   await putSelf(t, self);
-  const counters = await raiseCounters(
-    t,
-    new Set([...entries, ...gone].map((entry) => entry.within)),
-    moved.came,
-    moved.went,
-  );
+  const withins = new Set([...entries, ...gone, ...spoken.flatMap((round) => round ?? [])].map(({ within }) => within));
+  const counters = await raiseCounters(t, withins, moved.came, moved.went);
   return { entries, self, counters };
 };
 
