@@ -21,6 +21,10 @@ export interface CarryPreview {
   readonly unknown: number;
   readonly keptAtHome: number;
   readonly photosMissing: number;
+  /** Entries here, and photos whose bytes are here, that erasures in the file take out for good. */
+  readonly erased: { readonly entries: number; readonly photos: number };
+  /** Entries of the file that were erased here before: not taken. */
+  readonly refused: number;
   /** What is worth saying about the file. */
   readonly notes: readonly Reason[];
 }
@@ -80,6 +84,8 @@ export const openSurveyFile = async (
       unknown: survey.unknown.length,
       keptAtHome,
       photosMissing: rows.reduce((sum, row) => sum + row.photosMissing, 0),
+      erased: changes.erased,
+      refused: changes.refused,
       notes: survey.notes,
     },
   };

@@ -8,7 +8,7 @@ interface Frame {
 
 /**
  * The entries that keep a thing standing when some of its entries are erased: each head that goes is said again, otherwise, with its
- * author and its time; and what only the erased had replaced is replaced anew, so that no earlier state rises again. `all` are all
+ * author, its time and its standing among other versions; and what only the erased had replaced is replaced anew, so that no earlier state rises again. `all` are all
  * entries of one thing.
  */
 export const restated = (
@@ -25,7 +25,7 @@ export const restated = (
   const orphans = standing.map((entry) => entry.id).filter((id) => !headIds.has(id) && !replaced.has(id));
   const going = heads.filter((head) => erased.has(head.id));
   const anew = going.length > 0 ? going : orphans.length > 0 ? heads.slice(0, 1) : [];
-  return anew.map(({ id, thing, kind, within, v, at, by, gone, body }, i) => ({
+  return anew.map(({ id, restores, thing, kind, within, v, at, by, gone, body }, i) => ({
     id: newId(),
     thing,
     kind,
@@ -35,6 +35,7 @@ export const restated = (
     by,
     deed,
     replaces: [id, ...(i === 0 ? orphans : [])],
+    restores: restores ?? id,
     ...(gone ? { gone } : {}),
     body: otherwise(body),
   }));

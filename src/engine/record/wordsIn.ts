@@ -7,7 +7,7 @@ const pattern = (words: string): RegExp => {
   return new RegExp(`(?<![\\p{L}\\p{N}])${parts.join('\\s+')}(?![\\p{L}\\p{N}])`, 'giu');
 };
 
-const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
+const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 
 /** Which texts may be looked into, by the path of field names to them. */
 export type Where = (path: readonly string[]) => boolean;

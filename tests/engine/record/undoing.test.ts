@@ -99,4 +99,11 @@ describe('Undo', () => {
     expect(made[0]).toMatchObject({ restores: uuid(10), replaces: [uuid(12)] });
     expect(after).toMatchObject({ gone: false, heads: [made[0]?.id] });
   });
+
+  it('of a change whose earlier state was erased since leaves the thing as it stands, and never takes it away', () => {
+    const edit = one(11, { deed, replaces: [uuid(10)], body: bodies.finding({ severity: 'severe' }) });
+    const { made, after } = undone([], [edit]);
+    expect(made).toEqual([]);
+    expect(after.lead).toEqual(edit);
+  });
 });
