@@ -4,13 +4,19 @@ import { openStore, type Store, type StoreOpening } from '../device/store';
 import { StoreProblem } from '../device/storeProblem';
 import { nameOf, type Reason } from '../engine/record';
 import type { Desk } from './desk';
+import { type CarriedRow, lastFilesOf } from './keeping';
 import { settings } from './settings';
 
 /** What opening the record on this device came to. */
 export type Opening =
   | { readonly state: 'open'; readonly desk: Desk }
-  /** The browser removed the data; opening the last survey file after starting afresh brings it back. */
-  | { readonly state: 'removed'; readonly reason: Reason; startAfresh(): Promise<Opening> }
+  /** The browser removed the data; opening what was carried out last, after starting afresh, brings it back. */
+  | {
+      readonly state: 'removed';
+      readonly reason: Reason;
+      readonly lastFiles: readonly CarriedRow[];
+      startAfresh(): Promise<Opening>;
+    }
   | { readonly state: 'problem'; readonly reason: Reason };
 
 export const databaseNames = { own: 'patina-round', demo: 'patina-round-demo' } as const;
@@ -25,7 +31,11 @@ export const opened = async (name: string, invented: boolean): Promise<Opening> 
   const asOpening = (opening: StoreOpening): Opening =>
     opening.state === 'open'
       ? { state: 'open', desk: deskOn(opening.store, invented ? { invented, today: () => dayOfGarden } : { invented }) }
-      : { ...opening, startAfresh: () => safely(async () => asOpening(await opening.startAfresh())) };
+      : {
+          ...opening,
+          lastFiles: lastFilesOf(name),
+          startAfresh: () => safely(async () => asOpening(await opening.startAfresh())),
+        };
   return safely(async () => asOpening(await openStore(name, () => nameOf.collection(newId()))));
 };
 

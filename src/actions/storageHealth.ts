@@ -1,5 +1,6 @@
 import { isSecureAddress } from '../device/address';
 import { askToPersist, isPersisted } from '../device/persistence';
+import { looksPrivate } from '../device/privateWindow';
 import type { Reason } from '../engine/record';
 import type { Desk, Question } from './desk';
 import { ask } from './questions/question';
@@ -13,6 +14,8 @@ export interface StorageHealth {
   /** Bytes of photos and thumbnails, and an estimate of the entries from their number. */
   readonly bytes: number;
   readonly secure: boolean;
+  /** The browser gave away that it forgets everything when this window is closed. */
+  readonly forgets: boolean;
   /** What a person should know: insecure address, entries missing, a copied tablet. */
   readonly notes: readonly Reason[];
 }
@@ -23,10 +26,10 @@ export const storageHealth = (desk: Desk): Question<StorageHealth> =>
     'storageHealth',
     () => `${desk.store.changes()} ${asked}`,
     async () => {
-      const [persisted, held] = await Promise.all([isPersisted(), desk.store.held()]);
+      const [persisted, held, forgets] = await Promise.all([isPersisted(), desk.store.held(), looksPrivate()]);
       const secure = isSecureAddress();
       const insecure = secure ? [] : [{ code: 'address not secure', params: {} }];
-      return { persisted, ...held, secure, notes: [...insecure, ...desk.store.notes] };
+      return { persisted, ...held, secure, forgets, notes: [...insecure, ...desk.store.notes] };
     },
   );
 

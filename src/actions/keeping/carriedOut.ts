@@ -44,7 +44,8 @@ export const carriedOut = (desk: Desk, { made, ...carried }: Carried): Promise<v
     const { store } = desk;
     const row: CarriedRow = { ...carried, at: desk.now(), device: store.device, made: made ?? store.made };
     const rows = await carriedRows(desk).catch(nothingOf);
-    if (row.sculptures === undefined)
+    // The invented garden leaves no trace.
+    if (row.sculptures === undefined && !desk.invented)
       deviceBox.write(boxKey(store.name), [row, ...inBox(store.name).filter(({ what }) => what !== row.what)]);
     await store.setMeta(key, withRow(rows, row)).catch(nothingOf);
     rememberedAnew(desk);
@@ -73,6 +74,8 @@ export const lastFilesOf = (store: string): readonly CarriedRow[] => {
   const bag = files.findIndex(({ what }) => what === 'bag');
   return bag < 0 ? files : files.slice(0, bag + 1);
 };
+
+export const lastFiles = ({ store }: Desk): readonly CarriedRow[] => lastFilesOf(store.name);
 
 const inBox = (store: string): readonly CarriedRow[] => {
   const kept = deviceBox.read(boxKey(store));

@@ -1,4 +1,4 @@
-export { type Carried, type CarriedRow, carriedOut, lastFilesOf } from './carriedOut';
+export { type Carried, type CarriedRow, carriedOut, lastFiles, lastFilesOf } from './carriedOut';
 export { type ErasedRow, erasedSoFar } from './erased';
 export { type EraseName, eraseName } from './eraseName';
 export { erasePhoto } from './erasePhoto';
@@ -12,5 +12,6 @@ export {
   makeAnew,
   setDamagedAside,
 } from './lookThrough';
+export { askToKeep, notNow, persistenceWanted } from './persistence';
 export { type SinceCarried, sinceCarried } from './sinceCarried';
 export { type NamesFound, type Naming, whatNames } from './whatNames';

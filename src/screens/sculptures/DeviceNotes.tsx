@@ -21,8 +21,14 @@ export function DeviceNotes() {
           <p>{words.installWhat}</p>
         </Notice>
       )}
+      {health?.forgets && (
+        <Notice kind="stop" title={words.forgets}>
+          <p>{words.forgetsWhat}</p>
+        </Notice>
+      )}
       <Notice title={words.unencrypted}>
         <p>{words.unencryptedWhat}</p>
+        {health?.persisted !== 'yes' && <p>{words.notPrivate}</p>}
       </Notice>
     </Section>
   );

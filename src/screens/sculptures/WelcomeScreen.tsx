@@ -1,10 +1,12 @@
 import { type ReactNode, useId, useState } from 'react';
 import { useLocation } from 'wouter';
-import { openDemo } from '../../actions';
+import { lastFiles, openDemo } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Notice, OnIcon, Page } from '../parts';
-import { pathTo, useCollections } from '../shell';
+import { LastFiles, pathTo, useCollections, useDesk } from '../shell';
 import { DeviceNotes } from './DeviceNotes';
+import { asksForHomeScreen } from './homeScreen';
+import { InstallFirst } from './InstallFirst';
 import { StartYourOwn } from './StartYourOwn';
 import { WalkPicture } from './WalkPicture';
 import './welcome.css';
@@ -15,7 +17,12 @@ const words = w.sculptures.welcome;
 export function WelcomeScreen() {
   const [, go] = useLocation();
   const { showDemo } = useCollections();
+  const files = lastFiles(useDesk());
   const [setting, setSetting] = useState(false);
+  /** What is gone on with once the app is installed, or all the same. */
+  const [waits, setWaits] = useState<() => void>();
+  const install = asksForHomeScreen(navigator, matchMedia('(display-mode: standalone)').matches);
+  const installFirst = (then: () => void) => () => (install ? setWaits(() => then) : then());
   const [busy, setBusy] = useState(false);
   const [problem, setProblem] = useState<string>();
   const demo = async () => {
@@ -29,14 +36,27 @@ export function WelcomeScreen() {
     <Page title={words.title} over={words.over} lead={words.lead}>
       <div className="welcome">
         <ul className="ways bare">
-          <Way title={words.own} what={words.ownWhat} onClick={() => setSetting(true)} main />
-          <Way title={words.file} what={words.fileWhat} onClick={() => go(pathTo.carry())} />
+          <Way title={words.own} what={words.ownWhat} onClick={installFirst(() => setSetting(true))} main />
+          <Way title={words.file} what={words.fileWhat} onClick={installFirst(() => go(pathTo.carry()))} />
           <Way title={words.demo} what={busy ? words.demoLoading : words.demoWhat} onClick={demo} busy={busy} />
         </ul>
         <WalkPicture />
       </div>
       {problem && <Notice kind="problem" title={problem} />}
+      {files.length > 0 && (
+        <Notice kind="caution" title={words.hadFiles}>
+          <LastFiles files={files} />
+        </Notice>
+      )}
       <DeviceNotes />
+      <InstallFirst
+        open={waits !== undefined}
+        onClose={() => setWaits(undefined)}
+        onAllTheSame={() => {
+          setWaits(undefined);
+          waits?.();
+        }}
+      />
       <StartYourOwn open={setting} onClose={() => setSetting(false)} />
     </Page>
   );

@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useState } from 'react';
 import { type Desk, leaveDemo, type Opening } from '../../actions';
-import { sayReason, w } from '../../words';
-import { Button, Notice, Reading } from '../parts';
+import { w } from '../../words';
+import { Reading } from '../parts';
 import { type Collections, CollectionsContext } from './DeskContext';
+import { NotOpen } from './NotOpen';
 import { Shell } from './Shell';
 import { useDeviceSettings } from './useDeviceSettings';
 import './tokens.css';
@@ -50,29 +51,3 @@ export function App({ opening }: { readonly opening: Promise<Opening> }) {
 const goHome = () => {
   location.hash = '#/';
 };
-
-interface NotOpenProps {
-  readonly opening: Exclude<Opening, { readonly state: 'open' }>;
-  readonly show: (opening: Opening) => void;
-}
-
-function NotOpen({ opening, show }: NotOpenProps) {
-  return (
-    <main className="page narrow">
-      <h1>{w.shell.cannotOpen}</h1>
-      <Notice
-        kind="problem"
-        title={sayReason(opening.reason)}
-        actions={
-          opening.state === 'removed' && (
-            <Button kind="main" onClick={async () => show(await opening.startAfresh())}>
-              {w.shell.startAfresh}
-            </Button>
-          )
-        }
-      >
-        {opening.state === 'removed' && <p>{w.shell.startAfreshWhat}</p>}
-      </Notice>
-    </main>
-  );
-}

@@ -1,7 +1,8 @@
-import { tabs, takeOver } from '../../actions';
+import { lastFiles, tabs, takeOver } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Button, Notice } from '../parts';
 import { useCollections, useDesk } from './DeskContext';
+import { LastFiles } from './LastFiles';
 import { say } from './say';
 import { updateReady } from './updateReady';
 import { useQuestion } from './useQuestion';
@@ -47,20 +48,28 @@ function ReadingOnly() {
     const outcome = await takeOver(desk);
     say(outcome.ok ? w.shell.takenOver : sayReason(outcome.reason));
   };
+  const removed = tab.why?.code === 'data removed';
   return (
     <div className="shell-notice not-printed">
       <Notice
-        kind="caution"
-        title={w.shell.readingOnly}
+        kind={removed ? 'problem' : 'caution'}
+        title={removed ? w.shell.removed : w.shell.readingOnly}
         actions={
-          tab.canTakeOver && (
-            <Button kind="main" onClick={take}>
-              {w.shell.takeOver}
+          removed ? (
+            <Button kind="main" onClick={() => location.reload()}>
+              {w.shell.loadAgain}
             </Button>
+          ) : (
+            tab.canTakeOver && (
+              <Button kind="main" onClick={take}>
+                {w.shell.takeOver}
+              </Button>
+            )
           )
         }
       >
         <p>{tab.why ? sayReason(tab.why) : w.shell.readingOnlyWhat}</p>
+        {removed && <LastFiles files={lastFiles(desk)} />}
       </Notice>
     </div>
   );

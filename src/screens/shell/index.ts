@@ -1,4 +1,5 @@
 export { useCollections, useDesk } from './DeskContext';
+export { LastFiles } from './LastFiles';
 export { noAnswer } from './noAnswer';
 export { PixelsUnderWay } from './PixelsUnderWay';
 export { pathTo } from './paths';

@@ -35,6 +35,7 @@ export const sculptures = {
     demo: 'Look at an invented garden',
     demoWhat: 'Six bronzes, six years. Nothing in it is real; it stays apart and leaves with one touch.',
     demoLoading: 'Opening the garden …',
+    hadFiles: 'There was a survey on this device',
     setUp: 'Start your own collection',
     name: 'Name of the collection',
     nameHint: 'As it should stand on paper: the house, the park, the town.',
@@ -47,6 +48,18 @@ export const sculptures = {
     begin: 'Begin',
     begun: 'The collection is set up.',
   },
+  installFirst: {
+    title: 'Install it first',
+    why: 'In the browser, an iPad deletes what was entered here once the page was not used for a week. The installed app is spared that, and what is entered in the browser does not move over to it.',
+    steps: [
+      'Touch Share, the square with an arrow.',
+      'Touch “Add to Home Screen”, then “Add”.',
+      'Close this page and open Patina Round from the Home Screen.',
+    ],
+    shallInstall: 'I install it first',
+    allTheSame: 'Go on in the browser all the same',
+    allTheSameWhat: 'Going on here is fine for a look. Carry the survey out the same day.',
+  },
   device: {
     title: 'Before you begin',
     insecure: 'This address is not secure',
@@ -54,6 +67,10 @@ export const sculptures = {
       'The page was opened over plain http. It works while it is open, but it cannot be installed and will not open without a network. Use an https address, or this very computer.',
     unencrypted: 'Data lies unencrypted on this device',
     unencryptedWhat: 'Whoever can unlock the tablet can read it. Set a screen lock.',
+    forgets: 'This window forgets everything',
+    forgetsWhat:
+      'It is a private window: what is entered here is gone when it is closed. Open the app in an ordinary window.',
+    notPrivate: 'Not in a private window: what is entered there is gone when it is closed.',
     install: 'Put it on the Home Screen first',
     installWhat:
       'On an iPad, touch Share, then “Add to Home Screen”, and open it from there before the first entry. What is entered in the browser does not move over, and the browser deletes data of pages not used for a week.',

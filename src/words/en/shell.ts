@@ -34,7 +34,19 @@ export const shell = {
   lostWhat: 'The address may be old, or the thing it spoke of was taken away.',
   opening: 'Opening the survey …',
   cannotOpen: 'The survey could not be opened',
-  startAfresh: 'Start afresh',
+  removed: 'The survey was removed from this device',
+  lastFiles: 'Carried out last from this device:',
+  lastFile: {
+    bag: (day: string, entries: string, photos: string) => `a bag, ${day}: ${entries} entries, ${photos} photos`,
+    survey: (day: string, entries: string) => `a survey file, ${day}: ${entries} entries, without the photos`,
+  },
+  lastFilesNone:
+    'No file with everything was carried out from this device. If another device has the survey, carry it out there and open that file here.',
+  lostSince: (entries: string) =>
+    `Up to ${entries} entries were made after it. They are in no file of this device; look on other devices that had the survey.`,
+  openLast: 'Open the last file',
+  startAfresh: 'Begin with nothing',
   startAfreshWhat:
-    'You start with nothing. The last survey file you carried out brings everything back that was in it.',
+    'Opening the file brings back everything that was in it. Nothing is lost by beginning: the file can be opened later.',
+  loadAgain: 'Load again',
 } as const;
