@@ -132,6 +132,7 @@ export async function startApache({ room }: { room?: number } = {}): Promise<Apa
         asking.once('error', reject).end(body);
       }),
     async start() {
+      await apache.end();
       running = spawn('apache2', told, { env, detached: true, stdio: ['ignore', 'ignore', 'pipe'] });
       let said = '';
       running.stderr!.on('data', (piece) => {
@@ -151,14 +152,15 @@ export async function startApache({ room }: { room?: number } = {}): Promise<Apa
       throw new Error(`apache2 did not answer within half a minute. It said:\n${said}`);
     },
     async end() {
-      if ((running?.exitCode ?? running?.signalCode) !== null) return;
-      const ended = new Promise<void>((resolve) => running?.once('exit', () => resolve()));
+      const one = running;
+      if (!one || (one.exitCode ?? one.signalCode) !== null) return;
+      const ended = new Promise<void>((resolve) => one.once('exit', () => resolve()));
       endAll();
       await ended;
       rmSync(at('run', 'pid'), { force: true });
     },
     asked: () =>
-      readFileSync(at('log', 'access.log'), 'utf8')
+      readFileSync(at('log', 'other_vhosts_access.log'), 'utf8')
         .split('\n')
         .flatMap((line) => {
           const [, method, path, status] = /"([A-Z]+) (\S+) HTTP[^"]*" (\d+)/.exec(line) ?? [];

@@ -14,14 +14,19 @@ export function davFolder({ root, name, password }: { root: string; name: string
   const ask = (question: Question): Promise<Answer> => davAsk(access, question);
   const refused = ({ status }: Answer, question: Question) => refusedBy(status, askedOf(access, question));
 
-  /** Folders on the way to a file. One that is there already is answered with 405, or sent on to where it is. */
-  const makeFoldersOf = async (path: string, signal?: AbortSignal): Promise<void> => {
+  /**
+   * Makes the folders on the way to a file. What speaks against one is no fault yet: another tablet may have made it in
+   * the same moment, which servers answer each in their way. It is given back, for when the file fails too.
+   */
+  const foldersMadeFor = async (path: string, signal?: AbortSignal): Promise<StoreProblem | undefined> => {
+    let against: StoreProblem | undefined;
     const above = path.split('/').slice(0, -1);
-    for (const [depth] of above.entries()) {
+    for (const depth of above.keys()) {
       const question = { method: 'MKCOL', path: `${above.slice(0, depth + 1).join('/')}/`, signal };
       const answer = await ask(question);
-      if (![201, 301, 405].includes(answer.status)) throw refused(answer, question);
+      against = answer.status === 201 ? undefined : refused(answer, question);
     }
+    return against;
   };
 
   return {
@@ -49,8 +54,9 @@ export function davFolder({ root, name, password }: { root: string; name: string
       const question = { method: 'PUT', path: plain(path), headers, body: bytes, signal };
       let answer = await ask(question);
       if (path.includes('/') && (answer.status === 409 || answer.status === 404)) {
-        await makeFoldersOf(path, signal);
+        const against = await foldersMadeFor(path, signal);
         answer = await ask(question);
+        if (against && (answer.status === 409 || answer.status === 404)) throw against;
       }
       if (answer.status === 412) return 'there already';
       // Success as such will not do: a network's sign-in page gives that too, and keeps nothing.
