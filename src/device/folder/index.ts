@@ -1,1 +1,2 @@
+export { davFolder } from './davFolder';
 export { type FolderReasonCode, folderReason, folderReasons } from './reasonCodes';
