@@ -1,26 +1,49 @@
 import fc from 'fast-check';
-import { assemble, currentOf, type Entry, type EntryToBe, nameOf, undoingEntries } from '../../src/engine/record';
-import { bodies, round, sculpture, zoneA, zoneB } from '../files/entries';
+import { restated } from '../../src/actions/keeping/restated';
+import { unite } from '../../src/engine/exchange';
+import {
+  assemble,
+  currentOf,
+  type Entry,
+  type EntryToBe,
+  erasedBy,
+  erasureOf,
+  isErasure,
+  nameOf,
+  undoingEntries,
+} from '../../src/engine/record';
+import { bodies, collection, round, sculpture, uuid, zoneA, zoneB } from '../files/entries';
 
 /** What one of three tablets does next. `pick` is a number to choose with. */
+export interface Deed {
+  readonly do: 'write' | 'remove' | 'settle' | 'undo' | 'erase';
+  readonly on: number;
+  readonly pick: number;
+  readonly say: number;
+}
 export type Step =
-  | {
-      readonly do: 'write' | 'remove' | 'settle' | 'undo';
-      readonly on: number;
-      readonly pick: number;
-      readonly say: number;
-    }
-  | { readonly do: 'send'; readonly on: number; readonly to: number; readonly things: readonly boolean[] };
+  | Deed
+  | { readonly do: 'send'; readonly on: number; readonly to: number; readonly things: readonly boolean[] }
+  /** A file that was sent some time ago is opened, once more or elsewhere. */
+  | { readonly do: 'open'; readonly to: number; readonly pick: number };
 
 const things = [
   nameOf.finding(round, zoneA, 'green-spots', 'metal'),
   nameOf.finding(round, zoneB, 'green-spots', 'metal'),
   zoneA,
   sculpture,
+  nameOf.photo('ab'.repeat(32)),
+  nameOf.personName(nameOf.surveyor(uuid(7))),
 ] as const;
+const [, , , , photo, name] = things;
+
+const withinOf = (thing: string): string => (thing === name ? collection : sculpture);
 
 const bodyOf = (thing: string, say: number): Entry['body'] => {
   if (thing === sculpture) return { ...bodies.sculpture, note: `note ${say}` };
+  if (thing === name) return { surveyor: nameOf.surveyor(uuid(7)), name: `Name ${say}` };
+  if (thing === photo)
+    return { sculpture, sha256: 'ab'.repeat(32), mime: 'image/jpeg', bytes: 9, role: 'zone', note: `said ${say}` };
   if (thing === zoneA) return bodies.zone({ name: `Name ${say}`, significance: 0.5 + (say % 4) / 2 });
   return bodies.finding({
     zone: thing === things[0] ? zoneA : zoneB,
@@ -45,12 +68,14 @@ export const steps: fc.Arbitrary<readonly Step[]> = fc.array(
           'remove' as const,
           'settle' as const,
           'undo' as const,
+          'erase' as const,
         ),
         on: tablet,
         pick: small,
         say: small,
       }),
     },
+    { weight: 1, arbitrary: fc.record({ do: fc.constant('open' as const), to: tablet, pick: small }) },
     {
       weight: 2,
       arbitrary: fc.record({
@@ -82,7 +107,7 @@ export const timeless = (id: string): string => id.slice(24);
 
 export interface Tablet {
   readonly entries: Map<string, Entry>;
-  /** Entries of this tablet's own deeds, latest last; undone ones are gone from it. */
+  /** Entries of this tablet's own deeds, latest last; undone ones and those that erase are not in it. */
   readonly deeds: Entry[][];
 }
 
@@ -91,6 +116,10 @@ const scattered = (n: number): string => (Math.imul(n + 1, 0x9e3779b1) >>> 0).to
 
 class World {
   readonly tablets: readonly Tablet[] = [0, 1, 2].map(() => ({ entries: new Map(), deeds: [] }));
+  /** Every file ever sent. */
+  readonly files: (readonly Entry[])[] = [];
+  /** Everything anybody ever entered. */
+  readonly ever = new Map<string, Entry>();
   private made = 0;
   private readonly time: Clocks;
 
@@ -119,28 +148,79 @@ class World {
     return this.tablets[on] as Tablet;
   }
 
+  /** In an order no clock has a part in, so that only clocks differ between runs. */
   entriesOf(on: number, thing: string): Entry[] {
-    return [...this.of(on).entries.values()].filter((e) => e.thing === thing);
+    return [...this.of(on).entries.values()]
+      .filter((e) => e.thing === thing)
+      .sort((a, b) => (timeless(a.id) < timeless(b.id) ? -1 : 1));
   }
 
   keep(on: number, made: readonly EntryToBe[]): Entry[] {
     const own = made.map((e, i) => ({ ...e, device: `tablet-${on}`, n: this.made * 100 + i }) as Entry);
-    for (const e of own) this.of(on).entries.set(e.id, e);
+    for (const e of own) this.ever.set(e.id, e);
+    this.join(on, own);
     return own;
+  }
+
+  /** What the tablet has, united with more. */
+  join(on: number, more: readonly Entry[]): void {
+    const { entries } = this.of(on);
+    const united = unite([...entries.values()], more);
+    if (!united.ok) throw new Error('No tablet writes two contents under one id.');
+    entries.clear();
+    for (const e of united.entries) entries.set(e.id, e);
+  }
+
+  /** Takes some entries of a thing out for good: all, or only some of them, or all that is said of a photo or a name by anybody. */
+  erase(on: number, thing: string, say: number): void {
+    const all = this.entriesOf(on, thing);
+    if (all.length === 0) return;
+    const byThing = say % 2 === 0 && (thing === photo || thing === name);
+    const going = byThing ? all : all.filter((_, i) => (say >> (i % 5)) % 2 === 0);
+    const deed = this.id(on);
+    const gone = {
+      of: thing === name ? 'name' : 'photo',
+      entries: going.map((e) => e.id),
+      hashes: byThing && thing === photo ? ['ab'.repeat(32)] : [],
+      names: byThing && thing === name ? [name] : [],
+      reason: 'Asked for',
+      date: '2026-05-20',
+    };
+    const id = this.id(on);
+    const said = { id, kind: 'erasure', within: withinOf(thing), v: 1, at: this.at(on), by: '', deed, replaces: [] };
+    const ids = new Set(gone.entries);
+    const anew = byThing ? [] : restated(all, ids, (body) => ({ ...body }), { deed, newId: () => this.id(on) });
+    this.keep(on, [{ ...said, thing: nameOf.erasure(id), body: gone }, ...anew] as EntryToBe[]);
   }
 
   /** One entry about a thing, replacing what is given. */
   write(on: number, thing: string, replaces: readonly string[], over: Pick<Entry, 'body'> & { gone?: true }): void {
     const kind = thing.slice(0, thing.indexOf('/'));
-    const base = { id: this.id(on), thing, kind, within: sculpture, v: 1, at: this.at(on), by: '', deed: this.id(on) };
+    const base = {
+      id: this.id(on),
+      thing,
+      kind,
+      within: withinOf(thing),
+      v: 1,
+      at: this.at(on),
+      by: '',
+      deed: this.id(on),
+    };
     this.of(on).deeds.push(this.keep(on, [{ ...base, replaces: [...replaces], ...over }]));
   }
 
   take(step: Step): void {
     if (step.do === 'send') {
-      for (const e of this.of(step.on).entries.values()) {
-        if (step.things[things.indexOf(e.thing as never)]) this.of(step.to).entries.set(e.id, e);
-      }
+      const file = [...this.of(step.on).entries.values()].filter(
+        (e) => isErasure(e) || step.things[things.indexOf(e.thing as never)],
+      );
+      this.files.push(file);
+      this.join(step.to, file);
+      return;
+    }
+    if (step.do === 'open') {
+      const file = this.files[step.pick % Math.max(1, this.files.length)];
+      if (file) this.join(step.to, file);
       return;
     }
     if (step.do === 'undo') {
@@ -148,6 +228,11 @@ class World {
       return;
     }
     const thing = things[step.pick % things.length] ?? sculpture;
+    if (erasureOf(erasedBy(this.of(step.on).entries.values()), thing)) return;
+    if (step.do === 'erase') {
+      this.erase(step.on, thing, step.say);
+      return;
+    }
     const own = this.entriesOf(step.on, thing);
     const current = own.length > 0 ? currentOf(own) : undefined;
     if (step.do === 'write') {
@@ -160,8 +245,10 @@ class World {
   }
 
   undo(on: number): void {
-    const deed = this.of(on).deeds.pop();
-    if (!deed) return;
+    const deed = this.of(on)
+      .deeds.pop()
+      ?.filter((e) => this.of(on).entries.has(e.id));
+    if (!deed || deed.length === 0) return;
     const undo = { deed: this.id(on), by: '', at: this.at(on), newId: () => this.id(on) };
     this.keep(
       on,
@@ -170,15 +257,31 @@ class World {
   }
 }
 
-/** Three tablets after all steps. */
-export const lived = (all: readonly Step[], time: Clocks): readonly (readonly Entry[])[] => {
+export interface Lived {
+  /** What each of three tablets has after all steps. */
+  readonly tablets: readonly (readonly Entry[])[];
+  /** Files that were sent on the way, the first first. */
+  readonly files: readonly (readonly Entry[])[];
+  /** Everything anybody ever entered, erased or not. */
+  readonly ever: readonly Entry[];
+}
+
+export const livedThrough = (all: readonly Step[], time: Clocks): Lived => {
   const world = new World(time);
   for (const step of all) world.take(step);
-  return world.tablets.map((t) => [...t.entries.values()]);
+  return {
+    tablets: world.tablets.map((t) => [...t.entries.values()]),
+    files: world.files,
+    ever: [...world.ever.values()],
+  };
 };
 
+/** Three tablets after all steps. */
+export const lived = (all: readonly Step[], time: Clocks): readonly (readonly Entry[])[] =>
+  livedThrough(all, time).tablets;
+
 /** One tablet before its last write, and after it was undone at once. */
-export const undoneAtOnce = (all: readonly Step[], time: Clocks, last: Step): readonly [Entry[], Entry[]] => {
+export const undoneAtOnce = (all: readonly Step[], time: Clocks, last: Deed): readonly [Entry[], Entry[]] => {
   const world = new World(time);
   for (const step of all) world.take(step);
   const tablet = world.tablets[last.on] as Tablet;
@@ -192,5 +295,12 @@ export const undoneAtOnce = (all: readonly Step[], time: Clocks, last: Step): re
 /** What everything comes to, in words that can be compared: for each thing its heads, the lead first, and the lead's body. */
 export const standing = (entries: readonly Entry[], spelled: (id: string) => string = (id) => id): unknown =>
   [...assemble(entries).values()]
-    .map((c) => ({ thing: c.thing, heads: c.heads.map(spelled), gone: c.gone, body: c.lead.body }))
+    .map((c) => ({
+      thing: isErasure(c.lead) ? `erasure/${spelled(c.thing.slice(8))}` : c.thing,
+      heads: c.heads.map(spelled),
+      gone: c.gone,
+      body: isErasure(c.lead)
+        ? { ...c.lead.body, entries: (c.lead.body.entries as string[]).map(spelled) }
+        : c.lead.body,
+    }))
     .sort((a, b) => (a.thing < b.thing ? -1 : 1));

@@ -1,12 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readSurvey, unite, writeSurvey } from '../../src/engine/exchange';
-import { assemble, type Entry } from '../../src/engine/record';
+import { assemble, type Entry, erasedBy, isErased, isErasure } from '../../src/engine/record';
 import { collection } from '../files/entries';
-import { clocks, lived, type Step, standing, steps, timeless, undoneAtOnce } from './histories';
-
-const runs = { numRuns: 2000 };
-const enough = 120_000;
+import { clocks, type Deed, lived, livedThrough, standing, steps, timeless, undoneAtOnce } from './histories';
+import { enough, runs } from './runs';
 
 const joined = (a: readonly Entry[], b: readonly Entry[]): readonly Entry[] => {
   const united = unite(a, b);
@@ -55,14 +53,40 @@ describe('Three tablets that were apart and meet', () => {
   );
 
   it(
-    'nothing anybody entered is ever lost, and nothing is added',
+    'nothing anybody entered is ever lost but what was erased, and nothing is added',
     () => {
-      check((a, b, c) => {
-        const all = joined(a, joined(b, c));
-        expect(new Set(all.map((e) => e.id))).toEqual(new Set([...a, ...b, ...c].map((e) => e.id)));
-        const byId = new Map(all.map((e) => [e.id, e]));
-        for (const e of [...a, ...b, ...c]) expect(byId.get(e.id)).toEqual(e);
-      });
+      fc.assert(
+        fc.property(steps, clocks, (all, time) => {
+          const { tablets, files, ever } = livedThrough(all, time);
+          const met = [...tablets, ...files].reduce(joined, []);
+          const erased = erasedBy(ever);
+          expect(bytes(met)).toBe(bytes(ever.filter((e) => !isErased(erased, e))));
+        }),
+        runs,
+      );
+    },
+    enough,
+  );
+
+  it(
+    'what was erased is gone from all of them once they have met, and no file from before brings it back',
+    () => {
+      fc.assert(
+        fc.property(steps, clocks, (all, time) => {
+          const { tablets, files, ever } = livedThrough(all, time);
+          const met = tablets.reduce(joined, []);
+          const erased = erasedBy(ever);
+          for (const entries of [
+            met,
+            ...files.map((file) => joined(met, file)),
+            ...files.map((file) => joined(file, met)),
+          ]) {
+            expect(entries.filter((e) => isErased(erased, e))).toEqual([]);
+            expect(bytes(entries)).toBe(bytes(met));
+          }
+        }),
+        runs,
+      );
     },
     enough,
   );
@@ -120,6 +144,7 @@ describe('Three tablets that were apart and meet', () => {
     expect(share((es) => es.some((e) => e.gone))).toBeGreaterThan(0.3);
     expect(share((es) => es.some((e) => e.restores))).toBeGreaterThan(0.1);
     expect(share((es) => es.some((e) => e.replaces.length > 1))).toBeGreaterThan(0.02);
+    expect(share((es) => es.some(isErasure))).toBeGreaterThan(0.15);
   });
 });
 
@@ -161,7 +186,7 @@ describe('Clocks', () => {
 });
 
 describe('Undo', () => {
-  const lastStep: fc.Arbitrary<Step> = fc.record({
+  const lastStep: fc.Arbitrary<Deed> = fc.record({
     do: fc.constantFrom('write' as const, 'remove' as const, 'settle' as const),
     on: fc.integer({ min: 0, max: 2 }),
     pick: fc.integer({ min: 0, max: 50 }),

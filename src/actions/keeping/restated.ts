@@ -8,7 +8,7 @@ interface Frame {
 
 /**
  * The entries that keep a thing standing when some of its entries are erased: each head that goes is said again, otherwise, with its
- * author, its time and its standing among other versions; and what only the erased had replaced is replaced anew, so that no earlier state rises again. `all` are all
+ * author and its time; and what only the erased had replaced is replaced anew, so that no earlier state rises again. `all` are all
  * entries of one thing.
  */
 export const restated = (
@@ -35,7 +35,8 @@ export const restated = (
     by,
     deed,
     replaces: [id, ...(i === 0 ? orphans : [])],
-    restores: restores ?? id,
+    // The state is the same where nothing had to be put otherwise.
+    ...(erased.has(id) ? {} : { restores: restores ?? id }),
     ...(gone ? { gone } : {}),
     body: otherwise(body),
   }));

@@ -6,13 +6,15 @@ import { worse } from './worse';
 interface Standing {
   readonly entry: Entry;
   readonly line: number;
+  /** Id of the entry that first made the state. */
+  readonly state?: string;
 }
 
 /** The last twelve digits of a UUIDv7 are chance, the first twelve a clock: clocks decide nothing, so chance comes first. */
 const chance = (id: string): string => id.slice(24);
 
 /** An entry that brings back a state stands for the entry that first made it, or undoing would throw the dice again. */
-const stateOf = (entry: Entry): string => entry.restores ?? entry.id;
+const stateOf = ({ entry, state }: Standing): string => state ?? entry.restores ?? entry.id;
 
 /**
  * Which of two versions leads until a person settles it: the living one, then the one on the longer line of replacement,
@@ -22,8 +24,8 @@ export const leading = (a: Standing, b: Standing): number =>
   (a.entry.gone ? 1 : 0) - (b.entry.gone ? 1 : 0) ||
   b.line - a.line ||
   worse(b.entry, a.entry) ||
-  inOrder(chance(stateOf(a.entry)), chance(stateOf(b.entry))) ||
-  inOrder(stateOf(a.entry), stateOf(b.entry)) ||
+  inOrder(chance(stateOf(a)), chance(stateOf(b))) ||
+  inOrder(stateOf(a), stateOf(b)) ||
   inOrder(chance(a.entry.id), chance(b.entry.id)) ||
   inOrder(a.entry.id, b.entry.id);
 
@@ -62,7 +64,12 @@ const standings = (entries: readonly Entry[]): readonly Standing[] => {
   const free = [...byId.values()].filter((e) => !replaced.has(e.id));
   const lines = new Map<string, number>();
   return (free.length > 0 ? free : [...byId.values()])
-    .map((entry) => ({ entry, line: lineOf(entry, byId, lines) }))
+    .map((entry) => ({
+      entry,
+      line: lineOf(entry, byId, lines),
+      // What was erased made no state any more.
+      state: entry.restores !== undefined && byId.has(entry.restores) ? entry.restores : entry.id,
+    }))
     .sort(leading);
 };
 

@@ -62,8 +62,8 @@ export const undoingEntries = (
       v,
       at,
       by,
-      // Named is the entry that first made the state, so that undoing over and over stays one step deep.
-      restores: restores ?? id,
+      // Named is the entry that first made the state, so that undoing over and over stays one step deep; one erased makes none.
+      restores: restores !== undefined && all.some((entry) => entry.id === restores) ? restores : id,
       ...(gone ? { gone } : {}),
       body,
     }));
