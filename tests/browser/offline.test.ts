@@ -36,5 +36,11 @@ test.each(['/', '/rounds/'])(
     await again.goto(host.url);
     await again.getByRole('heading', { level: 1, name: title! }).waitFor();
     expect(faults).toEqual([]);
+
+    // Every address under ours opens the app but those of the server's folder, which only the server can answer.
+    await again.goto(`${host.url}folders`);
+    await again.getByRole('heading', { level: 1, name: title! }).waitFor();
+    for (const path of ['folder', 'folder/', 'folder/photos/x.jpg'])
+      await expect(again.goto(host.url + path)).rejects.toThrow('ERR_CONNECTION_REFUSED');
   },
 );
