@@ -11,7 +11,7 @@ import { built } from '../browser/server';
 /** The one configuration the README gives, used as it stands. */
 const configuration = 'tests/files/apache.conf';
 /** What its first lines tell a person to type. */
-const modules = ['ssl', 'headers', 'dav', 'dav_fs'];
+const modules = /a2enmod (.+) && a2dissite/.exec(readFileSync(configuration, 'utf8'))?.[1]?.split(' ') ?? [];
 
 export const anna = { name: 'anna', password: 'a long one: größer' };
 
