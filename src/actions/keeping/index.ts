@@ -2,6 +2,8 @@ export { type Carried, type CarriedRow, carriedOut, lastFiles, lastFilesOf } fro
 export { type ErasedRow, erasedSoFar } from './erased';
 export { type EraseName, eraseName } from './eraseName';
 export { erasePhoto } from './erasePhoto';
+export { type Freeable, type FreeableWork, freeableWorks, type WhichPhotos } from './freeable';
+export { type Away, type BagSeen, type Freed, freePhotos, photoAway } from './freePhotos';
 export {
   type Checked,
   type Checking,

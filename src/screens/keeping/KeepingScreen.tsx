@@ -1,12 +1,17 @@
 import { w } from '../../words';
 import { Page } from '../parts';
+import { CarriedOut } from './CarriedOut';
+import { LookedThrough } from './LookedThrough';
+import { OnThisDevice } from './OnThisDevice';
+import './keeping.css';
 
-const words = w.keeping;
-
+/** How safely the record lies here, where else it lies, whether it is whole, and making room. */
 export function KeepingScreen() {
   return (
-    <Page title={words.title} lead={words.lead}>
-      {null}
+    <Page title={w.keeping.title} lead={w.keeping.lead} narrow>
+      <OnThisDevice />
+      <CarriedOut />
+      <LookedThrough />
     </Page>
   );
 }

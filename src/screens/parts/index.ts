@@ -15,6 +15,7 @@ export { Notice, type NoticeKind } from './Notice';
 export { Page, Reading, Section } from './Page';
 export { Pattern, PatternFill } from './Pattern';
 export { PhotoView } from './PhotoView';
+export { Progress } from './Progress';
 export { Sheet } from './Sheet';
 export { SheetActs } from './SheetActs';
 export { NudgePad, nudge } from './stage/NudgePad';

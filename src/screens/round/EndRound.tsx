@@ -1,4 +1,4 @@
-import { closeRound, type RoundView, reopenRound, roundView } from '../../actions';
+import { closeRound, type RoundView, reopenRound, roundView, sinceCarried } from '../../actions';
 import { date, w } from '../../words';
 import { Button, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
@@ -85,6 +85,7 @@ function EndActions({ round, view }: OfRound) {
 
 function Summary({ round, view }: OfRound) {
   const { body } = view.round;
+  const since = useQuestion(sinceCarried(useDesk()));
   return (
     <>
       {view.personChecks.length > 0 && (
@@ -100,6 +101,7 @@ function Summary({ round, view }: OfRound) {
       {body.ended && (
         <Notice title={words.closedOn(date(body.ended))}>
           <p>{words.carryWhat}</p>
+          {since && since.rounds > 1 && <p>{w.keeping.carriedSince(since.rounds)}</p>}
         </Notice>
       )}
       <Section title={words.missing}>

@@ -3,6 +3,7 @@ import type { SculptureRow } from '../../actions';
 import { w } from '../../words';
 import { AddIcon, Field, LinkButton, Page } from '../parts';
 import { pathTo } from '../shell';
+import { KeepSafe } from './KeepSafe';
 import { PersonChecks } from './PersonChecks';
 import { PhotoWaits } from './PhotoWaits';
 import { RoundsUnderWay } from './RoundsUnderWay';
@@ -34,6 +35,7 @@ export function Works({ rows, over }: { readonly rows: readonly SculptureRow[]; 
       <PersonChecks titles={new Map(rows.map(({ thing, body }) => [thing, body.title]))} />
       <RoundsUnderWay />
       <PhotoWaits rows={rows} />
+      <KeepSafe />
       {rows.length > worthFinding && <Field label={w.sculptures.find} value={sought} onChange={setSought} optional />}
       {found.length === 0 && <p className="soft">{w.sculptures.foundNone}</p>}
       <ol className="works bare">

@@ -3,9 +3,12 @@ export const parts = {
   optional: 'optional',
   closeSheet: 'Close',
   reading: 'Reading …',
+  leaveOff: 'Leave off',
   notKnown: 'not known',
   notLooked: 'not looked at',
   photoElsewhere: 'This photo is not on this device.',
+  photoAway: (day: string, bag: string) =>
+    day === '' ? `This photo is in the bag ${bag}.` : `This photo is in the bag of ${day}: ${bag}`,
   notice: { note: 'Note', caution: 'Take care', stop: 'Stop', problem: 'Something is wrong' },
   /** The five steps of the index scale, sound to poor. */
   level: { 1: 'sound', 2: 'light wear', 3: 'marked', 4: 'poor', 5: 'very poor' },

@@ -1,0 +1,111 @@
+import { afterEach, expect, test } from 'vitest';
+import {
+  addElevation,
+  type BagSeen,
+  type Desk,
+  freeableWorks,
+  freePhotos,
+  keepPhoto,
+  photoAway,
+  type Question,
+} from '../../src/actions';
+import { idPart } from '../../src/engine/record';
+import { jpeg, tiff } from '../device/photo/camera';
+import { aRound, aWork, done, freshDesk } from '../screens/deskwork';
+
+const desks: Desk[] = [];
+afterEach(() => {
+  for (const { store } of desks.splice(0)) store.close();
+});
+
+const answer = async <T>(question: Question<T>): Promise<T> => {
+  const leave = question.subscribe(() => undefined);
+  await new Promise((go) => setTimeout(go, 20));
+  const got = question.get();
+  leave();
+  return got as T;
+};
+
+const picture = (name: string): File =>
+  new File([jpeg({ exif: tiff(true, {}), xmp: name })], `${name}.jpg`, { type: 'image/jpeg' });
+
+/** A work with a round last year and one this year, a photo in each, one taken in neither, and the picture of a side. */
+const withPhotos = async (seed: number) => {
+  const desk = await freshDesk(seed);
+  desks.push(desk);
+  const work = await aWork(desk, { title: 'Grey heron', number: '2', areas: [1] });
+  const last = await aRound(desk, work, '2025-10-01', ['nothing']);
+  const now = await aRound(desk, work, '2026-10-01', ['nothing']);
+  const keep = async (name: string, facts: Parameters<typeof keepPhoto>[4]) =>
+    idPart((await done(keepPhoto(desk, work.sculpture, picture(name), 'other', facts))).photo);
+  const old = await keep('old', { round: last });
+  const fresh = await keep('fresh', { round: now });
+  const between = await keep('between', { taken: '2026-03-01' });
+  await done(addElevation(desk, work.sculpture, 'west', picture('side')));
+  const side = (await desk.store.photosHere()).find((name) => ![old, fresh, between].includes(name))!;
+  return { desk, ...work, old, fresh, between, side };
+};
+
+const bagOf = (photos: readonly string[]): BagSeen => ({ name: 'last.survey.zip', day: '2026-10-14', photos });
+
+test('photos of earlier rounds can go, those of the last round only when asked for, and the picture of a side stays', async () => {
+  const { desk, old, fresh, between, side } = await withPhotos(1);
+  const [work] = await answer(freeableWorks(desk));
+  expect(work).toMatchObject({ number: '2', title: 'Grey heron' });
+  expect([...work!.older.photos].sort()).toEqual([old, between].sort());
+  expect([...work!.all.photos].sort()).toEqual([old, fresh, between].sort());
+  expect(work!.all.photos).not.toContain(side);
+  const bytes = await Promise.all(
+    work!.all.photos.map(async (name) => (await desk.store.photo(name))!.bytes.byteLength),
+  );
+  expect(work!.all.bytes).toBe(bytes.reduce((sum, one) => sum + one, 0));
+});
+
+test('only what the bag holds whole leaves the device, with the note where it lies; the rest and every thumbnail stay', async () => {
+  const { desk, old, fresh, between, side } = await withPhotos(2);
+  const before = await desk.store.held();
+  const size = (await desk.store.photo(old))!.bytes.byteLength;
+  const entries = await desk.store.allEntries();
+  const freed = await done(freePhotos(desk, [old, between], bagOf([old, fresh, 'f'.repeat(64)])));
+  expect(freed).toMatchObject({ photos: 1, stayed: 1, bytes: size });
+  expect([...(await desk.store.photosHere())].sort()).toEqual([fresh, between, side].sort());
+  expect(await answer(photoAway(desk, `photo/${old}`))).toEqual({ name: 'last.survey.zip', day: '2026-10-14' });
+  expect(await answer(photoAway(desk, `photo/${between}`))).toBeNull();
+  expect((await desk.store.held()).bytes).toBe(before.bytes - size);
+  expect(await desk.store.allEntries()).toEqual(entries);
+  const [work] = await answer(freeableWorks(desk));
+  expect(work!.older.photos).toEqual([between]);
+});
+
+test('a bag that holds none of them frees nothing and says so; nor does nothing chosen', async () => {
+  const { desk, old } = await withPhotos(3);
+  expect(await freePhotos(desk, [old], bagOf(['f'.repeat(64)]))).toMatchObject({
+    ok: false,
+    reason: { code: 'bag holds none of them', params: { name: 'last.survey.zip' } },
+  });
+  expect(await freePhotos(desk, [], bagOf([old]))).toMatchObject({ ok: false, reason: { code: 'no photos chosen' } });
+  expect(await desk.store.photosHere()).toHaveLength(4);
+});
+
+test('left off in the middle, each photo is either here or noted in the bag, never neither', async () => {
+  const { desk, old, fresh, between } = await withPhotos(4);
+  const all = [old, fresh, between];
+  const leave = new AbortController();
+  const freed = await done(
+    freePhotos(desk, all, bagOf(all), { signal: leave.signal, heard: (gone) => gone === 2 && leave.abort() }),
+  );
+  expect(freed).toMatchObject({ photos: 2, stayed: 1 });
+  for (const name of all) {
+    const here = (await desk.store.photo(name)) !== undefined;
+    expect(here).toBe((await answer(photoAway(desk, `photo/${name}`))) === null);
+  }
+});
+
+test('a photo that comes back from its bag is here again', async () => {
+  const { desk, old } = await withPhotos(5);
+  const whole = (await desk.store.photo(old))!;
+  await done(freePhotos(desk, [old], bagOf([old])));
+  await desk.store.keepPhoto(whole);
+  const [work] = await answer(freeableWorks(desk));
+  expect(work!.older.photos).toContain(old);
+});
