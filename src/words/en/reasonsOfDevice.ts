@@ -10,10 +10,10 @@ export const reasonsOfDevice = {
   'update blocked': () =>
     'Another tab keeps an old version open. Close all other tabs of this app, then load this page again.',
   'reload needed': () => 'A newer version of the app is at work. Load this page again.',
-  'device full': () =>
-    'The device is full, so this was not stored. Free some space (photos or videos of other apps), then do it again. What was stored before is safe.',
-  'connection lost': () =>
-    'The browser lost hold of the data, so this was not stored. Load the page again and do it once more.',
+  'device full': (s) =>
+    `The device is full. Not stored: ${s.deed('deed')}. Free some space (photos or videos of other apps), then do it again. What was stored before is safe and can be carried out.`,
+  'connection lost': (s) =>
+    `The browser lost hold of the data. Not stored: ${s.deed('deed')}. Load the page again and do it once more.`,
   'data removed': (s) =>
     `The browser has cleared the data of this app: ${s.times('count', 'entry was', 'entries were')} here. Carry in your last survey file.`,
   'entries missing': (s) =>
@@ -31,7 +31,7 @@ export const reasonsOfDevice = {
   'not kept: refused': (s) =>
     `The browser refused to keep the app for use without a network (${s.text('said')}). Load the page again with a network.`,
   'store failed': (s) =>
-    `The browser refused to store this (${s.text('said')}). Load the page again and do it once more.`,
+    `The browser refused to store it (${s.text('said')}). Not stored: ${s.deed('deed')}. Load the page again and do it once more.`,
   'no database': (s) =>
     `This browser does not let the app store anything (${s.text('said')}). Leave private browsing, or use another browser.`,
   'built upon': (s) =>
@@ -41,7 +41,8 @@ export const reasonsOfDevice = {
     `This picture was erased from the survey on ${s.day('day')} (“${s.text('reason')}”), so it is not taken in again. Take another one.`,
   'name erased': (s) =>
     `This person’s name was erased from the survey on ${s.day('day')} (“${s.text('reason')}”), so no name is taken for this surveyor again. Add a new surveyor to name somebody.`,
-  'erasing stands': () => 'Something was erased by this, and what was erased is gone for good: it cannot be taken back.',
+  'erasing stands': () =>
+    'Something was erased by this, and what was erased is gone for good: it cannot be taken back.',
   'id twice': (s) =>
     `Two different contents bear the same entry number (${s.text('id')}). One of the files was changed by hand; ask for an unchanged one.`,
   'photo not kept': () => 'The photo read back is not the one that was stored. Take it again.',

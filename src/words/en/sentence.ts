@@ -27,6 +27,8 @@ export interface Params {
   areaMethod(key: string): string;
   /** What is not known yet. */
   unknown(key: string): string;
+  /** What was being done, by the code of its name; what was touched or taken has none. */
+  deed(key: string): string;
   /** A zone, a round, a person: its name where the screen knows it. */
   thing(key: string): string;
 }
@@ -61,6 +63,12 @@ const areaMethods: Readonly<Record<string, string>> = {
   outline: 'taken from the outline',
 };
 
+const deedsWithoutName: Readonly<Record<string, string>> = {
+  '': 'what was just done',
+  touch: 'the last touch',
+  photo: 'the photo',
+};
+
 const rowName = (rows: readonly { readonly id: string; readonly name: string }[], id: string): string =>
   rows.find((row) => row.id === id)?.name ?? id;
 
@@ -85,6 +93,7 @@ export const paramsOf = (reason: Reason, nameOf: NameOfThing = () => undefined):
     active: (key) => active[text(key)] ?? text(key),
     unknown: (key) => unknown[text(key)] ?? text(key),
     areaMethod: (key) => areaMethods[text(key)] ?? text(key),
+    deed: (key) => deedsWithoutName[text(key)] ?? `“${text(key).replace(/^deed: /, '')}”`,
     thing: (key) => nameOf(text(key)) ?? nameless[text(key).split('/')[0] ?? ''] ?? 'something kept elsewhere',
   };
 };
