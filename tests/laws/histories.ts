@@ -190,6 +190,8 @@ class World {
     const said = { id, kind: 'erasure', within: withinOf(thing), v: 1, at: this.at(on), by: '', deed, replaces: [] };
     const ids = new Set(gone.entries);
     const anew = byThing ? [] : restated(all, ids, (body) => ({ ...body }), { deed, newId: () => this.id(on) });
+    // Undo does not reach behind an erasing for which things had to be said again.
+    if (anew.length > 0) this.of(on).deeds.length = 0;
     this.keep(on, [{ ...said, thing: nameOf.erasure(id), body: gone }, ...anew] as EntryToBe[]);
   }
 

@@ -77,7 +77,11 @@ export const reading = (run: Run): Reading => ({
   allEntries: () => run('r', ['entries'], '', (t) => promised(t.entries.toArray())),
   lastDeed: () =>
     run('r', ['deeds'], '', async (t) => {
-      const found = await t.deeds.reverse().filter(takesBack).first();
+      const found = await t.deeds
+        .reverse()
+        .until((row) => row.stops === true)
+        .filter(takesBack)
+        .first();
       if (!found) return undefined;
       const { n: _, ...row } = found;
       return row;

@@ -30,6 +30,8 @@ export interface DeedRow {
   readonly arrived?: true;
   /** Something was erased by it: not taken back. */
   readonly erases?: true;
+  /** Things were said again by it without what was erased: deeds before it do not fit any more, and are not taken back either. */
+  readonly stops?: true;
 }
 
 export interface PhotoBytes {

@@ -4,7 +4,7 @@ import { erasedIn, refuseErased } from './erased';
 import { eraseIn, sayInstead } from './erasing';
 import { historiesOf } from './histories';
 import { type Counter, putSelf, raiseCounters, type Self, selfIn } from './self';
-import type { Batch, NewEntry, TouchRow } from './store';
+import type { Batch, DeedRow, NewEntry, TouchRow } from './store';
 import { withEntries, withoutEntries } from './tally';
 
 /** What a transaction left behind for the memory of the page. */
@@ -24,7 +24,7 @@ export const writeBatch = async (t: Tables, batch: Batch): Promise<Written & { r
   await markTouches(t, batch);
   const spoken = batch.instead ? await t.current.bulkGet(await sayInstead(t, batch.instead)) : [];
   if (batch.notes) await t.meta.put(batch.notes);
-  await writeDeed(t, batch.deed, entries.some(isErasure));
+  await writeDeed(t, batch.deed, erasing(entries));
   const self = {
     ...before,
     n: before.n + entries.length,
@@ -71,8 +71,15 @@ const markTouches = async (t: Tables, batch: Batch): Promise<void> => {
 
 const idsOf = (entries: readonly Entry[]): string[] => entries.map((entry) => entry.id);
 
-const writeDeed = async (t: Tables, { id, name, at, undoes }: Batch['deed'], erases: boolean): Promise<void> => {
-  await t.deeds.add({ deed: id, name, at, ...(undoes ? { undoes } : {}), ...(erases ? { erases } : {}) } as never);
+const erasing = (entries: readonly Entry[]): Pick<DeedRow, 'erases' | 'stops'> => {
+  if (!entries.some(isErasure)) return {};
+  return entries.every(isErasure) ? { erases: true } : { erases: true, stops: true };
+};
+
+type Erasing = ReturnType<typeof erasing>;
+
+const writeDeed = async (t: Tables, { id, name, at, undoes }: Batch['deed'], erased: Erasing): Promise<void> => {
+  await t.deeds.add({ deed: id, name, at, ...(undoes ? { undoes } : {}), ...erased } as never);
   if (undoes === undefined) return;
   const undone = await t.deeds.where('deed').equals(undoes).first();
   if (undone) await t.deeds.put({ ...undone, undone: true });
