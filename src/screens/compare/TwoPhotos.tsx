@@ -6,7 +6,7 @@ import { date, w } from '../../words';
 import { Button, Notice, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
-import { useDesk, useQuestion } from '../shell';
+import { PhotoAway, useDesk, useQuestion } from '../shell';
 import { LayPhotos } from './LayPhotos';
 import type { Looked } from './looked';
 import { isUnshown, photoName, unshownWhy } from './seriesNames';
@@ -84,6 +84,8 @@ export function TwoPhotos({ work, earlier, later }: TwoPhotosProps) {
           ))}
           {!(size && ontoSize) && <Notice kind="caution" title={words.unknownSize} />}
           {sized && <Verdict fit={fit} refused={refused} begun={pairs !== undefined} />}
+          <PhotoAway photo={one.row.photo.thing} />
+          <PhotoAway photo={other.row.photo.thing} />
           <WaysToLook work={work} earlier={one} later={other} fit={fit} />
           <PrintRow />
         </Section>

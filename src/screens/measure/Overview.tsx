@@ -3,7 +3,7 @@ import { readSelector, writeSelector } from '../../engine/photo';
 import { w } from '../../words';
 import { Button, Notice, PhotoStage, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { useDesk, useQuestion } from '../shell';
+import { PhotoAway, useDesk, useQuestion } from '../shell';
 import { KindChoice } from './KindChoice';
 import { OutlineMarks } from './Marks';
 import { SharesTable } from './SharesTable';
@@ -41,6 +41,7 @@ export function Overview({ at, about, name, kind, url, alt, fixed, onPlace }: Ov
           <p>{words.photoElsewhereWhat}</p>
         </Notice>
       )}
+      <PhotoAway photo={at.photo.thing} />
       {size === null && (
         <Notice kind="caution" title={words.noSize}>
           <p>{words.noSizeWhat}</p>

@@ -1,7 +1,7 @@
 import { type PhotoOfWork, type PhotosOfWork, photoUrl, removePhoto } from '../../actions';
 import { date, w } from '../../words';
 import { Button, LinkButton, Notice, PhotoView, Sheet } from '../parts';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { PhotoAway, pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { PhotoFacts } from './PhotoFacts';
 import { shownOn } from './placeNames';
 import { SortPhoto } from './SortPhoto';
@@ -43,6 +43,7 @@ export function PhotoSheet({ work, row, close }: PhotoSheetProps) {
       {refused && <Notice kind="problem" title={refused} />}
       {body.flaw && <Notice kind="caution" title={words.flawWhat[body.flaw]} />}
       {(!body.flaw || body.flaw === 'cut short') && <Whole photo={thing} alt={words.alt(what, date(row.day))} />}
+      <PhotoAway photo={thing} />
       <div className="row">
         {about && <LinkButton to={pathTo.measure(thing, about)}>{words.measure}</LinkButton>}
         {body.station && <LinkButton to={pathTo.compare(body.sculpture)}>{words.compare}</LinkButton>}

@@ -1,6 +1,7 @@
 export { useCollections, useDesk } from './DeskContext';
 export { LastFiles } from './LastFiles';
 export { noAnswer } from './noAnswer';
+export { PhotoAway } from './PhotoAway';
 export { PixelsUnderWay } from './PixelsUnderWay';
 export { pathTo } from './paths';
 export { say } from './say';
