@@ -91,6 +91,8 @@ const judgeFile = (bytes: Uint8Array, file: unknown): Reason | undefined => {
   if (major(v) !== major(version)) return because('newer format', { found: v, known: version });
   if (!checkHolds(bytes, file)) return because('check does not match');
   const place = { entry: 0, kind: '' };
+  const missing = ['collection', 'entries'].find((name) => !Object.hasOwn(file, name));
+  if (missing) return because('value missing', { ...place, where: missing });
   if (typeof file.collection !== 'string' || !/^collection\/.{1,380}$/.test(file.collection)) {
     const found = quoted(file.collection);
     return because('name does not fit', { ...place, where: 'collection', found, fitting: 'collection/' });

@@ -102,7 +102,7 @@ export const because = <C extends keyof AllReasons>(
 
 /** A value as a sentence may quote it: on one line, at most 60 characters. */
 export const quoted = (value: unknown): string => {
-  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
+  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? '—');
   const line = text.replace(/\s+/g, ' ');
   return line.length > 60 ? `${line.slice(0, 59)}…` : line;
 };
