@@ -60,7 +60,8 @@ const parsed = (text: string): { readonly value: unknown } | Reason => {
     return problem.code === 'file cut off' && !/^\s*\{/.test(text) ? because('not JSON') : problem;
   }
   try {
-    return problem ?? { value: JSON.parse(text) as unknown };
+    const value = JSON.parse(text) as unknown;
+    return problem ?? { value };
   } catch {
     return because('not JSON');
   }
