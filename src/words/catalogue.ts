@@ -5,6 +5,7 @@ export { carry } from './en/carry';
 export { charts } from './en/charts';
 export { colour } from './en/colour';
 export { compare } from './en/compare';
+export { erasing } from './en/erasing';
 export { eyeCheck } from './en/eyeCheck';
 export { holds } from './en/holds';
 export { inStep } from './en/inStep';

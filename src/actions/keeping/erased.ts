@@ -1,4 +1,4 @@
-import type { BodyOf } from '../../engine/record';
+import { type BodyOf, idPart } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 import { ask } from '../questions/question';
 import { thingsOfKind } from '../theThing';
@@ -31,4 +31,19 @@ export const erasedSoFar = (desk: Desk): Question<readonly ErasedRow[]> =>
           entries: body.entries.length,
         }))
         .sort((a, b) => (a.day === b.day ? (a.thing < b.thing ? -1 : 1) : a.day < b.day ? 1 : -1)),
+  );
+
+/** Why and when a photo was erased; null for one that was not. */
+export const erasedPhoto = (
+  desk: Desk,
+  photo: string,
+): Question<{ readonly reason: string; readonly day: string } | null> =>
+  ask(
+    desk,
+    `erased ${photo}`,
+    () => desk.store.changes(),
+    async () => {
+      const erasure = (await desk.store.erased()).hashes.get(idPart(photo));
+      return erasure ? { reason: String(erasure.body.reason), day: String(erasure.body.date) } : null;
+    },
   );

@@ -1,5 +1,5 @@
 export { type Carried, type CarriedRow, carriedOut, lastFiles, lastFilesOf } from './carriedOut';
-export { type ErasedRow, erasedSoFar } from './erased';
+export { type ErasedRow, erasedPhoto, erasedSoFar } from './erased';
 export { type EraseName, eraseName } from './eraseName';
 export { erasePhoto } from './erasePhoto';
 export { type Freeable, type FreeableWork, freeableWorks, type WhichPhotos } from './freeable';
@@ -16,4 +16,4 @@ export {
 } from './lookThrough';
 export { askToKeep, notNow, persistenceWanted } from './persistence';
 export { type SinceCarried, sinceCarried } from './sinceCarried';
-export { type NamesFound, type Naming, whatNames } from './whatNames';
+export { type NamesFound, type Naming, namesFound, whatNames } from './whatNames';

@@ -1,5 +1,6 @@
 import { type Entry, holdsWords, inOwnWords, isErasure, isKnown, nameOf } from '../../engine/record';
-import type { Desk } from '../desk';
+import type { Desk, Question } from '../desk';
+import { ask } from '../questions/question';
 
 /** A thing in whose entries, the earlier ones too, the name of a surveyor is written out. */
 export interface Naming {
@@ -22,12 +23,25 @@ export interface NamesFound {
   readonly elsewhere: readonly Naming[];
 }
 
+/** The same, for a screen. */
+export const namesFound = (desk: Desk, surveyor: string): Question<NamesFound> =>
+  ask(
+    desk,
+    `names found ${surveyor}`,
+    () => desk.store.changes(),
+    () => whatNames(desk, surveyor),
+  );
+
+/** Entries looked through before the page may do something else: some milliseconds' work. */
+const slice = 500;
+
 /** All that names a surveyor: the name kept apart, and texts that hold the same words. */
 export const whatNames = async (desk: Desk, surveyor: string): Promise<NamesFound> => {
   const words = await spellingsOf(desk, surveyor);
   if (words.length === 0) return { words, elsewhere: [] };
   const holding = new Map<string, Entry[]>();
-  for (const entry of await desk.store.allEntries()) {
+  for (const [i, entry] of (await desk.store.allEntries()).entries()) {
+    if (i % slice === slice - 1) await new Promise((go) => setTimeout(go));
     if (entry.kind === 'name' || isErasure(entry) || !words.some((each) => holdsWords(entry.body, each, inOwnWords)))
       continue;
     holding.set(entry.thing, [...(holding.get(entry.thing) ?? []), entry]);

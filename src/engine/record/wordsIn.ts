@@ -7,6 +7,15 @@ const pattern = (words: string): RegExp => {
   return new RegExp(`(?<![\\p{L}\\p{N}])${parts.join('\\s+')}(?![\\p{L}\\p{N}])`, 'giu');
 };
 
+/** The last words looked for: a search goes through every entry with the same ones. */
+let last: { readonly words: string; readonly found: RegExp } | undefined;
+
+const patternOf = (words: string): RegExp => {
+  if (last?.words !== words) last = { words, found: pattern(words) };
+  last.found.lastIndex = 0;
+  return last.found;
+};
+
 const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 
 /** Which texts may be looked into, by the path of field names to them. */
@@ -16,7 +25,7 @@ const everywhere: Where = () => true;
 
 /** The value with the words put otherwise; the very same value where they stand nowhere in it. */
 export const withWords = (value: unknown, words: string, put: string, where: Where = everywhere): unknown => {
-  const found = pattern(words);
+  const found = patternOf(words);
   const inside = (part: unknown, path: readonly string[]): unknown => {
     if (typeof part === 'string') {
       if (!where(path)) return part;
@@ -38,5 +47,13 @@ export const withWords = (value: unknown, words: string, put: string, where: Whe
 };
 
 /** True where the words stand in any text of the value. */
-export const holdsWords = (value: unknown, words: string, where: Where = everywhere): boolean =>
-  withWords(value, words, '\u0000', where) !== value;
+export const holdsWords = (value: unknown, words: string, where: Where = everywhere): boolean => {
+  const found = patternOf(words);
+  const inside = (part: unknown, path: readonly string[]): boolean => {
+    if (typeof part === 'string') return where(path) && part.normalize('NFC').search(found) >= 0;
+    if (Array.isArray(part)) return part.some((each) => inside(each, path));
+    if (typeof part !== 'object' || part === null) return false;
+    return Object.entries(part).some(([name, each]) => inside(each, [...path, name]));
+  };
+  return inside(value, []);
+};

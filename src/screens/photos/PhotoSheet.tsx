@@ -2,6 +2,7 @@ import { type PhotoOfWork, type PhotosOfWork, photoUrl, removePhoto } from '../.
 import { date, w } from '../../words';
 import { Button, LinkButton, Notice, PhotoView, Sheet } from '../parts';
 import { PhotoAway, pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { ErasePhoto } from './ErasePhoto';
 import { PhotoFacts } from './PhotoFacts';
 import { shownOn } from './placeNames';
 import { SortPhoto } from './SortPhoto';
@@ -50,6 +51,7 @@ export function PhotoSheet({ work, row, close }: PhotoSheetProps) {
       </div>
       <SortPhoto work={work} row={row} />
       <PhotoFacts body={body} />
+      <ErasePhoto photo={thing} done={close} />
     </Sheet>
   );
 }

@@ -2,6 +2,7 @@ import { w } from '../../words';
 import { LinkButton, Page, Section } from '../parts';
 import { pathTo } from '../shell';
 import { Demo } from './Demo';
+import { ErasedSoFar } from './ErasedSoFar';
 import { HoldAndSee } from './HoldAndSee';
 import { KnownEyes } from './KnownEyes';
 import { NameOfCollection } from './NameOfCollection';
@@ -17,6 +18,7 @@ export function SettingsScreen() {
       <HoldAndSee />
       <Safety />
       <NameOfCollection />
+      <ErasedSoFar />
       <Demo />
       <Section title={w.settings.about}>
         <p>{w.settings.aboutWhat}</p>

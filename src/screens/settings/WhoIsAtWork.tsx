@@ -3,6 +3,7 @@ import { addSurveyor, setSurveyor, settings, surveyors } from '../../actions';
 import { w } from '../../words';
 import { AddIcon, Button, Choice, Field, Notice, Reading, Section, Sheet } from '../parts';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { EraseName } from './EraseName';
 
 const words = w.settings;
 
@@ -11,6 +12,7 @@ export function WhoIsAtWork() {
   const people = useQuestion(surveyors(useDesk()));
   const { surveyor } = useQuestion(settings);
   const [adding, setAdding] = useState(false);
+  const [erasing, setErasing] = useState(false);
   if (!people) return <Reading />;
   return (
     <Section
@@ -36,6 +38,14 @@ export function WhoIsAtWork() {
           }}
         />
       )}
+      {people.some(({ name }) => name !== undefined) && (
+        <div className="row">
+          <Button kind="quiet" onClick={() => setErasing(true)}>
+            {w.erasing.nameOpen}
+          </Button>
+        </div>
+      )}
+      {erasing && <EraseName people={people} onClose={() => setErasing(false)} />}
       {adding && <AddPerson onClose={() => setAdding(false)} />}
     </Section>
   );
