@@ -40,9 +40,14 @@ export function EraseForGood({ title, onClose, children, onErase, refused, busy,
       onClose={onClose}
       actions={
         asked ? (
-          <Button kind="danger" disabled={busy} onClick={() => onErase(reason)}>
-            {busy ? words.busy : words.yes}
-          </Button>
+          <>
+            <p className="grow" role="alert">
+              {words.askAgain}
+            </p>
+            <Button kind="danger" disabled={busy} onClick={() => onErase(reason)}>
+              {busy ? words.busy : words.yes}
+            </Button>
+          </>
         ) : (
           <Button kind="danger" disabled={busy || wait} onClick={ask}>
             {words.ask}
@@ -62,7 +67,6 @@ export function EraseForGood({ title, onClose, children, onErase, refused, busy,
         maxLength={500}
         error={missing ? words.reasonMissing : undefined}
       />
-      {asked && <Notice kind="caution" title={words.askAgain} />}
     </Sheet>
   );
 }

@@ -3,7 +3,7 @@ export const erasing = {
   name: 'Erase a name',
   nameOpen: 'Erase a name …',
   nameWhose: 'Whose name',
-  nameGoes: (words: string) => `${words} goes from this survey for good.`,
+  nameGoes: (words: string) => `“${words}” goes from this survey for good.`,
   nameEarlier: (words: string) => `Earlier spellings go with it: ${words}.`,
   nameStays: (role: string) =>
     `All that was seen stays, under the role “${role}”. No name is taken for this role again.`,

@@ -23,7 +23,7 @@ describe('Erasing a name from the settings', () => {
     show(desk, <SettingsScreen />);
     await user.click(await screen.findByRole('button', { name: 'Erase a name …' }));
     const sheet = await screen.findByRole('dialog', { name: 'Erase a name' });
-    expect(await within(sheet).findByText('Ann Lee goes from this survey for good.')).toBeDefined();
+    expect(await within(sheet).findByText('“Ann Lee” goes from this survey for good.')).toBeDefined();
     expect(
       within(sheet).getByText(/Files, bags and other devices keep it until they meet this survey again/),
     ).toBeDefined();
@@ -54,7 +54,7 @@ describe('Erasing a name from the settings', () => {
     const desk = await named();
     show(desk, <SettingsScreen />);
     await user.click(await screen.findByRole('button', { name: 'Erase a name …' }));
-    await screen.findByText('Ann Lee goes from this survey for good.');
+    await screen.findByText('“Ann Lee” goes from this survey for good.');
     const reason = screen.getByRole('textbox', { name: 'Reason' });
     await user.type(reason, 'Ann Lee left');
     await user.click(screen.getByRole('button', { name: 'Erase for good' }));
