@@ -3,6 +3,7 @@ import type { CarryPreview } from '../../actions';
 import type { PreviewRow } from '../../engine/exchange';
 import { sayReason, w, whole } from '../../words';
 import { Button, Notice, Tick } from '../parts';
+import { ErasedByImport } from './ErasedByImport';
 
 const words = w.carry;
 
@@ -39,6 +40,7 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
       {notes.map((note) => (
         <Notice key={note.code} title={sayReason(note)} />
       ))}
+      <ErasedByImport preview={preview} />
       {nothingNew ? (
         <p>{words.nothingNew}</p>
       ) : (
@@ -62,6 +64,7 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
                   {row.roundsThatMayBeOne > 0 && (
                     <span className="soft small row-note">{words.toSettleRounds(row.roundsThatMayBeOne)}</span>
                   )}
+                  {row.erased > 0 && <span className="soft small row-note">{w.erasing.arrivingRow(row.erased)}</span>}
                 </th>
                 {counted.map((key) => (
                   <td
@@ -92,4 +95,5 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
 
 const counted = ['new', 'replaced', 'twoVersions', 'photosMissing'] as const;
 
-const changes = (row: PreviewRow): boolean => row.new + row.replaced + row.twoVersions + row.roundsThatMayBeOne > 0;
+const changes = (row: PreviewRow): boolean =>
+  row.new + row.replaced + row.twoVersions + row.roundsThatMayBeOne + row.erased > 0;

@@ -36,6 +36,18 @@ export const erasing = {
   busy: 'Erasing …',
   done: 'Erased.',
 
+  arriving: (entries: number, photos: number) =>
+    `Erased elsewhere: ${entries === 1 ? '1 entry' : `${entries} entries`}${
+      photos === 0 ? '' : photos === 1 ? ' and 1 picture' : ` and ${photos} pictures`
+    } here will go for good`,
+  arrivingWhat: 'This cannot be undone, and the import cannot be taken back afterwards. Why it was erased:',
+  arrivingRow: (n: number) =>
+    n === 1 ? '1 entry here was erased elsewhere' : `${n} entries here were erased elsewhere`,
+  refused: (n: number) =>
+    n === 1
+      ? '1 entry of the file was erased from this survey before and is not taken.'
+      : `${n} entries of the file were erased from this survey before and are not taken.`,
+
   soFar: 'Erased from the survey',
   soFarRow: (what: string, day: string, reason: string) => `${what}, ${day}: ${reason}`,
   soFarOf: { name: 'A name', photo: 'A photo' },
