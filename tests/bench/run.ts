@@ -15,6 +15,7 @@ import { noteUsable, type Touch, timeRawPuts, timeTouches } from './inPage';
 import { linesOfLives } from './lives';
 import { linesOfPixels } from './pixels';
 import { timePixels } from './pixelsInWorker';
+import { linesOfReading } from './reading';
 import { slow, slowdown } from './slowed';
 
 const touches = 200;
@@ -30,6 +31,7 @@ if (!existsSync(file)) {
 
 for (const size of budgetsOf(built).sizes) console.log(size);
 for (const line of linesOfLives()) console.log(said(line));
+for (const line of linesOfReading()) console.log(said(line));
 const photo = await largePhoto();
 for (const line of await linesOfPixels(photo)) console.log(said(line));
 const host = await startHost();
