@@ -42,6 +42,8 @@ export const deviceReasonCodes = {
   'erasing stands': [],
   /** An entry id is here already with another content. */
   'id twice': ['id'],
+  /** Bytes handed in under a hash that is not theirs, while others lie here under it. */
+  'photo altered': [],
   /** The photo read back was not what was written. */
   'photo not kept': [],
   /** The address is not secure (no https): photos cannot be named by their hash, nor the app work offline. */

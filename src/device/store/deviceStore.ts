@@ -1,4 +1,5 @@
 import type { Reason } from '../../engine/record';
+import { sha256 } from '../hash';
 import { deviceReason } from '../reasonCodes';
 import { StoreProblem } from '../storeProblem';
 import { takeEntriesIn, takeEntriesOut } from './arrivals';
@@ -197,8 +198,17 @@ export const deviceStore = ({
     },
     takeOut: (deed) => unmarked(async () => remembered(await write('', (t) => takeEntriesOut(t, deed)))),
     keepPhoto: async (photo) => {
-      await run('rw', ['photoBytes', 'meta', 'entries'], 'photo', (t) => putBytes(t, 'photoBytes', photo));
-      if (sameBytes(photo, await store.photo(photo.sha256))) return;
+      const put = () => run('rw', ['photoBytes', 'meta', 'entries'], 'photo', (t) => putBytes(t, 'photoBytes', photo));
+      const added = await put();
+      let back = await store.photo(photo.sha256);
+      if (!added && !sameBytes(photo, back)) {
+        // Of two pictures under one name the hash says which is altered: the one here stays unless it is that one.
+        if ((await sha256(photo.bytes)) !== photo.sha256) throw new StoreProblem(deviceReason('photo altered', {}));
+        await store.dropPhoto(photo.sha256);
+        await put();
+        back = await store.photo(photo.sha256);
+      }
+      if (sameBytes(photo, back)) return;
       await run('rw', ['photoBytes', 'meta'], 'photo', (t) => dropBytes(t, photo));
       throw new StoreProblem(deviceReason('photo not kept', {}));
     },
@@ -207,7 +217,8 @@ export const deviceStore = ({
         await dropBytesOf(t, [sha256], ['photoBytes']);
         if (note) await t.meta.put(note);
       }),
-    keepThumb: (photo) => run('rw', ['thumbs', 'meta', 'entries'], 'photo', (t) => putBytes(t, 'thumbs', photo)),
+    keepThumb: (photo) =>
+      run('rw', ['thumbs', 'meta', 'entries'], 'photo', async (t) => void (await putBytes(t, 'thumbs', photo))),
     held: () => run('r', ['meta'], '', (t) => heldIn(t, self.tally.entries)),
     setMeta: (key, value) => run('rw', ['meta'], '', async (t) => void (await t.meta.put({ key, value }))),
     keepWorkedOut: async (rows) => {

@@ -15,14 +15,15 @@ interface Kept {
 const keptIn = async (t: Tables): Promise<Kept> =>
   ((await t.meta.get(bytesKey))?.value as Kept | undefined) ?? { photos: 0, bytes: 0 };
 
-/** Inside a transaction: puts bytes under their hash, once, and counts them. */
-export const putBytes = async (t: Tables, table: 'photoBytes' | 'thumbs', photo: PhotoBytes): Promise<void> => {
+/** Inside a transaction: puts bytes under their hash, once, and counts them. False where some lay there already. */
+export const putBytes = async (t: Tables, table: 'photoBytes' | 'thumbs', photo: PhotoBytes): Promise<boolean> => {
   refuseErasedBytes(await erasedIn(t), photo.sha256);
-  if ((await t[table].where('sha256').equals(photo.sha256).count()) > 0) return;
+  if ((await t[table].where('sha256').equals(photo.sha256).count()) > 0) return false;
   await t[table].add(photo);
   const { photos, bytes } = await keptIn(t);
   const value = { photos: photos + (table === 'photoBytes' ? 1 : 0), bytes: bytes + photo.bytes.byteLength };
   await t.meta.put({ key: bytesKey, value });
+  return true;
 };
 
 /** Inside a transaction: a picture that does not come back as it was given is not kept. */

@@ -45,6 +45,8 @@ export const reasonsOfDevice = {
     'Something was erased by this, and what was erased is gone for good: it cannot be taken back.',
   'id twice': (s) =>
     `Two different contents bear the same entry number (${s.text('id')}). One of the files was changed by hand; ask for an unchanged one.`,
+  'photo altered': () =>
+    'A picture has come under the name of another and is not the one that name was made from. The one here stays; fetch the file again.',
   'photo not kept': () => 'The photo read back is not the one that was stored. Take it again.',
   'address not secure': () =>
     'This page was opened without https, so photos cannot be kept and the app cannot work offline. Open it by its https address.',

@@ -1,4 +1,5 @@
 import { afterEach, expect, test, vi } from 'vitest';
+import { sha256 as hashOf } from '../../../src/device/hash';
 import type { PhotoBytes } from '../../../src/device/store';
 import { open, openFresh } from './around';
 
@@ -44,4 +45,25 @@ test('the store counts its photos and their bytes itself, a photo kept twice onc
   const again = await open(name, around);
   expect(await again.held()).toEqual({ entries: 0, photos: 1, bytes: 14 });
   again.close();
+});
+
+test('altered bytes under an old name are refused, and the old ones stay', async () => {
+  const { store } = await openFresh(3);
+  const sha256 = await hashOf(photo.bytes);
+  await store.keepPhoto({ ...photo, sha256 });
+  const altered = { ...photo, sha256, bytes: new Uint8Array([9, 9]).buffer };
+  await expect(store.keepPhoto(altered)).rejects.toMatchObject({ reason: { code: 'photo altered' } });
+  expect(await store.photo(sha256)).toEqual({ ...photo, sha256 });
+  expect(await store.held()).toEqual({ entries: 0, photos: 1, bytes: 4 });
+  store.close();
+});
+
+test('the right bytes take the place of what the tablet damaged under their name', async () => {
+  const { store } = await openFresh(4);
+  const sha256 = await hashOf(photo.bytes);
+  await store.keepPhoto({ ...photo, sha256, bytes: new Uint8Array([1, 2, 3, 5]).buffer });
+  await store.keepPhoto({ ...photo, sha256 });
+  expect(await store.photo(sha256)).toEqual({ ...photo, sha256 });
+  expect(await store.held()).toEqual({ entries: 0, photos: 1, bytes: 4 });
+  store.close();
 });
