@@ -1,13 +1,19 @@
 import type { CarryPreview } from '../../actions';
 import { isErasure } from '../../engine/record';
 import { date, w } from '../../words';
-import { Notice } from '../parts';
+import { Notice, Tick } from '../parts';
 import { LongList } from '../parts/LongList';
 
 const words = w.erasing;
 
-/** What erasures in a file would take out of this device for good, and what of the file was erased here before. */
-export function ErasedByImport({ preview }: { readonly preview: CarryPreview }) {
+interface ErasedByImportProps {
+  readonly preview: CarryPreview;
+  readonly agreed: boolean;
+  readonly onAgree: (agreed: boolean) => void;
+}
+
+/** What erasures in a file would take out of this device for good, asked for apart, and what of the file was erased here before. */
+export function ErasedByImport({ preview, agreed, onAgree }: ErasedByImportProps) {
   const { erased, refused, entries } = preview;
   return (
     <>
@@ -27,6 +33,7 @@ export function ErasedByImport({ preview }: { readonly preview: CarryPreview }) 
               </li>
             )}
           />
+          <Tick label={words.arrivingTick} checked={agreed} onChange={onAgree} />
         </Notice>
       )}
       {refused > 0 && <p>{words.refused(refused)}</p>}

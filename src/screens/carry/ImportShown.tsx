@@ -18,12 +18,14 @@ interface ImportShownProps {
 export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownProps) {
   const { fileName, rows, entries, otherCollection, inventedIntoReal, notes } = preview;
   const [known, setKnown] = useState(false);
+  const [letGo, setLetGo] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   const nothingNew = entries.length === 0;
   const changing = rows.filter(changes);
   const still = rows.length - changing.length;
-  const blocked = nothingNew || inventedIntoReal || (otherCollection !== undefined && !known);
+  const erasing = preview.erased.entries + preview.erased.photos > 0;
+  const blocked = nothingNew || inventedIntoReal || (otherCollection !== undefined && !known) || (erasing && !letGo);
   return (
     <div className="stack">
       <h3 ref={heading} tabIndex={-1}>
@@ -40,7 +42,7 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
       {notes.map((note) => (
         <Notice key={note.code} title={sayReason(note)} />
       ))}
-      <ErasedByImport preview={preview} />
+      <ErasedByImport preview={preview} agreed={letGo} onAgree={setLetGo} />
       {nothingNew ? (
         <p>{words.nothingNew}</p>
       ) : (

@@ -42,6 +42,11 @@ it('a file in which something was erased says, before it is taken, what will go 
   expect(screen.getByText('A name, 15 October 2026: Asked for it')).toBeDefined();
   expect(screen.getByText('1 entry here was erased elsewhere')).toBeDefined();
   expect(await axeFaults()).toEqual([]);
+  const accept = screen.getByRole('button', { name: 'Carry it in' });
+  expect(accept).toHaveProperty('disabled', true);
+  await userEvent.click(screen.getByRole('checkbox', { name: 'Let it go here too' }));
+  await userEvent.click(accept);
+  await expect.poll(async () => JSON.stringify(await away.store.allEntries())).not.toContain('Ann Lee');
 });
 
 it('an older file says how much of it was erased here before and is not taken', async () => {
