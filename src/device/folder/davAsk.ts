@@ -1,6 +1,7 @@
 import { StoreProblem } from '../storeProblem';
 import { type Asked, refusedBy, unanswered } from './davAnswers';
-import { davListing, type Listed, listingAsked } from './davListing';
+import { davListing, listingAsked } from './davListing';
+import type { Listed } from './folder';
 import { folderReason } from './reasonCodes';
 
 /** How long a server may take, in ms, and the most one file may hold, in bytes: over that it is none of ours. */

@@ -1,14 +1,15 @@
 import { StoreProblem } from '../storeProblem';
 import { refusedBy } from './davAnswers';
 import { type Answer, askedOf, type DavAccess, davAsk, davAskListing, type Question } from './davAsk';
-import { isPlainName, type Listed, listingAsked } from './davListing';
+import { listingAsked } from './davListing';
+import { type Folder, plainPath } from './folder';
 import { folderReason } from './reasonCodes';
 
 /**
  * A WebDAV folder (RFC 4918) on the server this page came from. `root` is an address beside the page; name and password
  * are held by this object and nowhere else.
  */
-export function davFolder({ root, name, password }: { root: string; name: string; password: string }) {
+export function davFolder({ root, name, password }: { root: string; name: string; password: string }): Folder {
   if (name.includes(':')) throw new StoreProblem(folderReason('folder: name with colon', {}));
   const access: DavAccess = { root: new URL(root, location.href), name, password };
   const ask = (question: Question): Promise<Answer> => davAsk(access, question);
@@ -30,9 +31,8 @@ export function davFolder({ root, name, password }: { root: string; name: string
   };
 
   return {
-    /** What is right in a folder; `''` is the whole. A folder that is not there holds nothing. */
-    async list(folder: string, signal?: AbortSignal): Promise<Listed[]> {
-      const path = folder === '' ? '' : `${plain(folder)}/`;
+    async list(folder, signal) {
+      const path = folder === '' ? '' : `${plainPath(folder)}/`;
       const headers = { Depth: '0', 'Content-Type': 'application/xml; charset=utf-8' };
       const question = { method: 'PROPFIND', path, headers, body: listingAsked, signal };
       const answer = await ask(question);
@@ -40,18 +40,16 @@ export function davFolder({ root, name, password }: { root: string; name: string
       if (answer.status !== 207) throw refused(answer, question);
       return davAskListing(access, path, signal);
     },
-    /** The bytes of a file, or `undefined` where there is none. */
-    async get(path: string, signal?: AbortSignal): Promise<Uint8Array<ArrayBuffer> | undefined> {
-      const question = { method: 'GET', path: plain(path), signal };
+    async get(path, signal) {
+      const question = { method: 'GET', path: plainPath(path), signal };
       const answer = await ask(question);
       if (answer.status === 404) return undefined;
       if (!answer.bytes) throw refused(answer, question);
       return answer.bytes;
     },
-    /** Writes a file that is not there yet, with the folders on the way to it. One that is there is left as it is. */
-    async put(path: string, bytes: Uint8Array<ArrayBuffer>, signal?: AbortSignal): Promise<'put' | 'there already'> {
+    async put(path, bytes, signal) {
       const headers = { 'If-None-Match': '*', 'Content-Type': 'application/octet-stream' };
-      const question = { method: 'PUT', path: plain(path), headers, body: bytes, signal };
+      const question = { method: 'PUT', path: plainPath(path), headers, body: bytes, signal };
       let answer = await ask(question);
       if (path.includes('/') && (answer.status === 409 || answer.status === 404)) {
         const against = await foldersMadeFor(path, signal);
@@ -63,16 +61,10 @@ export function davFolder({ root, name, password }: { root: string; name: string
       if (answer.status !== 201 && answer.status !== 204) throw refused(answer, question);
       return 'put';
     },
-    /** Takes a file away. One that is not there is taken away already. */
-    async remove(path: string, signal?: AbortSignal): Promise<void> {
-      const question = { method: 'DELETE', path: plain(path), signal };
+    async remove(path, signal) {
+      const question = { method: 'DELETE', path: plainPath(path), signal };
       const answer = await ask(question);
       if (answer.status !== 204 && answer.status !== 404) throw refused(answer, question);
     },
   };
-}
-
-function plain(path: string): string {
-  if (!path.split('/').every(isPlainName)) throw new Error(`Not a path of this app: ${path}`);
-  return path;
 }

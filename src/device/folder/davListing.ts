@@ -1,9 +1,4 @@
-/** One thing right in a folder. `bytes` where the server says it. */
-export interface Listed {
-  readonly name: string;
-  readonly isFolder: boolean;
-  readonly bytes?: number;
-}
+import { isPlainName, type Listed } from './folder';
 
 /** What is asked of the server for each thing in a folder (RFC 4918, 9.1 and 15). */
 export const listingAsked =
@@ -27,9 +22,6 @@ export function davListing(answer: Document | null, folder: URL): Listed[] | und
     return [{ name, isFolder, ...(!isFolder && length && /^\d+$/.test(length) ? { bytes: Number(length) } : {}) }];
   });
 }
-
-/** Names of one step, which need no escape anywhere: what the app gives, and nothing hidden. */
-export const isPlainName = (name: string): boolean => /^[A-Za-z0-9_-][A-Za-z0-9._-]*$/.test(name);
 
 /** A href is an absolute path or a whole address (RFC 4918, 8.3), escaped as the server likes, with a slash at the end of a folder. */
 function nameIn(href: string, folder: URL): string | undefined {
