@@ -1,6 +1,7 @@
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { build } from 'vite';
+import type { Folder } from '../../src/device/folder';
+import type { Reason } from '../../src/engine/record';
 import { sayReason } from '../../src/words/en/reasons';
 import '../../src/words/pastStart';
 
@@ -13,8 +14,8 @@ export async function addFolderCode(app: string): Promise<void> {
     logLevel: 'error',
     publicDir: false,
     build: {
-      lib: { entry: 'src/device/folder/davFolder.ts', formats: ['es'], fileName: () => fileName },
-      outDir: join(app),
+      lib: { entry: 'src/device/folder/index.ts', formats: ['es'], fileName: () => fileName },
+      outDir: app,
       emptyOutDir: false,
       minify: false,
     },
@@ -31,44 +32,49 @@ interface Access {
   readonly password: string;
 }
 
-/** The folder as a page of the app has it: each call is made in the page. Bytes travel in base64. */
-export function folderInPage(page: Page, access: Access) {
-  const call = async (deed: Deed, path: string, given?: Uint8Array) => {
+/** The folder as a page of the app has it: each call is made in the page. Bytes travel in base64; a signal only as it stood. */
+export function folderInPage(page: Page, access: Access): Folder {
+  const call = async (deed: Deed, path: string, signal?: AbortSignal, given?: Uint8Array) => {
     // As text: what Vitest makes of an import in a function is not for a page.
     await page.evaluate(`import('/${fileName}').then((code) => { globalThis.folderCode = code; })`);
     const told = await page.evaluate(
-      async ({ access, deed, path, base64 }) => {
-        const { davFolder } = (
-          globalThis as unknown as { folderCode: typeof import('../../src/device/folder/davFolder') }
-        ).folderCode;
+      async ({ access, deed, path, base64, off }) => {
+        const { davFolder } = (globalThis as unknown as { folderCode: typeof import('../../src/device/folder') })
+          .folderCode;
         const text = atob(base64 ?? '');
         const given = new Uint8Array(text.length);
         for (let at = 0; at < text.length; at++) given[at] = text.charCodeAt(at);
+        const signal = off === undefined ? undefined : AbortSignal.abort(off);
         try {
           const folder = davFolder(access);
-          const got = deed === 'put' ? await folder.put(path, given) : await folder[deed](path);
+          const got = deed === 'put' ? await folder.put(path, given, signal) : await folder[deed](path, signal);
           if (!(got instanceof Uint8Array)) return { got };
           let text = '';
           for (let at = 0; at < got.length; at += 32768) text += String.fromCharCode(...got.subarray(at, at + 32768));
           return { base64: btoa(text) };
         } catch (error) {
-          const { reason, message } = error as {
-            reason?: { code: string; params: Record<string, string | number> };
-            message: string;
-          };
+          if (error === off) return { off };
+          const { reason, message } = error as { reason?: Reason; message: string };
           return { reason, message };
         }
       },
-      { access, deed, path, base64: given && Buffer.from(given).toString('base64') },
+      {
+        access,
+        deed,
+        path,
+        base64: given && Buffer.from(given).toString('base64'),
+        off: signal?.aborted ? signal.reason : undefined,
+      },
     );
+    if (told.off !== undefined) throw told.off;
     if (told.reason) throw new SaidInPage(sayReason(told.reason));
     if (told.message !== undefined) throw new Error(told.message);
     return told.base64 === undefined ? told.got : new Uint8Array(Buffer.from(told.base64, 'base64'));
   };
   return {
-    list: (folder: string) => call('list', folder) as Promise<{ name: string; isFolder: boolean; bytes?: number }[]>,
-    get: (path: string) => call('get', path) as Promise<Uint8Array | undefined>,
-    put: (path: string, bytes: Uint8Array) => call('put', path, bytes) as Promise<'put' | 'there already'>,
-    remove: (path: string) => call('remove', path) as Promise<void>,
+    list: (folder, signal) => call('list', folder, signal) as ReturnType<Folder['list']>,
+    get: (path, signal) => call('get', path, signal) as ReturnType<Folder['get']>,
+    put: (path, bytes, signal) => call('put', path, signal, bytes) as ReturnType<Folder['put']>,
+    remove: (path, signal) => call('remove', path, signal) as ReturnType<Folder['remove']>,
   };
 }
