@@ -2,6 +2,7 @@ import { isSecureAddress } from '../device/address';
 import { askToPersist, isPersisted } from '../device/persistence';
 import { looksPrivate } from '../device/privateWindow';
 import type { Reason } from '../engine/record';
+import { clockWent } from './clocks';
 import type { Desk, Question } from './desk';
 import { ask } from './questions/question';
 
@@ -16,7 +17,7 @@ export interface StorageHealth {
   readonly secure: boolean;
   /** The browser gave away that it forgets everything when this window is closed. */
   readonly forgets: boolean;
-  /** What a person should know: insecure address, entries missing, a copied tablet. */
+  /** What a person should know: insecure address, a clock out of step, entries missing, a copied tablet. */
   readonly notes: readonly Reason[];
 }
 
@@ -28,8 +29,9 @@ export const storageHealth = (desk: Desk): Question<StorageHealth> =>
     async () => {
       const [persisted, held, forgets] = await Promise.all([isPersisted(), desk.store.held(), looksPrivate()]);
       const secure = isSecureAddress();
+      const clock = desk.invented ? [] : clockWent(await desk.store.lastDeed(), desk.now());
       const insecure = secure ? [] : [{ code: 'address not secure', params: {} }];
-      return { persisted, ...held, secure, forgets, notes: [...insecure, ...desk.store.notes] };
+      return { persisted, ...held, secure, forgets, notes: [...insecure, ...clock, ...desk.store.notes] };
     },
   );
 

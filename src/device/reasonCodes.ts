@@ -30,6 +30,10 @@ export const deviceReasonCodes = {
   'no database': ['said'],
   /** Not a fault: this tablet is a copy of another one, and entries made here carry a new device name from now on. */
   'copied tablet': [],
+  /** Not a fault: entries of a file are dated ahead of this device's clock. */
+  'clocks apart': ['count', 'day'],
+  /** Not a fault: what was last entered here is dated ahead of the clock as it stands now. */
+  'clock out of step': ['day', 'today'],
   /** The import cannot be taken back: `count` later entries rest on it. */
   'built upon': ['count'],
   /** The batch to take out is not known here. */

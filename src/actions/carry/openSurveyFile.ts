@@ -1,5 +1,6 @@
 import type { AdviceCode, PreviewRow } from '../../engine/exchange';
 import type { Entry, Reason } from '../../engine/record';
+import { clocksApart } from '../clocks';
 import type { Desk } from '../desk';
 import { refusal } from '../reasonCodes';
 
@@ -86,7 +87,7 @@ export const openSurveyFile = async (
       photosMissing: rows.reduce((sum, row) => sum + row.photosMissing, 0),
       erased: changes.erased,
       refused: changes.refused,
-      notes: survey.notes,
+      notes: [...survey.notes, ...(desk.invented ? [] : clocksApart(survey.entries, desk.now()))],
     },
   };
 };

@@ -34,6 +34,10 @@ export const reasonsOfDevice = {
     `The browser refused to store it (${s.text('said')}). Not stored: ${s.deed('deed')}. Load the page again and do it once more.`,
   'no database': (s) =>
     `This browser does not let the app store anything (${s.text('said')}). Leave private browsing, or use another browser.`,
+  'clocks apart': (s) =>
+    `${s.times('count', 'entry bears', 'entries bear')} a day ahead of this device’s clock (up to ${s.day('day')}): one of the two clocks is wrong. Nothing is ordered by a clock; rounds keep the day that was confirmed.`,
+  'clock out of step': (s) =>
+    `The clock of this device says ${s.day('today')}, yet something was entered here on ${s.day('day')}: it was ahead then, or is behind now. Set it right. Nothing is ordered by it; rounds keep the day that was confirmed.`,
   'built upon': (s) =>
     `The import cannot be taken back: ${s.times('count', 'later entry rests', 'later entries rest')} on it. Undo those first.`,
   'no such import': () => 'This import is not known on this device, so it cannot be taken back here.',
