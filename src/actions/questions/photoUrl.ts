@@ -1,3 +1,4 @@
+import { pictureType } from '../../device/photo';
 import { idPart } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 
@@ -24,6 +25,11 @@ export const photoUrl = (desk: Desk, photo: string, size: PhotoSize): Question<s
 /** A screen that is left and entered again within this time keeps its pictures. Milliseconds. */
 const linger = 2000;
 
+/** Of the type its first bytes say, whatever a file carried in has called it: a drawing that can hold a program is then no picture. */
+const pictureBlob = (bytes: ArrayBuffer): Blob =>
+  new Blob([bytes], { type: pictureType(new Uint8Array(bytes, 0, Math.min(bytes.byteLength, 32))) ?? notAPicture });
+const notAPicture = 'application/octet-stream';
+
 const urlQuestion = (desk: Desk, sha256: string, size: PhotoSize, dropped: () => void): Question<string | null> => {
   const listeners = new Set<() => void>();
   let url: string | null | undefined;
@@ -35,7 +41,7 @@ const urlQuestion = (desk: Desk, sha256: string, size: PhotoSize, dropped: () =>
         ? ((await desk.store.thumb(sha256)) ?? (await desk.store.photo(sha256)))
         : await desk.store.photo(sha256);
     reading = false;
-    url = kept ? URL.createObjectURL(new Blob([kept.bytes], { type: kept.mime })) : null;
+    url = kept ? URL.createObjectURL(pictureBlob(kept.bytes)) : null;
     if (listeners.size === 0) drop();
     for (const changed of listeners) changed();
   };
