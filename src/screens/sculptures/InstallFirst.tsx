@@ -1,7 +1,7 @@
 import { w } from '../../words';
 import { Button, Sheet } from '../parts';
 
-const words = w.sculptures.installFirst;
+const words = w.keeping.installFirst;
 
 interface InstallFirstProps {
   readonly open: boolean;

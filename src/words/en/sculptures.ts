@@ -48,18 +48,6 @@ export const sculptures = {
     begin: 'Begin',
     begun: 'The collection is set up.',
   },
-  installFirst: {
-    title: 'Install it first',
-    why: 'In the browser, an iPad deletes what was entered here once the page was not used for a week. The installed app is spared that, and what is entered in the browser does not move over to it.',
-    steps: [
-      'Touch Share, the square with an arrow.',
-      'Touch “Add to Home Screen”, then “Add”.',
-      'Close this page and open Patina Round from the Home Screen.',
-    ],
-    shallInstall: 'I install it first',
-    allTheSame: 'Go on in the browser all the same',
-    allTheSameWhat: 'Going on here is fine for a look. Carry the survey out the same day.',
-  },
   device: {
     title: 'Before you begin',
     insecure: 'This address is not secure',
