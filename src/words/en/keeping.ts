@@ -80,6 +80,7 @@ export const keeping = {
   roomLead:
     'Photos take most of the room. They may leave this device once you have opened the bag that holds them and every one in it was found whole. What you said of them, and a small picture, stay.',
   roomNone: 'No photos lie here that could go.',
+  roomNoneOlder: 'No photos of earlier rounds lie here.',
   roomWorks: 'Whose photos',
   roomWhich: 'Which of them',
   roomOlder: 'Those of earlier rounds',
@@ -94,6 +95,7 @@ export const keeping = {
     n === of
       ? `The bag holds all ${of} of them, and each is whole`
       : `The bag holds ${n} of the ${of}, and each is whole`,
+  roomHoldsNone: (bag: string) => `${bag} holds none of them`,
   roomStay: (n: number) => (n === 1 ? '1 is not in it and stays.' : `${n} are not in it and stay.`),
   roomKeep: 'Keep that bag in two places: these photos are then nowhere else.',
   roomDo: (n: number) => (n === 1 ? 'Let 1 photo go from this device' : `Let ${n} photos go from this device`),
