@@ -44,6 +44,8 @@ export const deviceReasonCodes = {
   'name erased': ['day', 'reason'],
   /** What was erased cannot be brought back, nor the erasure changed. */
   'erasing stands': [],
+  /** What is to be taken out lies in a folder shared with other devices. */
+  'in step already': [],
   /** An entry id is here already with another content. */
   'id twice': ['id'],
   /** Bytes handed in under a hash that is not theirs, while others lie here under it. */

@@ -67,7 +67,8 @@ export const takeEntriesIn = async (
   await putSelf(t, self);
   await t.meta.put({ key: arrivedKey(deed.id), value: ids });
   const stays = gone.length > 0 ? { erases: true as const } : {};
-  await t.deeds.add({ deed: deed.id, name: deed.name, at: deed.at, arrived: true, ...stays } as never);
+  const shared = options.shared ? { shared: true as const } : {};
+  await t.deeds.add({ deed: deed.id, name: deed.name, at: deed.at, arrived: true, ...stays, ...shared } as never);
   const withins = new Set([...fresh, ...gone].map((entry) => entry.within));
   const counters = await raiseCounters(t, withins, currents, went);
   return { ...written, counters };
@@ -123,6 +124,7 @@ export const takeEntriesOut = async (t: Tables, deed: string): Promise<Written> 
   const row = await t.deeds.where('deed').equals(deed).first();
   const ids = (await t.meta.get(arrivedKey(deed)))?.value as readonly string[] | undefined;
   if (!row?.arrived || !ids) throw new StoreProblem(deviceReason('no such import', {}));
+  if (row.shared) throw new StoreProblem(deviceReason('in step already', {}));
   if (row.erases) throw new StoreProblem(deviceReason('erasing stands', {}));
   const batch = (await t.entries.bulkGet([...ids])).flatMap((entry) => entry ?? []);
   const things = new Set(batch.map((entry) => entry.thing));
@@ -156,6 +158,11 @@ export const takeEntriesOut = async (t: Tables, deed: string): Promise<Written> 
   await putSelf(t, self);
   const withins = new Set(batch.map((entry) => entry.within));
   return { self, counters: await raiseCounters(t, withins, came, [...went, ...vanished]) };
+};
+
+/** Inside a transaction: no import that is here is ever taken out again. */
+export const shareArrivedIn = async (t: Tables): Promise<void> => {
+  await t.deeds.filter((row) => row.arrived === true && row.shared !== true).modify({ shared: true });
 };
 
 /** Everything that came into the store after a deed, by this device's deeds and by later imports. */

@@ -2,7 +2,7 @@ import type { Reason } from '../../engine/record';
 import { sha256 } from '../hash';
 import { deviceReason } from '../reasonCodes';
 import { StoreProblem } from '../storeProblem';
-import { takeEntriesIn, takeEntriesOut } from './arrivals';
+import { shareArrivedIn, takeEntriesIn, takeEntriesOut } from './arrivals';
 import { checkAll, rebuildAll } from './checks';
 import type { Connection, TableName } from './connection';
 import { database, type Tables } from './database';
@@ -197,6 +197,7 @@ export const deviceStore = ({
       return { added, already, copiedTablet, erased, refused };
     },
     takeOut: (deed) => unmarked(async () => remembered(await write('', (t) => takeEntriesOut(t, deed)))),
+    shareArrived: () => run('rw', ['deeds'], '', shareArrivedIn),
     keepPhoto: async (photo) => {
       const put = () => run('rw', ['photoBytes', 'meta', 'entries'], 'photo', (t) => putBytes(t, 'photoBytes', photo));
       const added = await put();

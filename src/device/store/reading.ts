@@ -1,7 +1,7 @@
 import Dexie from 'dexie';
 import type { TableName } from './connection';
 import type { CurrentRow, Tables } from './database';
-import { erasedIn } from './erased';
+import { erasedIn, erasuresIn } from './erased';
 import { headsWord, noHeads } from './headsHash';
 import { countersIn } from './self';
 import type { DeedRow, Store } from './store';
@@ -23,6 +23,9 @@ type Reading = Pick<
   | 'entriesOf'
   | 'entriesOfDeed'
   | 'allEntries'
+  | 'entryIds'
+  | 'entriesWith'
+  | 'erasures'
   | 'lastDeed'
   | 'erased'
   | 'photo'
@@ -75,6 +78,10 @@ export const reading = (run: Run): Reading => ({
   entriesOf: (thing) => run('r', ['entries'], '', (t) => promised(t.entries.where('thing').equals(thing).toArray())),
   entriesOfDeed: (deed) => run('r', ['entries'], '', (t) => promised(t.entries.where('deed').equals(deed).toArray())),
   allEntries: () => run('r', ['entries'], '', (t) => promised(t.entries.toArray())),
+  entryIds: () => run('r', ['entries'], '', (t) => promised(t.entries.toCollection().primaryKeys())),
+  entriesWith: (ids) =>
+    run('r', ['entries'], '', async (t) => (await t.entries.bulkGet([...ids])).flatMap((entry) => entry ?? [])),
+  erasures: () => run('r', ['entries'], '', erasuresIn),
   lastDeed: () =>
     run('r', ['deeds'], '', async (t) => {
       const found = await t.deeds
@@ -103,4 +110,4 @@ export const reading = (run: Run): Reading => ({
 /** Dexie's own promise as the plain one the transaction waits for. */
 const promised = <T>(answer: PromiseLike<T>): Promise<T> => answer as Promise<T>;
 
-const takesBack = (row: DeedRow): boolean => !row.undone && !row.erases && row.undoes === undefined;
+const takesBack = (row: DeedRow): boolean => !row.undone && !row.erases && !row.shared && row.undoes === undefined;

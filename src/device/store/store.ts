@@ -28,6 +28,8 @@ export interface DeedRow {
   readonly undoes?: string;
   /** An import: taken back by taking its entries out again. */
   readonly arrived?: true;
+  /** What arrived lies in a folder shared with other devices, or came out of it: not taken out again, the folder would bring it back. */
+  readonly shared?: true;
   /** Something was erased by it: not taken back. */
   readonly erases?: true;
   /** Things were said again by it without what was erased: deeds before it do not fit any more, and are not taken back either. */
@@ -59,6 +61,8 @@ export interface Batch {
 export interface TakeInOptions {
   /** Taken on as this store's own collection, if nothing was entered here yet. */
   readonly collection?: string;
+  /** They came out of a shared folder: never taken out again. */
+  readonly shared?: true;
   progress?(done: number, all: number): void;
 }
 
@@ -146,6 +150,12 @@ export interface Store {
   entriesOf(thing: string): Promise<Entry[]>;
   entriesOfDeed(deed: string): Promise<Entry[]>;
   allEntries(): Promise<Entry[]>;
+  /** Ids of all entries, without the entries. */
+  entryIds(): Promise<string[]>;
+  /** The entries of these ids, those that are here. */
+  entriesWith(ids: readonly string[]): Promise<Entry[]>;
+  /** Every erasure there is. */
+  erasures(): Promise<Entry[]>;
   /** Newest first; only this device's, only those not undone and not undoing. */
   lastDeed(): Promise<DeedRow | undefined>;
 
@@ -156,6 +166,8 @@ export interface Store {
   takeIn(entries: readonly Entry[], deed: Batch['deed'], options?: TakeInOptions): Promise<TakenIn>;
   /** Physically removes exactly the batch a takeIn added; rejects once something here builds on it, or where it erased something. */
   takeOut(deed: string): Promise<void>;
+  /** All that ever arrived goes into a shared folder: from now on none of it is taken out again. */
+  shareArrived(): Promise<void>;
 
   /** All that was ever erased here. */
   erased(): Promise<Erased>;

@@ -83,8 +83,8 @@ const checkHolds = (bytes: Uint8Array, file: Record<string, unknown>): boolean =
   return check === `crc32:${crc32(new TextEncoder().encode(canonicalize(rest)?.slice(1)))}`;
 };
 
-const judgeFile = (bytes: Uint8Array, file: unknown): Reason | undefined => {
-  if (!isObject(file) || file.format !== format) return because('not a survey');
+const judgeFile = (bytes: Uint8Array, file: unknown, named: string): Reason | undefined => {
+  if (!isObject(file) || file.format !== named) return because('not a survey');
   const v = file.version;
   if (typeof v !== 'string' || !/^\d{1,4}\.\d{1,4}$/.test(v)) {
     return because('version not readable', { found: quoted(v) });
@@ -107,7 +107,7 @@ const judgeFile = (bytes: Uint8Array, file: unknown): Reason | undefined => {
   return undefined;
 };
 
-const survey = (file: { readonly collection: string; readonly version: string; readonly entries: Entry[] }): Survey => {
+const survey = (file: EntriesFile): Survey => {
   const erased = erasedBy(file.entries);
   const entries = withoutErased(file.entries, erased);
   const things = new Set(entries.map((e) => e.thing));
@@ -137,21 +137,36 @@ const survey = (file: { readonly collection: string; readonly version: string; r
   };
 };
 
+interface EntriesFile {
+  readonly collection: string;
+  readonly version: string;
+  readonly entries: Entry[];
+}
+
+/** A file of entries of the format `named`, each entry judged by itself; how they stand among each other is not asked yet. */
+export const readEntries = (
+  bytes: Uint8Array,
+  named: string,
+): { readonly ok: true; readonly file: EntriesFile } | NoSurvey => {
+  const text = textOf(bytes);
+  if (typeof text !== 'string') return no(text);
+  const json = parsed(text);
+  if (isReason(json)) return no(json);
+  const wrong = judgeFile(bytes, json.value, named);
+  if (wrong) return no(wrong);
+  const file = json.value as EntriesFile;
+  const faulty = file.entries.flatMap((entry, i) => judgeEntry(entry, i) ?? []);
+  return faulty.length > 0 ? refused(faulty) : { ok: true, file };
+};
+
 /**
  * Reads a *.survey.json file from anywhere. Every byte is judged before any is believed: size, UTF-8, depth, JSON, format and
  * version, check sum, each entry, and the entries among each other. Gives the survey exactly as it came, or what is wrong with it,
  * where, and nothing else. Never throws, whatever the bytes.
  */
 export const readSurvey = (bytes: Uint8Array): Survey | NoSurvey => {
-  const text = textOf(bytes);
-  if (typeof text !== 'string') return no(text);
-  const json = parsed(text);
-  if (isReason(json)) return no(json);
-  const wrong = judgeFile(bytes, json.value);
-  if (wrong) return no(wrong);
-  const file = json.value as { readonly collection: string; readonly version: string; readonly entries: Entry[] };
-  const faulty = file.entries.flatMap((entry, i) => judgeEntry(entry, i) ?? []);
-  if (faulty.length > 0) return refused(faulty);
-  const tangled = judgeReplacements(file.entries);
-  return tangled.length > 0 ? refused(tangled) : survey(file);
+  const read = readEntries(bytes, format);
+  if (!read.ok) return read;
+  const tangled = judgeReplacements(read.file.entries);
+  return tangled.length > 0 ? refused(tangled) : survey(read.file);
 };

@@ -6,7 +6,7 @@ import { format, version } from './limits';
 const byId = (a: Entry, b: Entry): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
 /** Everything of a survey file but its check sum, as RFC 8785 orders and writes it. */
-const unchecked = (collection: string, entries: readonly Entry[]): string => {
+const unchecked = (named: string, collection: string, entries: readonly Entry[]): string => {
   const sorted = [...withoutErased(entries)].sort(byId);
   const once = sorted.filter((entry, i) => {
     const before = sorted[i - 1];
@@ -15,7 +15,7 @@ const unchecked = (collection: string, entries: readonly Entry[]): string => {
     return false;
   });
   const written = once.map((entry) => canonicalize({ ...entry, replaces: [...entry.replaces].sort() }));
-  return `"collection":${canonicalize(collection)},"entries":[${written.join(',')}],"format":"${format}","version":"${version}"}`;
+  return `"collection":${canonicalize(collection)},"entries":[${written.join(',')}],"format":"${named}","version":"${version}"}`;
 };
 
 /**
@@ -23,9 +23,13 @@ const unchecked = (collection: string, entries: readonly Entry[]): string => {
  * was written, so that equal surveys are equal bytes. What an erasure among them names is not written. `check` comes first in that order; it is the CRC-32 of all that follows its
  * comma. Throws a RangeError on two contents under one id, and an Error on text or numbers JSON cannot hold.
  */
-export const writeSurvey = (collection: string, entries: readonly Entry[]): Uint8Array<ArrayBuffer> => {
+export const writeSurvey = (collection: string, entries: readonly Entry[]): Uint8Array<ArrayBuffer> =>
+  writeEntries(format, collection, entries);
+
+/** The same under another name of format. */
+export const writeEntries = (named: string, collection: string, entries: readonly Entry[]): Uint8Array<ArrayBuffer> => {
   const encoder = new TextEncoder();
-  const rest = encoder.encode(unchecked(collection, entries));
+  const rest = encoder.encode(unchecked(named, collection, entries));
   const start = encoder.encode(`{"check":"crc32:${crc32(rest)}",`);
   const bytes = new Uint8Array(start.length + rest.length);
   bytes.set(start);

@@ -47,6 +47,8 @@ export const reasonsOfDevice = {
     `This person’s name was erased from the survey on ${s.day('day')} (“${s.text('reason')}”), so no name is taken for this surveyor again. Add a new surveyor to name somebody.`,
   'erasing stands': () =>
     'Something was erased by this, and what was erased is gone for good: it cannot be taken back.',
+  'in step already': () =>
+    'This is in the folder the devices keep in step with, so the next step would bring it back. Correct or remove it here instead: that reaches the others too.',
   'id twice': (s) =>
     `Two different contents bear the same entry number (${s.text('id')}). One of the files was changed by hand; ask for an unchanged one.`,
   'photo altered': () =>
