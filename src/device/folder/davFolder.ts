@@ -57,8 +57,10 @@ export function davFolder({ root, name, password }: { root: string; name: string
         if (against && (answer.status === 409 || answer.status === 404)) throw against;
       }
       if (answer.status === 412) return 'there already';
+      // Some servers do not know If-None-Match for what is written (nginx 1.22, measured) and say by 204 what they did.
+      if (answer.status === 204) throw new StoreProblem(folderReason('folder: written over', { path }));
       // Success as such will not do: a network's sign-in page gives that too, and keeps nothing.
-      if (answer.status !== 201 && answer.status !== 204) throw refused(answer, question);
+      if (answer.status !== 201) throw refused(answer, question);
       return 'put';
     },
     async remove(path, signal) {

@@ -11,6 +11,8 @@ export const folderReasons = {
   /** The server answers, and not as a server of folders. */
   'folder: none there': ['address'],
   'folder: not a folder': ['address'],
+  /** It wrote over what was there, although it was asked not to. */
+  'folder: written over': ['path'],
   'folder: locked': ['path'],
   'folder: full': [],
   'folder: file too large': ['path', 'megabytes'],

@@ -14,6 +14,8 @@ export const reasonsOfFolder = {
     `This server keeps no folder at ${s.text('address')}. Ask whoever looks after the server to set it up, or carry by files.`,
   'folder: not a folder': (s) =>
     `What answers at ${s.text('address')} is a page and not a folder: a network that wants you to sign in first, or a server set up otherwise. Sign in to the network, or ask whoever looks after the server.`,
+  'folder: written over': (s) =>
+    `The server wrote over “${s.text('path')}”, which was there already, although it was asked not to. A folder like this cannot be shared safely: switch it off here, and show this to whoever looks after the server.`,
   'folder: locked': (s) =>
     `Another program has locked “${s.text('path')}” on the server. Try again later; if it stays, ask whoever looks after the server.`,
   'folder: full': () =>
