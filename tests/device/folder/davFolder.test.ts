@@ -98,6 +98,12 @@ test('a file is written only where there is none, and one that is there is left'
   ]);
 });
 
+// Measured of nginx 1.22: If-None-Match is not known for what is written.
+test('a server that writes over what is there is found out, and not taken for one that keeps', async () => {
+  always(204);
+  expect(await saidOf(() => folder().put('a/1.json', bytes))).toContain('wrote over “a/1.json”');
+});
+
 test.each([409, 404])(
   'where the folder on the way is missing (%i) it is made, and the file is written again',
   async (status) => {
