@@ -1,8 +1,10 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { w } from '../../src/words';
 import { seededSurvey } from '../files/seededSurvey';
-import { carryIn, fileOf, openApp } from './app';
+import { carryInLarge, fileOf, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { longestTask } from './longestTask';
 import { type Host, startHost } from './server';
@@ -27,7 +29,10 @@ beforeAll(async () => {
   faults = await watch(tablet.context, host.url);
   page = await openApp(tablet, host);
   page.setDefaultTimeout(300_000);
-  await carryIn(page, fileOf(seededSurvey({ works, zonesEach: 40, rounds, photos: 0, seed: 20261015 })));
+  // By way of the disk: the large one is too large to be handed over in a message.
+  const file = join(tablet.profile, 'seeded.survey.json');
+  writeFileSync(file, fileOf(seededSurvey({ works, zonesEach: 40, rounds, photos: 0, seed: 20261015 })));
+  await carryInLarge(page, file);
   await page.evaluate(putPhotos, { photos, megabytes });
 });
 

@@ -1,6 +1,14 @@
 import { useEffect } from 'react';
-import { askToKeep, checkWhenDue, lastChecked, notNow, persistenceWanted, sinceCarried } from '../../actions';
-import { date, w } from '../../words';
+import {
+  askToKeep,
+  checkWhenDue,
+  lastChecked,
+  notNow,
+  persistenceWanted,
+  sinceCarried,
+  storageHealth,
+} from '../../actions';
+import { date, sayReason, w } from '../../words';
 import { Button, LinkButton, Notice } from '../parts';
 import { pathTo, say, useDesk, useQuestion } from '../shell';
 
@@ -18,6 +26,7 @@ export function KeepSafe() {
   const wanted = useQuestion(persistenceWanted(desk));
   const since = useQuestion(sinceCarried(desk));
   const last = useQuestion(lastChecked(desk));
+  const health = useQuestion(storageHealth(desk));
   useEffect(() => {
     // Begun, it goes on beside whatever comes next.
     const timer = setTimeout(() => void checkWhenDue(desk), settled);
@@ -26,8 +35,13 @@ export function KeepSafe() {
   if (desk.invented) return null;
   const ask = async () => say((await askToKeep(desk)) === 'yes' ? words.askedYes : words.askedNo);
   const found = last && last.faults.length + last.altered.length > 0;
+  // An address that is not secure was said before the first entry, and is of no use to hear each morning.
+  const notes = health?.notes.filter(({ code }) => code !== 'address not secure') ?? [];
   return (
     <>
+      {notes.map((note) => (
+        <Notice key={note.code} kind="caution" title={sayReason(note)} />
+      ))}
       {found && (
         <Notice
           kind="problem"

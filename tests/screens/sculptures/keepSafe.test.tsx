@@ -1,7 +1,7 @@
 import { screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { carriedOut, type Desk } from '../../../src/actions';
+import { carriedOut, type Desk, deskOn } from '../../../src/actions';
 import { deviceBox } from '../../../src/device/box';
 import { SculptureListScreen } from '../../../src/screens/sculptures/SculptureListScreen';
 import { axeFaults } from '../axe';
@@ -82,6 +82,16 @@ describe('The first screen', () => {
     await carriedOut(desk, { what: 'bag', name: 'a.survey.zip', entries: 9, photos: 0 });
     await waitFor(() => expect(screen.queryByText(/on this device only/)).toBeNull());
     deviceBox.forget(`${desk.store.name}.carried`);
+  });
+
+  it('says where entries that were stored are not found, and what to do', async () => {
+    promised = true;
+    const desk = await freshDesk();
+    await heron(desk);
+    const note = { code: 'entries missing', params: { count: 2, expected: 40 } };
+    const store = Object.create(desk.store, { notes: { get: () => [note] } }) as typeof desk.store;
+    show(deskOn(store, { newId: desk.newId }), <SculptureListScreen />);
+    expect(await screen.findByText(/40 entries were stored and 2 are found\. Carry the survey out now/)).toBeDefined();
   });
 
   it('looks everything through by itself once it was left alone, and says where something was found', async () => {
