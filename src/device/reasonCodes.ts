@@ -97,6 +97,12 @@ export const deviceReasonCodes = {
   'save cancelled': [],
   'save refused': ['said'],
   'way not here': ['way'],
+  /** The part of the app that writes and reads bags stopped, in its own words. */
+  'bag worker failed': ['said'],
+  /** A bag of `megabytes` does not fit beside what lies here. */
+  'no room for a bag': ['megabytes'],
+  /** What was written reads otherwise than it was written. */
+  'bag not whole': ['path'],
   'asset missing': ['name'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 

@@ -7,7 +7,19 @@ import { selfKey } from './self';
 import type { Store } from './store';
 
 /** A store as far as it can be read: what a worker has of it. */
-export type Reader = Pick<Store, 'current' | 'standing' | 'standings' | 'ofKind' | 'meta' | 'metas' | 'lookThrough'> & {
+export type Reader = Pick<
+  Store,
+  | 'current'
+  | 'standing'
+  | 'standings'
+  | 'ofKind'
+  | 'meta'
+  | 'metas'
+  | 'lookThrough'
+  | 'allEntries'
+  | 'photo'
+  | 'photosHere'
+> & {
   close(): void;
 };
 

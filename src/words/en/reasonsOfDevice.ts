@@ -106,5 +106,11 @@ export const reasonsOfDevice = {
   'save cancelled': () => 'Not saved: the window was closed.',
   'save refused': (s) => `The device refused to save (${s.text('said')}). Try another way below.`,
   'way not here': () => 'This device cannot do it in this way. Choose another.',
+  'bag worker failed': (s) =>
+    `The part of the app that works on bags stopped. Nothing was changed here. Load the page again and try once more${s.text('said') && ` (the browser says: ${s.text('said')})`}.`,
+  'no room for a bag': (s) =>
+    `There is no room here for a bag of ${s.number('megabytes')} MB beside what lies here. Write it straight into a file where this device offers it, choose fewer works, or make room first.`,
+  'bag not whole': (s) =>
+    `The bag was written and does not read back as it was (“${s.text('path')}”), so it is not offered. Nothing was lost here. Prepare it again; if it stays so, this device’s storage may be failing.`,
   'asset missing': (s) => `A part of the app is missing (${s.text('name')}). Load the page again with a network.`,
 } satisfies Readonly<Record<string, (s: Params) => string>>;

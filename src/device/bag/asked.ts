@@ -1,0 +1,41 @@
+import type { Reason } from '../../engine/record';
+import type { BagWritten, WriteAsked } from './written';
+
+/** What the worker is asked, and what it tells: by the name of the question. */
+export interface BagAsks {
+  write: { readonly asked: WriteAsked; readonly told: BagWritten };
+}
+
+/** How far it is: bytes done of all there are, in one of the stages of the work. */
+export interface BagStep {
+  readonly stage: 'writing' | 'reading back' | 'reading';
+  readonly done: number;
+  readonly all: number;
+}
+
+export interface BagWay {
+  heard?(step: BagStep): void;
+  /** Left off: nothing stays behind, and undefined is told. */
+  readonly signal?: AbortSignal | undefined;
+}
+
+/** Answers one question in the worker. Throws LeftOff, or whatever the signal threw, once `signal` is aborted. */
+export type BagAnswer<Q extends keyof BagAsks> = (
+  asked: BagAsks[Q]['asked'],
+  way: { heard(step: BagStep): void; readonly signal: AbortSignal },
+) => Promise<BagAsks[Q]['told']>;
+
+export type BagAnswers = { readonly [Q in keyof BagAsks]: BagAnswer<Q> };
+
+/** From the page to its worker: the one question, and later that it is no longer wanted. */
+export type BagPost =
+  | { readonly question: keyof BagAsks; readonly asked: BagAsks[keyof BagAsks]['asked'] }
+  | { readonly leaveOff: true };
+
+/** From the worker to the page. */
+export type BagSaid =
+  | { readonly step: BagStep }
+  | { readonly told: BagAsks[keyof BagAsks]['told'] }
+  | { readonly leftOff: true }
+  | { readonly problem: Reason }
+  | { readonly failed: string };
