@@ -1,0 +1,192 @@
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { build } from 'vite';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { seeded } from '../files/seeded';
+import { startTablet, type Tablet } from './chromium';
+import type { Lying, Planned } from './lifeInPage';
+import { built, type Host, startHost } from './server';
+
+const kills = Number(process.env.KILLS ?? 30);
+/** A profile grows with each life, and each life looks through all of it. */
+const livesOfOne = 20;
+const code = 'life-code.js';
+
+let folder: string;
+let host: Host;
+let tablet: Tablet | undefined;
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'patina-round-lives-'));
+  cpSync(built, folder, { recursive: true });
+  await build({
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    build: {
+      lib: { entry: 'tests/browser/lifeInPage.ts', formats: ['es'], fileName: () => code },
+      rolldownOptions: { output: { codeSplitting: false } },
+      outDir: folder,
+      emptyOutDir: false,
+      minify: false,
+    },
+  });
+  host = await startHost({ folder });
+});
+
+afterAll(async () => {
+  await tablet?.close();
+  await host?.stop();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** A page of the app's own address without the app, which holds the deeds. */
+const pageOf = async (on: Tablet): Promise<Page> => {
+  const page = await on.context.newPage();
+  page.setDefaultTimeout(60_000);
+  await page.goto(`${host.url}icon-192.png`);
+  return page;
+};
+
+/** As text: what Vitest makes of an import in a function is not for a page. */
+const inPage = <T>(page: Page, call: string): Promise<T> =>
+  page.evaluate(`import('./${code}').then((code) => code.${call})`);
+
+/** What must be there: everything that was told to be stored. */
+interface There {
+  entries: Set<string>;
+  photos: Set<string>;
+  touches: number;
+  settled: number;
+}
+
+interface Known extends There {
+  imports: Map<string, readonly string[]>;
+}
+
+const nothingYet = (): Known => ({ entries: new Set(), photos: new Set(), touches: 0, settled: 0, imports: new Map() });
+
+const after = (known: Known, plan: Planned): Known => {
+  const changed = (was: ReadonlySet<string>, adds: readonly string[], removes: readonly string[]) => {
+    const now = new Set([...was, ...adds]);
+    for (const each of removes) now.delete(each);
+    return now;
+  };
+  return {
+    entries: changed(known.entries, plan.adds, plan.removes),
+    photos: changed(known.photos, plan.photosAdded, plan.photosRemoved),
+    touches: known.touches + plan.touches,
+    settled: known.settled + plan.settled,
+    imports: known.imports,
+  };
+};
+
+const same = (a: There, b: There): boolean =>
+  a.touches === b.touches &&
+  a.settled === b.settled &&
+  a.entries.size === b.entries.size &&
+  a.photos.size === b.photos.size &&
+  [...a.entries].every((id) => b.entries.has(id)) &&
+  [...a.photos].every((name) => b.photos.has(name));
+
+/** One life: deeds until it is taken, at any moment or close after a call to the store was announced. Gives what was under way. */
+async function livedAndKilled(known: Known, seed: number, draw: ReturnType<typeof seeded>) {
+  tablet ??= await startTablet();
+  const page = await pageOf(tablet);
+  let acknowledged = known;
+  let stored = 0;
+  let underWay: Planned | undefined;
+  let announced = 0;
+  let went = '';
+  const aimedAt = draw.below(4) > 0 ? 1 + draw.below(40) : Number.POSITIVE_INFINITY;
+  let aimed: () => void = () => undefined;
+  const inAim = new Promise<void>((resolve) => {
+    aimed = resolve;
+  });
+  await page.exposeFunction('planned', (plan: Planned) => {
+    underWay = plan;
+    if (plan.arrived) known.imports.set(plan.arrived, plan.adds);
+    announced += 1;
+    if (announced === aimedAt) aimed();
+  });
+  await page.exposeFunction('addedBy', (deed: string) => known.imports.get(deed) ?? []);
+  await page.exposeFunction('stored', (n: number) => {
+    if (underWay?.n !== n) return;
+    acknowledged = after(acknowledged, underWay);
+    underWay = undefined;
+    stored += 1;
+  });
+  const life = inPage(page, `live(${seed})`).catch((error: Error) => {
+    went = error.message;
+  });
+  if (aimedAt === Number.POSITIVE_INFINITY) await pause(100 + draw.below(1500));
+  else {
+    await Promise.race([inAim, life, pause(20_000)]);
+    // Most calls take some ten milliseconds, the largest imports some hundred.
+    await pause(draw.next() * (draw.below(4) > 0 ? 25 : 250));
+  }
+  const ended = went;
+  const { profile } = tablet;
+  await tablet.kill();
+  await life;
+  tablet = await startTablet({ profile });
+  return { acknowledged, underWay: underWay as Planned | undefined, stored, ended };
+}
+
+test(
+  `the browser is killed at ${kills} random moments of deeds of every sort: what was told as stored is there, and of what was under way all or nothing`,
+  async () => {
+    const seed = Number(process.env.KILL_SEED ?? Date.now() % 1_000_000);
+    const draw = seeded(seed);
+    process.stdout.write(`  KILL_SEED=${seed}\n`);
+    const sums = { kills: 0, stored: 0, whole: 0, none: 0, lost: 0, half: 0, orphans: 0 };
+    const within: Record<string, number> = {};
+    const harms: string[] = [];
+    let known = nothingYet();
+    for (; sums.kills < kills; sums.kills += 1) {
+      if (sums.kills % livesOfOne === 0) {
+        await tablet?.close();
+        tablet = undefined;
+        known = nothingYet();
+      }
+      const life = await livedAndKilled(known, draw.below(2 ** 31), draw);
+      const page = await pageOf(tablet!);
+      const found = await inPage<Lying>(page, 'lying()');
+      await page.close();
+      const there = { ...found, entries: new Set(found.entries), photos: new Set(found.photos) };
+      const whole = life.underWay && after(life.acknowledged, life.underWay);
+      const isWhole = whole !== undefined && same(there, whole);
+      const isNone = same(there, life.acknowledged);
+      const goes = new Set([...(life.underWay?.removes ?? []), ...(life.underWay?.photosRemoved ?? [])]);
+      const missing = [...life.acknowledged.entries, ...life.acknowledged.photos].filter(
+        (name) => !goes.has(name) && !there.entries.has(name) && !there.photos.has(name),
+      );
+      sums.stored += life.stored;
+      sums.orphans = Math.max(sums.orphans, found.orphans);
+      if (missing.length > 0) sums.lost += missing.length;
+      if (isWhole && !isNone) sums.whole += 1;
+      else if (isNone) sums.none += 1;
+      else sums.half += 1;
+      if (life.underWay) within[life.underWay.call] = (within[life.underWay.call] ?? 0) + 1;
+      const where = `kill ${sums.kills + 1}, within ${life.underWay?.call ?? 'nothing'}`;
+      if (life.ended) harms.push(`${where}: a deed failed before the kill: ${life.ended}`);
+      if (missing.length > 0) harms.push(`${where}: ${missing.length} lost`);
+      if (!isWhole && !isNone) harms.push(`${where}: half of it is there`);
+      harms.push(...found.faults.map((fault) => `${where}: ${fault}`));
+      if (isWhole) known = whole;
+      else known = isNone ? life.acknowledged : { ...there, imports: known.imports };
+      if ((sums.kills + 1) % 25 === 0)
+        process.stdout.write(`  ${JSON.stringify({ ...sums, kills: sums.kills + 1, within, harms })}\n`);
+    }
+    process.stdout.write(
+      `  ${sums.kills} kills in ${sums.stored} stored calls: ${sums.lost} lost, ${sums.half} half written; under way when killed ${JSON.stringify(within)}: ${sums.whole} were there whole, the others not at all; at most ${sums.orphans} photos nothing speaks of\n`,
+    );
+    expect(harms).toEqual([]);
+    expect(sums.stored).toBeGreaterThan(kills);
+  },
+  90_000 + kills * 20_000,
+);
