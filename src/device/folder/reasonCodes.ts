@@ -18,6 +18,12 @@ export const folderReasons = {
   'folder: file too large': ['path', 'megabytes'],
   /** Larger than anything this app writes. */
   'folder: file not ours': ['path'],
+  /** Of a folder on a drive. */
+  'folder: no room on the drive': [],
+  'folder: not let in': [],
+  'folder: not to be written': ['path'],
+  /** Pulled out, moved or renamed; the browser's word for it. */
+  'folder: drive gone': ['said'],
   /** Any other answer: the number of HTTP. */
   'folder: refused': ['status', 'path'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;

@@ -24,6 +24,13 @@ export const reasonsOfFolder = {
     `“${s.text('path')}” is larger than the server takes (${s.number('megabytes', 1)} MB). It stays here; carry it by a file, or ask whoever looks after the server.`,
   'folder: file not ours': (s) =>
     `“${s.text('path')}” in the folder is larger than anything this app writes, so it is not read. Ask whoever put it there.`,
+  'folder: no room on the drive': () =>
+    'There is no room left where the folder lies. What is waiting stays here; make room there, and keep in step again.',
+  'folder: not let in': () => 'The browser does not let this app into the folder. Let it in again.',
+  'folder: not to be written': (s) =>
+    `“${s.text('path')}” cannot be written in the folder: it is locked, or the drive is for reading only. Free it, or choose another folder.`,
+  'folder: drive gone': (s) =>
+    `The folder cannot be reached (${s.text('said')}). Put the drive back in, or choose the folder again if it was moved or renamed.`,
   'folder: refused': (s) =>
     `The server refused “${s.text('path')}” (answer ${s.text('status')}). Try again later; if it stays, tell whoever looks after the server that number.`,
 } satisfies Readonly<Record<string, (s: Params) => string>>;
