@@ -1,0 +1,68 @@
+import { collectionOwn } from '../engine/reckoning';
+import {
+  assemble,
+  asThing,
+  type CollectionOwn,
+  type Current,
+  gather,
+  idPart,
+  type KindOfThing,
+  nameOf,
+  type SculptureRecord,
+  type Thing,
+} from '../engine/record';
+import type { BagContents } from './contents';
+
+/** One work: what the sums read, and everything else within it. */
+export interface WorkRead {
+  readonly record: SculptureRecord;
+  readonly within: readonly Current[];
+}
+
+export interface SurveyRead {
+  readonly name: string;
+  readonly invented: boolean;
+  /** By number. */
+  readonly works: readonly WorkRead[];
+}
+
+/** The survey as it stands, work by work. */
+export const surveyRead = ({ collection, entries }: BagContents): SurveyRead => {
+  const currents = assemble(entries);
+  const all = [...currents.values()];
+  const within = new Map<string, Current[]>();
+  for (const current of all) {
+    const things = within.get(current.within);
+    if (things) things.push(current);
+    else within.set(current.within, [current]);
+  }
+  const own = ownOf(currents, all, collection);
+  const body = currents.get(collection)?.lead.body ?? {};
+  return {
+    name: String(body.name ?? '') || idPart(collection),
+    invented: body.invented === true,
+    works: [...within.values()]
+      .flatMap((things) => {
+        const record = gather(things, own);
+        return record ? [{ record, within: things }] : [];
+      })
+      .sort((a, b) => (numberOf(a) < numberOf(b) ? -1 : 1)),
+  };
+};
+
+const numberOf = ({ record: { sculpture } }: WorkRead): string => `${sculpture.body.number}\n${sculpture.thing}`;
+
+const ownOf = (currents: ReadonlyMap<string, Current>, all: readonly Current[], collection: string): CollectionOwn => {
+  const living = (kind: string) => all.filter((current) => current.kind === kind && !current.gone);
+  return collectionOwn({
+    scale: currents.get(nameOf.scale(collection)),
+    holdRules: currents.get(nameOf.holdRules(collection)),
+    reratings: living('rerating'),
+    rounds: living('round'),
+    eyeChecks: living('eyeCheck'),
+  });
+};
+
+/** The living things of one kind within a work. */
+export const thingsIn = <K extends KindOfThing>(within: readonly Current[], kind: K): Thing<K>[] =>
+  within.flatMap((current) => asThing(current, kind) ?? []);
