@@ -38,24 +38,7 @@ export const settings = {
     no: 'The browser may delete it when space is short, or after weeks without use.',
     'not known': 'This browser does not say whether it keeps it.',
   },
-  askPersist: 'Ask the browser to keep it',
-  askedYes: 'The browser promises to keep it.',
-  askedNo: 'The browser does not promise it. Install the app, and carry the survey out often.',
-  backup: 'A file carried out is the only copy elsewhere.',
   carryOut: 'Carry it out',
-  check: 'Count everything over',
-  checking: 'Counting …',
-  checked: (entries: string) => `All ${entries} entries are whole.`,
-  checkedPhotos: (n: number, photos: string) =>
-    n === 0
-      ? ''
-      : n === 1
-        ? 'The photo is byte for byte as it was kept.'
-        : `All ${photos} photos are byte for byte as they were kept.`,
-  alteredPhotos: (n: number) =>
-    `${n === 1 ? '1 photo is' : `${n} photos are`} no longer as kept: the device has damaged what it stored. Carry the survey out now, and fetch the photos from the last file that holds them.`,
-  unencrypted: 'It lies unencrypted: set a screen lock on this device.',
-  notes: 'To know',
   demo: 'Invented garden',
   demoIn: 'You are in it now.',
   demoWhat: 'It lies apart from your collection.',
