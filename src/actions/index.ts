@@ -29,6 +29,7 @@ export type { Desk, Known, Outcome, Question } from './desk';
 export { editZone, orderZones, removeZone } from './editZone';
 export { addElevation, removeElevation } from './elevations';
 export * from './eye-check';
+export * from './in-step';
 export { addInsert, editInsert, removeInsert, setInsertValue } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
 export * from './keeping';

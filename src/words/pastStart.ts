@@ -11,6 +11,7 @@ import { reasonsOfEye } from './en/reasonsOfEye';
 import { reasonsOfFirmness } from './en/reasonsOfFirmness';
 import { reasonsOfFolder } from './en/reasonsOfFolder';
 import { reasonsOfHold } from './en/reasonsOfHold';
+import { reasonsOfInStep } from './en/reasonsOfInStep';
 import { reasonsOfLife } from './en/reasonsOfLife';
 import { reasonsOfPhoto } from './en/reasonsOfPhoto';
 import { reasonsOfRound } from './en/reasonsOfRound';
@@ -28,6 +29,7 @@ learn({
   ...reasonsOfFirmness,
   ...reasonsOfFolder,
   ...reasonsOfHold,
+  ...reasonsOfInStep,
   ...reasonsOfLife,
   ...reasonsOfColour,
   ...reasonsOfPhoto,

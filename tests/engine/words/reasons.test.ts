@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { inStepDeeds, inStepFaults, inStepRefusals } from '../../../src/actions/in-step/reasonCodes';
 import { deedCodes, refusalCodes } from '../../../src/actions/reasonCodes';
 import { roundDeedCodes, roundRefusalCodes } from '../../../src/actions/round/reasonCodes';
 import { folderReasons } from '../../../src/device/folder';
@@ -43,6 +44,9 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'actions, deeds': deedCodes,
   'actions/round, refusals': roundRefusalCodes,
   'actions/round, deeds': roundDeedCodes,
+  'actions/in-step, refusals': inStepRefusals,
+  'actions/in-step, faults': inStepFaults,
+  'actions/in-step, deeds': inStepDeeds,
 };
 const all = Object.entries(lists).flatMap(([list, codes]) =>
   Object.entries(codes).map(([code, params]) => ({ list, code, params })),
