@@ -1,9 +1,11 @@
 import type { Reason } from '../../engine/record';
+import type { BagFaulty, BagWhole } from './checkedBag';
 import type { BagWritten, WriteAsked } from './written';
 
 /** What the worker is asked, and what it tells: by the name of the question. */
 export interface BagAsks {
   write: { readonly asked: WriteAsked; readonly told: BagWritten };
+  check: { readonly asked: { readonly file: Blob }; readonly told: BagWhole | BagFaulty };
 }
 
 /** How far it is: bytes done of all there are, in one of the stages of the work. */
@@ -25,7 +27,8 @@ export type BagAnswer<Q extends keyof BagAsks> = (
   way: { heard(step: BagStep): void; readonly signal: AbortSignal },
 ) => Promise<BagAsks[Q]['told']>;
 
-export type BagAnswers = { readonly [Q in keyof BagAsks]: BagAnswer<Q> };
+/** What one worker answers. */
+export type BagAnswers = { readonly [Q in keyof BagAsks]?: BagAnswer<Q> };
 
 /** From the page to its worker: the one question, and later that it is no longer wanted. */
 export type BagPost =

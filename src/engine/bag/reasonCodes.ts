@@ -12,6 +12,41 @@ export const bagReasons = {
   'bag: info line': ['line'],
   /** A text of the bag that is no UTF-8, or starts with a byte-order mark. */
   'bag: text': ['file'],
+  /** The zip has no end, or something after it. */
+  'bag: cut off': [],
+  /** What a zip says of a file in one place it denies in another, or two files share bytes; '' where it is no one file. */
+  'bag: zip untrue': ['path'],
+  'bag: zip in parts': [],
+  'bag: encrypted': ['path'],
+  /** Packed in a way no bag of ours is. */
+  'bag: packed otherwise': ['path'],
+  /** It does not unpack to what it says it does. */
+  'bag: not unpacked': ['path'],
+  'bag: too many files': ['count', 'most'],
+  'bag: file too large': ['path', 'megabytes', 'most'],
+  'bag: too large': ['gigabytes', 'most'],
+  /** A small file that says it unpacks to a huge one. */
+  'bag: swells': ['path', 'times'],
+  /** A name no file of a bag of ours has. */
+  'bag: name': ['path'],
+  'bag: name twice': ['path'],
+  'bag: no declaration': [],
+  /** A manifest of other check sums than SHA-256. */
+  'bag: other manifest': ['path'],
+  /** It leaves files to be fetched from elsewhere. */
+  'bag: fetch': [],
+  'bag: no manifest': [],
+  'bag: no survey': [],
+  /** Listed and not there. */
+  'bag: file missing': ['file', 'path'],
+  /** There and not listed. */
+  'bag: file not listed': ['path'],
+  'bag: file altered': ['path'],
+  /** A photo listed under another hash than its name says. */
+  'bag: photo name': ['path'],
+  /** The count of all bytes and files in bag-info.txt is another. */
+  'bag: count differs': ['bytes', 'files'],
+  'bag: more faults': ['count'],
 } as const satisfies Record<string, readonly string[]>;
 
 export type BagReason = keyof typeof bagReasons;
