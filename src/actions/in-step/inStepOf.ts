@@ -1,5 +1,5 @@
 import type { Desk, Question } from '../desk';
-import { rememberedVersion } from '../keeping/remembered';
+import { rememberedVersion } from '../keeping';
 import { ask } from '../questions/question';
 import { canPickFolder, isAtHand } from './folderAtHand';
 import { type Joined, joinedTo, type Writer } from './joined';

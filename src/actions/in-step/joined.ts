@@ -1,7 +1,7 @@
 import type { Reason } from '../../engine/record';
 import type { Desk } from '../desk';
 import { inTurn } from '../inTurn';
-import { rememberedAnew } from '../keeping/remembered';
+import { rememberedAnew } from '../keeping';
 
 /** Something in the folder that was left as it is, and what was wrong with it. */
 export interface Fault {

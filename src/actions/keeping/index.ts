@@ -15,5 +15,6 @@ export {
   setDamagedAside,
 } from './lookThrough';
 export { askToKeep, notNow, persistenceWanted } from './persistence';
+export { rememberedAnew, rememberedVersion } from './remembered';
 export { type SinceCarried, sinceCarried } from './sinceCarried';
 export { type NamesFound, type Naming, namesFound, whatNames } from './whatNames';

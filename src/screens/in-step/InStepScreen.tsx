@@ -1,12 +1,35 @@
+import { inStepOf } from '../../actions';
 import { w } from '../../words';
-import { Page } from '../parts';
+import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { pathTo, useDesk, useQuestion } from '../shell';
+import { Joined } from './Joined';
+import { SwitchOn } from './SwitchOn';
+import './inStep.css';
 
 const words = w.inStep;
 
+/** Keeping several tablets the same by one shared folder. */
 export function InStepScreen() {
+  const desk = useDesk();
+  const inStep = useQuestion(inStepOf(desk));
   return (
-    <Page title={words.title} lead={words.lead}>
-      {null}
+    <Page title={words.title} lead={words.lead} back={{ to: pathTo.carry(), label: w.carry.title }} narrow>
+      {desk.invented ? (
+        <EmptyState title={words.notInvented}>
+          <p>{words.notInventedWhat}</p>
+        </EmptyState>
+      ) : !inStep ? (
+        <Reading />
+      ) : inStep.joined ? (
+        <Joined joined={inStep.joined} inStep={inStep} />
+      ) : (
+        <SwitchOn canPick={inStep.canPick} />
+      )}
+      <Section title={words.elsewhere} lead={words.elsewhereLead}>
+        <div className="row not-printed">
+          <LinkButton to={pathTo.carry()}>{w.carry.title}</LinkButton>
+        </div>
+      </Section>
     </Page>
   );
 }

@@ -7,8 +7,8 @@ export interface FieldProps {
   readonly value: string;
   /** Text comes normalised (NFC), so that equal words are equal bytes on every tablet. */
   readonly onChange: (value: string) => void;
-  /** 'long' is a note of several lines. */
-  readonly kind?: 'text' | 'number' | 'date' | 'long';
+  /** 'long' is a note of several lines; 'secret' is not shown as it is typed. */
+  readonly kind?: 'text' | 'number' | 'date' | 'long' | 'secret';
   readonly hint?: ReactNode;
   /** What is wrong and what to do, in a sentence. */
   readonly error?: string | undefined;
@@ -19,6 +19,8 @@ export interface FieldProps {
   readonly short?: boolean;
   readonly autoFocus?: boolean;
 }
+
+const types: Readonly<Record<string, string>> = { date: 'date', secret: 'password' };
 
 /** A labelled entry. Its hint and error are read out with it. */
 export function Field(props: FieldProps) {
@@ -50,7 +52,7 @@ export function Field(props: FieldProps) {
           <textarea rows={3} {...shared} />
         ) : (
           <input
-            type={kind === 'date' ? 'date' : 'text'}
+            type={types[kind] ?? 'text'}
             inputMode={kind === 'number' ? 'decimal' : undefined}
             autoComplete="off"
             // A form opened by a touch on "Add" starts where the hand expects it.

@@ -1,7 +1,7 @@
-import { Suspense } from 'react';
+import { Suspense, useEffect } from 'react';
 import { matchRoute, Route, Router, useLocation, useRouter } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
-import type { Desk } from '../../actions';
+import { type Desk, keepInStep } from '../../actions';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Reading } from '../parts';
 import { DeskContext } from './DeskContext';
@@ -16,6 +16,7 @@ import './header.css';
 
 /** What surrounds every screen of an open collection. */
 export function Shell({ desk }: { readonly desk: Desk }) {
+  useEffect(() => keepInStep(desk), [desk]);
   return (
     <DeskContext value={desk}>
       <Router hook={useHashLocation}>
