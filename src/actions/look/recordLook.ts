@@ -62,7 +62,9 @@ export const photoForLook = (desk: Desk, look: string, file: File): Promise<Outc
     const { photo, changes } = await keptPhoto(desk, body.sculpture, file, 'look');
     const name = roundDeed('deed: photo added to a look', { letter: zone.body.letter });
     const added = { thing: look, patch: { photos: [...(body.photos ?? []), photo] } };
-    must(await commitChanges(desk, name, [...changes, added]));
-    await noLookPhoto(desk);
+    // One transaction with the note: what is told as not kept was not kept.
+    const notes = { key: expected, value: '' };
+    const { deed } = must(await commitChanges(desk, name, [...changes, added], { notes }));
+    if (deed === '') await noLookPhoto(desk);
     return {};
   });

@@ -14,6 +14,9 @@ const expected = 'photo expected';
 /** Notes that the camera is being opened: the browser may be ended behind it, and the photo asked for again. On this device only. */
 export const expectPhoto = (desk: Desk, what: PhotoExpected): Promise<void> => desk.store.setMeta(expected, what);
 
+/** What a deed notes by which the photo came. */
+export const noneExpected = { key: expected, value: null } as const;
+
 /** The photo came, or none is wanted. */
 export const noPhotoExpected = (desk: Desk): Promise<void> => desk.store.setMeta(expected, null);
 

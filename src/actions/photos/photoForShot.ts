@@ -1,8 +1,9 @@
 import type { Reason, Thing } from '../../engine/record';
 import type { Desk, Outcome } from '../desk';
-import { keepPhoto, type PhotoFacts } from '../keepPhoto';
+import { keptPhoto, type PhotoFacts } from '../keepPhoto';
 import { attempt, must } from '../outcome';
-import { expectPhoto, noPhotoExpected } from './photoExpected';
+import { photoCame } from './photoCame';
+import { expectPhoto } from './photoExpected';
 import { photoForStation } from './photoForStation';
 import type { Shot } from './shotList';
 
@@ -39,7 +40,7 @@ export const photoForShot = (
     const facts: PhotoFacts = { ...ofRound, ...(light ? { light } : {}) };
     if (of === 'station') return must(await photoForStation(desk, sculpture, { station: thing }, file, facts));
     if (of === 'sentinel') return must(await photoForStation(desk, sculpture, { sentinel: thing }, file, facts));
-    const kept = must(await keepPhoto(desk, sculpture, file, 'zone', { ...facts, zone: thing }));
-    await noPhotoExpected(desk);
-    return kept;
+    const kept = await keptPhoto(desk, sculpture, file, 'zone', { ...facts, zone: thing });
+    await photoCame(desk, kept.changes);
+    return { photo: kept.photo, notes: kept.notes };
   });

@@ -1,11 +1,10 @@
 import type { Reason } from '../../engine/record';
-import { commitChanges } from '../commitChanges';
 import type { Desk, Outcome } from '../desk';
 import { keptPhoto, type PhotoFacts } from '../keepPhoto';
-import { attempt, must, refuse } from '../outcome';
-import { deedName, refusal } from '../reasonCodes';
+import { attempt, refuse } from '../outcome';
+import { refusal } from '../reasonCodes';
 import { theThing } from '../theThing';
-import { noPhotoExpected } from './photoExpected';
+import { photoCame } from './photoCame';
 import { byItsDay } from './roundOfPhoto';
 
 /** What the camera is pointed at again each year. */
@@ -30,8 +29,7 @@ export const photoForStation = (
       const said = round && { round: round.thing, wet: round.body.wet, washed: round.body.washed };
       return { ...said, ...known, ...facts };
     });
-    must(await commitChanges(desk, deedName('deed: photo kept', {}), kept.changes));
-    await noPhotoExpected(desk);
+    await photoCame(desk, kept.changes);
     return { photo: kept.photo, notes: kept.notes };
   });
 
