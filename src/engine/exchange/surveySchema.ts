@@ -11,6 +11,9 @@ const meaning: Readonly<Record<string, string>> = {
 
 type Json = Record<string, unknown>;
 
+/** An entry that takes a thing away and leaves its body empty. */
+const saysNothing: Json = { required: ['gone'], properties: { body: { maxProperties: 0 } } };
+
 const plain = (schema: z.core.$ZodType): Json => {
   const { $schema: _, ...rest } = z.toJSONSchema(schema, {
     target: 'draft-2020-12',
@@ -44,9 +47,9 @@ export const surveySchema = (): Json => {
     $defs: {
       entry: {
         ...plain(entrySchema),
-        // The body of a thing taken away is not judged, nor one of a later version.
+        // The empty body of a thing taken away is not judged, nor one of a later version.
         allOf: kinds.map(([kind]) => ({
-          if: { properties: { kind: { const: kind }, v: { const: 1 } }, not: { required: ['gone'] } },
+          if: { properties: { kind: { const: kind }, v: { const: 1 } }, not: saysNothing },
           // biome-ignore lint/suspicious/noThenProperty: the word JSON Schema has for it
           then: { properties: { body: { $ref: `#/$defs/${kind}` } } },
         })),

@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import Ajv2020 from 'ajv/dist/2020';
 import { describe, expect, it } from 'vitest';
 import { scoreRound } from '../../../src/engine/condition';
 import {
@@ -9,6 +10,7 @@ import {
   previewImport,
   problemReasons,
   readSurvey,
+  surveySchema,
   unite,
   writeSurvey,
 } from '../../../src/engine/exchange';
@@ -126,6 +128,22 @@ describe('A file altered at random', () => {
     },
     Math.max(120_000, runs * 20),
   );
+
+  it('is judged by the published schema as by the reading, as far as a schema can judge', () => {
+    // Formats are said to it, not judged by it.
+    const valid = new Ajv2020({ strict: false, validateFormats: false }).compile(surveySchema());
+    const ofSchema = new Set(['wrong sort of value', 'value missing', 'number out of range', 'word not known']);
+    const met = { taken: 0, refused: 0 };
+    for (let n = from; n < from + runs / 5; n++) {
+      const bytes = mutant(good, seed, n, checked);
+      const read = readSurvey(bytes);
+      if (!read.ok && !read.problems.every(({ code }) => ofSchema.has(code))) continue;
+      const file = JSON.parse(new TextDecoder().decode(bytes)) as unknown;
+      met[read.ok ? 'taken' : 'refused']++;
+      expect(valid(file), `Mutant ${n} of seed ${seed}: ${JSON.stringify(valid.errors?.[0])}`).toBe(read.ok);
+    }
+    expect(Math.min(met.taken, met.refused)).toBeGreaterThan(runs / 100);
+  });
 
   it('is refused or taken as before, whatever was once found to break the reading', () => {
     for (const name of existsSync(crashers) ? readdirSync(crashers) : []) {
