@@ -141,6 +141,40 @@ describe('Erasing a person’s name', () => {
     expect(await code(undoLast(desk))).toBe('nothing to undo');
   });
 
+  test('an earlier, longer spelling goes whole, though the present one is a part of it', async () => {
+    const { desk, surveyor, work } = await named(14);
+    await done(editSurveyor(desk, surveyor, { role: 'Steward', name: 'Ann' }));
+    const { words, elsewhere } = await whatNames(desk, surveyor);
+    expect(words).toEqual(['Ann', 'Ann Leigh', 'Ann Lee']);
+    await done(eraseName(desk, surveyor, { reason, alsoIn: elsewhere.map((e) => e.thing) }));
+    const all = await everything(desk);
+    for (const left of ['leigh', ' lee', 'ann ']) expect(all).not.toContain(left);
+    expect(elsewhere.map((e) => e.thing)).toContain(work.sculpture);
+  });
+
+  test('another tablet that takes the erasure in loses the name from its log and its notes too', async () => {
+    const { desk, surveyor, round, work } = await named(15);
+    const other = await freshDesk(16);
+    await carryIn(other, await fileOf(desk));
+    await done(setClass(other, round, work.zones[1] ?? '', { condition: 1, setBy: 'Curator' }));
+    await done(addInterpretation(other, work.sculpture, { statement: 'The pond', by: 'Ann Lee' }));
+    await other.store.touch({
+      round,
+      zone: work.zones[0] ?? '',
+      at: other.now(),
+      by: '',
+      touch: { note: 'Ann Lee waits' },
+    });
+    const { elsewhere } = await whatNames(desk, surveyor);
+    await done(eraseName(desk, surveyor, { reason, alsoIn: elsewhere.map((e) => e.thing) }));
+    await carryIn(other, await fileOf(desk));
+    expect((await other.store.touchesOf(round))[0]?.touch).toEqual({ note: 'Steward waits' });
+    expect((await other.store.lastDeed())?.name).toMatchObject({
+      code: 'deed: thought added',
+      params: { by: 'Steward' },
+    });
+  });
+
   test('no name is taken for that surveyor again; a new surveyor may be named', async () => {
     const { desk, surveyor } = await named(9);
     await done(eraseName(desk, surveyor, { reason, alsoIn: [] }));

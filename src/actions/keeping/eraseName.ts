@@ -1,4 +1,4 @@
-import { type Entry, holdsWords, inOwnWords, isKnown, nameOf, withWords } from '../../engine/record';
+import { type Entry, holdsWords, inOwnWords, isKnown, nameOf, withAnyWords } from '../../engine/record';
 import type { Desk, Outcome } from '../desk';
 import { inTurn } from '../inTurn';
 import { attempt, refuse } from '../outcome';
@@ -31,8 +31,7 @@ export const eraseName = (
       if (!person || own.length === 0) return refuse(refusal('no name to erase', {}));
       if (words.some((each) => holdsWords(because, each))) refuse(refusal('reason holds the name', {}));
       const put = roleOf(person.lead, words);
-      const otherwise = (body: Entry['body']) =>
-        words.reduce<unknown>((said, each) => withWords(said, each, put, inOwnWords), body) as Entry['body'];
+      const otherwise = (body: Entry['body']) => withAnyWords(body, words, put, inOwnWords) as Entry['body'];
       const deed = desk.newId();
       const gone = own.map((entry) => entry.id);
       const anew = [];

@@ -1,12 +1,13 @@
-import { assemble, type Entry, erasedBy, sameEntry, withoutErased } from '../../engine/record';
+import { assemble, type Entry, erasedBy, nameOf, sameEntry, withoutErased } from '../../engine/record';
 import { deviceReason } from '../reasonCodes';
 import { StoreProblem } from '../storeProblem';
 import { type CurrentRow, currentRow, type Tables } from './database';
 import { erasuresIn } from './erased';
-import { eraseIn } from './erasing';
+import { eraseIn, insteadOf, sayInstead } from './erasing';
 import { historiesOf } from './histories';
+import { dropBytesOf } from './photosKept';
 import { restsOn } from './restsOn';
-import { arrivedKey, putSelf, raiseCounters, type Self, selfIn } from './self';
+import { arrivedKey, photosArrivedKey, putSelf, raiseCounters, type Self, selfIn } from './self';
 import type { Batch, TakeInOptions, TakenIn } from './store';
 import { withEntries, withoutEntries } from './tally';
 import { refreshCurrent, type Written } from './writing';
@@ -33,6 +34,8 @@ export const takeEntriesIn = async (
     options.progress?.(Math.min(at + bite, fresh.length), steps);
   }
   const gone = await eraseIn(t, fresh);
+  const instead = await insteadOf(t, gone);
+  const spoken = instead ? await t.current.bulkGet(await sayInstead(t, instead)) : [];
   const { others, went, emptied } = empty ? nothing : await othersOf(t, fresh, gone);
   if (emptied.length > 0) await t.current.bulkDelete([...emptied]);
   const whole = [...fresh, ...others];
@@ -54,6 +57,7 @@ export const takeEntriesIn = async (
       withEntries(before.tally, ids),
       gone.map((entry) => entry.id),
     ),
+    out: (before.out ?? 0) + gone.length,
   };
   const written = {
     self,
@@ -63,13 +67,16 @@ export const takeEntriesIn = async (
     erased: gone.length,
     refused: coming.length - standing.length,
   };
+  const { ends } = options;
+  if (ends) await t.meta.delete(ends.journal);
   if (fresh.length === 0) return { ...written, counters: new Map() };
+  if (ends && ends.photos.length > 0) await t.meta.put({ key: photosArrivedKey(deed.id), value: ends.photos });
   await putSelf(t, self);
   await t.meta.put({ key: arrivedKey(deed.id), value: ids });
   const stays = gone.length > 0 ? { erases: true as const } : {};
   const shared = options.shared ? { shared: true as const } : {};
   await t.deeds.add({ deed: deed.id, name: deed.name, at: deed.at, arrived: true, ...stays, ...shared } as never);
-  const withins = new Set([...fresh, ...gone].map((entry) => entry.within));
+  const withins = new Set([...fresh, ...gone, ...spoken.flatMap((round) => round ?? [])].map(({ within }) => within));
   const counters = await raiseCounters(t, withins, currents, went);
   return { ...written, counters };
 };
@@ -146,6 +153,7 @@ export const takeEntriesOut = async (t: Tables, deed: string): Promise<Written> 
   const { came, went } = await refreshCurrent(t, left);
   await t.deeds.delete(row.n);
   await t.meta.delete(arrivedKey(deed));
+  await dropPhotosOf(t, deed, vanishing);
   const before = (await selfIn(t)) as Self;
   // What was erased since has been counted off already.
   const self = {
@@ -154,10 +162,25 @@ export const takeEntriesOut = async (t: Tables, deed: string): Promise<Written> 
       before.tally,
       batch.map((entry) => entry.id),
     ),
+    out: (before.out ?? 0) + batch.length,
   };
   await putSelf(t, self);
   const withins = new Set(batch.map((entry) => entry.within));
   return { self, counters: await raiseCounters(t, withins, came, [...went, ...vanished]) };
+};
+
+/** Bytes that came with an import go with it; the thumbnails of those that are spoken of all the same stay. */
+const dropPhotosOf = async (t: Tables, deed: string, vanishing: ReadonlySet<string>): Promise<void> => {
+  const key = photosArrivedKey(deed);
+  const came = ((await t.meta.get(key))?.value ?? []) as readonly string[];
+  const gone = came.filter((sha256) => vanishing.has(nameOf.photo(sha256)));
+  await dropBytesOf(t, gone);
+  await dropBytesOf(
+    t,
+    came.filter((sha256) => !gone.includes(sha256)),
+    ['photoBytes'],
+  );
+  await t.meta.delete(key);
 };
 
 /** Inside a transaction: no import that is here is ever taken out again. */

@@ -1,7 +1,7 @@
-import { type Entry, erasedBy, inOwnWords, isErased, isErasure, withWords } from '../../engine/record';
+import { type Entry, erasedBy, holdsWords, inOwnWords, isErased, isErasure, withAnyWords } from '../../engine/record';
 import type { Tables } from './database';
 import { dropBytesOf } from './photosKept';
-import { arrivedKey, counterStart, selfKey } from './self';
+import { arrivedKey, counterStart, photosArrivedKey, selfKey } from './self';
 import type { Batch } from './store';
 
 /**
@@ -27,7 +27,7 @@ export const eraseIn = async (t: Tables, coming: readonly Entry[]): Promise<read
 };
 
 const ownRow = (key: string): boolean =>
-  key === selfKey || key.startsWith(counterStart) || key.startsWith(arrivedKey(''));
+  key === selfKey || [counterStart, arrivedKey(''), photosArrivedKey('')].some((start) => key.startsWith(start));
 
 /** Where the work on a photo stood, kept under a key that bears its hash. */
 const forgetAsides = async (t: Tables, hashes: readonly string[]): Promise<void> => {
@@ -51,11 +51,9 @@ const forgetDeeds = async (t: Tables, gone: readonly Entry[]): Promise<void> => 
  * whose touches say something else now.
  */
 export const sayInstead = async (t: Tables, { words, put }: NonNullable<Batch['instead']>): Promise<string[]> => {
-  const otherwise = (row: unknown): unknown =>
-    words.reduce((said: unknown, each) => withWords(said, each, put, inOwnWords), row);
   const moved = <T extends object>(rows: readonly T[]): T[] =>
     rows.flatMap((row) => {
-      const said = otherwise(row) as T;
+      const said = withAnyWords(row, words, put, inOwnWords) as T;
       return said === row ? [] : [said];
     });
   const touches = moved(await t.touches.toArray());
@@ -63,4 +61,19 @@ export const sayInstead = async (t: Tables, { words, put }: NonNullable<Batch['i
   await t.deeds.bulkPut(moved(await t.deeds.toArray()));
   await t.meta.bulkPut(moved((await t.meta.toArray()).filter(({ key }) => !ownRow(key))));
   return [...new Set(touches.map(({ round }) => round))];
+};
+
+/**
+ * Inside a transaction: what to say instead of a name that an erasure from elsewhere took out here, where texts were put otherwise with
+ * it; undefined where only the name kept apart went, or none.
+ */
+export const insteadOf = async (t: Tables, gone: readonly Entry[]): Promise<Batch['instead']> => {
+  const names = gone.filter(({ kind }) => kind === 'name');
+  const words = [
+    ...new Set(names.flatMap(({ body }) => (typeof body.name === 'string' && body.name.trim() ? [body.name] : []))),
+  ];
+  if (words.length === 0 || gone.every(({ kind }) => kind === 'name' || kind === 'photo')) return undefined;
+  const surveyor = await t.current.get(String(names[0]?.body.surveyor));
+  const role = String(surveyor?.lead.body.role ?? '');
+  return { words, put: role === '' || words.some((each) => holdsWords(role, each)) ? '—' : role };
 };

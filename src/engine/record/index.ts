@@ -21,7 +21,7 @@ export type * from './reason';
 export { sameContent, sameEntry } from './sameEntry';
 export type * from './sculptureRecord';
 export { type EntryToBe, type Undoing, undoingEntries } from './undoing';
-export { holdsWords, type Where, withWords } from './wordsIn';
+export { holdsWords, type Where, withAnyWords, withWords } from './wordsIn';
 export {
   type Count,
   type Coverage,

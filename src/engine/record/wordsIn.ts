@@ -46,6 +46,15 @@ export const withWords = (value: unknown, words: string, put: string, where: Whe
   return inside(value, []);
 };
 
+/** The same with several spellings, the longest first: a short one would else leave the rest of a long one standing. */
+export const withAnyWords = (
+  value: unknown,
+  spellings: readonly string[],
+  put: string,
+  where: Where = everywhere,
+): unknown =>
+  [...spellings].sort((a, b) => b.length - a.length).reduce((said, words) => withWords(said, words, put, where), value);
+
 /** True where the words stand in any text of the value. */
 export const holdsWords = (value: unknown, words: string, where: Where = everywhere): boolean => {
   const found = patternOf(words);
