@@ -15,7 +15,7 @@ export function PhotoAway({ photo }: { readonly photo: string }) {
   const url = useQuestion(photoUrl(desk, photo, 'whole'));
   const away = useQuestion(photoAway(desk, photo));
   const erased = useQuestion(erasedPhoto(desk, photo));
-  if (erased) return <Notice title={w.erasing.photoErased(date(erased.day), erased.reason)} />;
+  if (erased) return <Notice title={w.parts.photoErased(date(erased.day), erased.reason)} />;
   if (url !== null || !away) return null;
   return (
     <Notice title={w.parts.photoAway(away.day && date(away.day), away.name)}>

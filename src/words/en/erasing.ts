@@ -52,5 +52,4 @@ export const erasing = {
   soFar: 'Erased from the survey',
   soFarRow: (what: string, day: string, reason: string) => `${what}, ${day}: ${reason}`,
   soFarOf: { name: 'A name', photo: 'A photo' },
-  photoErased: (day: string, reason: string) => `This photo was erased on ${day}: ${reason}`,
 } as const;
