@@ -3,6 +3,7 @@ import { newId } from '../device/ids';
 import { openStore, type Store, type StoreOpening } from '../device/store';
 import { StoreProblem } from '../device/storeProblem';
 import { nameOf, type Reason } from '../engine/record';
+import { sweepArrivals } from './carry';
 import type { Desk } from './desk';
 import { type CarriedRow, lastFilesOf } from './keeping';
 import { settings } from './settings';
@@ -28,14 +29,18 @@ export const openDesk = (): Promise<Opening> => opened(databaseNames.own, false)
 export const dayOfGarden = '2026-10-15';
 
 export const opened = async (name: string, invented: boolean): Promise<Opening> => {
-  const asOpening = (opening: StoreOpening): Opening =>
-    opening.state === 'open'
-      ? { state: 'open', desk: deskOn(opening.store, invented ? { invented, today: () => dayOfGarden } : { invented }) }
-      : {
-          ...opening,
-          lastFiles: lastFilesOf(name),
-          startAfresh: () => safely(async () => asOpening(await opening.startAfresh())),
-        };
+  const asOpening = async (opening: StoreOpening): Promise<Opening> => {
+    if (opening.state === 'removed')
+      return {
+        ...opening,
+        lastFiles: lastFilesOf(name),
+        startAfresh: () => safely(async () => asOpening(await opening.startAfresh())),
+      };
+    const desk = deskOn(opening.store, invented ? { invented, today: () => dayOfGarden } : { invented });
+    // What an import left behind that was cut off is not waited for to work; swept at the next start if not at this one.
+    await sweepArrivals(desk).catch(() => undefined);
+    return { state: 'open', desk };
+  };
   return safely(async () => asOpening(await openStore(name, () => nameOf.collection(newId()))));
 };
 

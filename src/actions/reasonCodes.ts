@@ -46,6 +46,8 @@ export const refusalCodes = {
   'nothing to carry': [],
   'file not read': ['name', 'said'],
   'file has problems': ['count'],
+  /** Carrying in was left off by the person before anything was stored. */
+  'carrying in left off': [],
   'other collection': ['here', 'theirs'],
   'invented into real': [],
   'import done already': [],

@@ -99,6 +99,7 @@ export const deviceReasonCodes = {
   'way not here': ['way'],
   /** The part of the app that writes and reads bags stopped, in its own words. */
   'bag worker failed': ['said'],
+  'bag of nothing': [],
   /** A bag of `megabytes` does not fit beside what lies here. */
   'no room for a bag': ['megabytes'],
   /** What was written reads otherwise than it was written. */

@@ -123,7 +123,7 @@ export const table: Readonly<Record<string, Part>> = {
   'device/photo': { imports: [...engine, 'device', 'device/offline'] },
   'device/pixels': { imports: [...engine, 'device', 'device/offline'] },
   'device/workers': { imports: [...engine, 'device', 'device/store', 'device/offline'] },
-  'device/bag': { imports: [...engine, 'device', 'device/store', 'device/offline'], packages: ['client-zip'] },
+  'device/bag': { imports: [...engine, 'device', 'device/store', 'device/offline', 'device/photo'], packages: ['client-zip'] },
   'device/folder': { imports: [...engine, 'device'] },
 
   actions: { imports: [...engine, ...device, ...deeds] },
@@ -146,8 +146,8 @@ export const table: Readonly<Record<string, Part>> = {
 /** The shell opens every page, but only lazily: a page is not part of the start code. */
 export const mayOpenPagesLazily = 'screens/shell';
 
-/** Second doors: what the start page must not load. Schemas bring Zod; the sentences of figures are as long as a screen. */
-export const secondDoors = ['engine/record/schemas.ts', 'words/pastStart.ts'];
+/** Second doors: what the start page must not load. Schemas bring Zod; the sentences of figures are as long as a screen; bags are worked on in a worker. */
+export const secondDoors = ['engine/record/schemas.ts', 'words/pastStart.ts', 'device/bag/inWorker.ts'];
 
 /** What the engine must not know. Time, ids, device and seed come in as arguments. */
 export const unknownToEngine = [

@@ -1,3 +1,5 @@
+import { type BagWay, openedBeside, type PhotoInBag } from '../../device/bag';
+import { StoreProblem } from '../../device/storeProblem';
 import type { AdviceCode, PreviewRow } from '../../engine/exchange';
 import type { Entry, Reason } from '../../engine/record';
 import { clocksApart } from '../clocks';
@@ -6,6 +8,7 @@ import { refusal } from '../reasonCodes';
 
 /** What carrying a file in would change, sculpture by sculpture; nothing is stored yet. */
 export interface CarryPreview {
+  readonly file: Blob;
   readonly fileName: string;
   /** Thing name of the collection in the file. */
   readonly collection: string;
@@ -21,7 +24,11 @@ export interface CarryPreview {
   /** Things of kinds this version does not know: kept as they came. */
   readonly unknown: number;
   readonly keptAtHome: number;
+  /** Photos of a bag that are not here yet: what would be kept. */
+  readonly photos: readonly PhotoInBag[];
   readonly photosMissing: number;
+  /** Files an operating system left in the bag: passed over. */
+  readonly litter: readonly string[];
   /** Entries here, and photos whose bytes are here, that erasures in the file take out for good. */
   readonly erased: { readonly entries: number; readonly photos: number };
   /** Entries of the file that were erased here before: not taken. */
@@ -40,54 +47,59 @@ export interface ProblemFound {
   readonly advice: Reason | undefined;
 }
 
-/** Reads a file from anywhere and says what would change, or what is wrong with it. Nothing is stored. */
+/** What is worth doing about a problem, by the code of its reason. */
+const adviceFor = async (code: string): Promise<Reason | undefined> => {
+  const { adviceOn } = await import('../../engine/exchange');
+  const advised = (adviceOn as Readonly<Record<string, AdviceCode>>)[code];
+  return advised ? { code: advised, params: {} } : undefined;
+};
+
+/**
+ * Reads a survey, or a bag with one in it, from anywhere and says what would change, or what is wrong with it. Nothing is stored. It is
+ * read beside the page; left off it is refused with 'carrying in left off'.
+ */
 export const openSurveyFile = async (
   desk: Desk,
   file: Blob & { readonly name?: string },
+  way: BagWay = {},
 ): Promise<SurveyFileOpened> => {
   const name = file.name ?? '';
-  let bytes: Uint8Array;
+  const no = (reason: Reason): SurveyFileOpened => ({ ok: false, reason, problems: [] });
+  let opened: Awaited<ReturnType<typeof openedBeside>>;
   try {
-    bytes = new Uint8Array(await file.arrayBuffer());
+    opened = await openedBeside({ store: desk.store.name, collection: desk.collection, file }, desk.store, way);
   } catch (error) {
-    return { ok: false, reason: refusal('file not read', { name, said: String(error) }), problems: [] };
+    if (error instanceof StoreProblem) return no(error.reason);
+    return no(refusal('file not read', { name, said: String(error) }));
   }
-  const { readSurvey, previewImport, adviceOn } = await import('../../engine/exchange');
-  const wrong = (problems: readonly Reason[]): SurveyFileOpened => {
-    const advised = (code: string): AdviceCode | undefined => (adviceOn as Readonly<Record<string, AdviceCode>>)[code];
-    return {
-      ok: false,
-      reason: refusal('file has problems', { count: problems.length }),
-      problems: problems.map((problem) => {
-        const code = advised(problem.code);
-        return { problem, advice: code ? { code, params: {} } : undefined };
-      }),
-    };
-  };
-  const survey = readSurvey(bytes);
-  if (!survey.ok) return wrong(survey.problems);
-  const entries = await desk.store.allEntries();
-  // A store nobody has entered anything in takes the file's collection for its own.
-  const here = { collection: entries.length === 0 ? survey.collection : desk.collection, entries };
-  const changes = previewImport(here, survey, await desk.store.photosHere());
-  if (!changes.ok) return wrong(changes.problems);
-  const { rows, otherCollection, invented, keptAtHome } = changes;
+  if (!opened) return no(refusal('carrying in left off', {}));
+  if (!opened.ok) {
+    const { problems } = opened;
+    const advised = problems.map(async (problem) => ({ problem, advice: await adviceFor(problem.code) }));
+    const reason = refusal('file has problems', { count: problems.length });
+    return { ok: false, reason, problems: await Promise.all(advised) };
+  }
+  const { survey, preview, bag } = opened;
+  const { rows, entries, otherCollection, invented, keptAtHome, erased, refused } = preview;
   return {
     ok: true,
     preview: {
+      file,
       fileName: name,
       collection: survey.collection,
       ...(otherCollection ? { otherCollection } : {}),
       inventedIntoReal: invented && !desk.invented,
       rows,
-      entries: changes.entries,
-      all: survey.entries.length,
+      entries,
+      all: survey.all,
       unknown: survey.unknown.length,
       keptAtHome,
+      photos: bag?.photos ?? [],
       photosMissing: rows.reduce((sum, row) => sum + row.photosMissing, 0),
-      erased: changes.erased,
-      refused: changes.refused,
-      notes: [...survey.notes, ...(desk.invented ? [] : clocksApart(survey.entries, desk.now()))],
+      litter: bag?.litter ?? [],
+      erased,
+      refused,
+      notes: [...survey.notes, ...(desk.invented ? [] : clocksApart(entries, desk.now()))],
     },
   };
 };

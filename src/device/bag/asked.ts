@@ -1,11 +1,13 @@
 import type { Reason } from '../../engine/record';
 import type { BagFaulty, BagWhole } from './checkedBag';
+import type { NotOpened, OpenAsked, SurveyOpened } from './opened';
 import type { BagWritten, WriteAsked } from './written';
 
 /** What the worker is asked, and what it tells: by the name of the question. */
 export interface BagAsks {
   write: { readonly asked: WriteAsked; readonly told: BagWritten };
   check: { readonly asked: { readonly file: Blob }; readonly told: BagWhole | BagFaulty };
+  open: { readonly asked: OpenAsked; readonly told: SurveyOpened | NotOpened };
 }
 
 /** How far it is: bytes done of all there are, in one of the stages of the work. */

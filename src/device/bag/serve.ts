@@ -12,7 +12,8 @@ export const serve = (answers: BagAnswers, beside: Beside = thisWorker): void =>
   const leaving = new AbortController();
   beside.listen((post) => {
     if ('leaveOff' in post) return leaving.abort();
-    const answer = answers[post.question] as BagAnswer<keyof BagAsks>;
+    const answer = answers[post.question] as BagAnswer<keyof BagAsks> | undefined;
+    if (!answer) return beside.post({ failed: `no answer to ${post.question}` });
     answer(post.asked, { heard: (step) => beside.post({ step }), signal: leaving.signal }).then(
       (told) => beside.post({ told }),
       (error: unknown) => {

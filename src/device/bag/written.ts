@@ -1,12 +1,17 @@
-import type { LeftOut } from '../../engine/exchange';
+import type { Held, LeftOut } from '../../engine/exchange';
+import type { Entry } from '../../engine/record';
 
 /** What to write into a bag, and where to. */
 export interface WriteAsked {
+  /** Names this bag among those that lie here waiting to leave. */
+  readonly id: string;
   /** Name of the database. */
   readonly store: string;
+  /** Names that very database in bag-info. */
+  readonly storeId: string;
   /** Thing name of the collection. */
   readonly collection: string;
-  /** Name of the file, and of the base folder in it without its ending. */
+  /** Name of the file; without its ending it names the base folder in it. */
   readonly name: string;
   /** Calendar day, YYYY-MM-DD. */
   readonly day: string;
@@ -23,8 +28,25 @@ export interface BagWritten {
   /** Photos in it, and their bytes. */
   readonly photos: number;
   readonly photoBytes: number;
-  /** SHA-256 of photos it speaks of and does not hold. */
-  readonly missing: readonly string[];
-  /** Of them those whose bytes are here and no longer what their name was made from. */
+  /** How many photos it speaks of and does not hold. */
+  readonly missing: number;
+  /** Of them those whose bytes are here and no longer what their name was made from, by hash. */
   readonly damaged: readonly string[];
+  readonly holds: readonly Held[];
+  readonly keptAtHome: number;
+}
+
+/** What lies in a bag to be read without this app. Handed in: their sentences live above this floor. */
+export interface BagPapers {
+  report(contents: BagContents): string;
+  readme(contents: BagContents): string;
+}
+
+export interface BagContents {
+  readonly collection: string;
+  readonly entries: readonly Entry[];
+  readonly made: string;
+  readonly photos: readonly { readonly sha256: string; readonly path: string; readonly bytes: number }[];
+  readonly missing: readonly string[];
+  readonly leftOut: readonly LeftOut[];
 }

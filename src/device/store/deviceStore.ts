@@ -118,29 +118,16 @@ export const deviceStore = ({
     }
   };
   const write = <T>(deed: string, body: (t: Tables) => Promise<T>) => run('rw', writingTables, deed, body);
-  /** Were the page to end right after, a marker that still counts what was taken out would cry loss. */
-  const unmarked = async <T>(work: () => Promise<T>): Promise<T> => {
-    forgetMarker(around.box, name);
-    try {
-      return await work();
-    } finally {
-      writeMarker(around.box, name, self);
-    }
-  };
   /** Writes entries, and takes out what erasures among them name. */
-  const writeEntries = <T extends Written>(
+  const writeEntries = async <T extends Written>(
     deed: string,
     entries: readonly { readonly kind: string }[],
     body: (t: Tables) => Promise<T>,
     done: (written: T) => void,
   ): Promise<T> => {
-    const more = erasingTables(entries);
-    const work = async () => {
-      const written = await run('rw', [...writingTables, ...more], deed, body);
-      done(written);
-      return written;
-    };
-    return more.length === 0 ? work() : unmarked(work);
+    const written = await run('rw', [...writingTables, ...erasingTables(entries)], deed, body);
+    done(written);
+    return written;
   };
 
   const store: Store = {
@@ -196,7 +183,8 @@ export const deviceStore = ({
       const { added, already, copiedTablet, erased, refused } = written;
       return { added, already, copiedTablet, erased, refused };
     },
-    takeOut: (deed) => unmarked(async () => remembered(await write('', (t) => takeEntriesOut(t, deed)))),
+    takeOut: async (deed) =>
+      remembered(await run('rw', [...writingTables, 'photoBytes', 'thumbs'], '', (t) => takeEntriesOut(t, deed))),
     shareArrived: () => run('rw', ['deeds'], '', shareArrivedIn),
     keepPhoto: async (photo) => {
       const put = () => run('rw', ['photoBytes', 'meta', 'entries'], 'photo', (t) => putBytes(t, 'photoBytes', photo));

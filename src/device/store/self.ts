@@ -13,13 +13,21 @@ export interface Self {
   readonly device: string;
   readonly n: number;
   readonly tally: Tally;
+  /** How many entries were ever taken out again: by undoing an import, or by erasing. None where it is missing. */
+  readonly out?: number;
 }
+
+/** Every entry that ever came in: it never falls, whatever is taken out. */
+export const everIn = ({ tally, out = 0 }: Self): number => tally.entries + out;
 
 export const selfKey = 'self';
 export const counterStart = 'counter ';
 
 /** Ids of the entries an import added. */
 export const arrivedKey = (deed: string): string => `arrived ${deed}`;
+
+/** Photos whose bytes came with an import. */
+export const photosArrivedKey = (deed: string): string => `photos of ${arrivedKey(deed)}`;
 
 export const newSelf = (newId: () => string, collection: string): Self => ({
   store: newId(),

@@ -63,6 +63,11 @@ export interface TakeInOptions {
   readonly collection?: string;
   /** They came out of a shared folder: never taken out again. */
   readonly shared?: true;
+  /**
+   * Ends the journal of photos that came with them, in the same transaction: a meta row, and the SHA-256 of those whose bytes were not
+   * here before. Taking the entries out takes these bytes too.
+   */
+  readonly ends?: { readonly journal: string; readonly photos: readonly string[] };
   progress?(done: number, all: number): void;
 }
 

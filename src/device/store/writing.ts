@@ -29,6 +29,7 @@ export const writeBatch = async (t: Tables, batch: Batch): Promise<Written & { r
     ...before,
     n: before.n + entries.length,
     tally: withoutEntries(withEntries(before.tally, idsOf(entries)), idsOf(gone)),
+    out: (before.out ?? 0) + gone.length,
   };
   await putSelf(t, self);
   const withins = new Set([...entries, ...gone, ...spoken.flatMap((round) => round ?? [])].map(({ within }) => within));

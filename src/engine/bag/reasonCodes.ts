@@ -42,6 +42,8 @@ export const bagReasons = {
   /** There and not listed. */
   'bag: file not listed': ['path'],
   'bag: file altered': ['path'],
+  /** Called a photo and no picture this app knows. */
+  'bag: no picture': ['path'],
   /** A photo listed under another hash than its name says. */
   'bag: photo name': ['path'],
   /** The count of all bytes and files in bag-info.txt is another. */

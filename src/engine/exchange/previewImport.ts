@@ -7,6 +7,7 @@ import {
   gather,
   idPart,
   isErased,
+  nameOf,
   type Reason,
   roundsThatMayBeOne,
 } from '../record';
@@ -30,7 +31,9 @@ export interface PreviewRow {
   readonly twoVersions: number;
   /** Things on which the file says nothing that would change what is here. */
   readonly already: number;
-  /** Photos spoken of whose bytes are neither here nor, since photos do not travel in it, in the file. */
+  /** Photos spoken of whose bytes come with the file and are not here yet. */
+  readonly photosComing: number;
+  /** Photos spoken of whose bytes are neither here nor come with the file. */
   readonly photosMissing: number;
   /** Pairs of rounds, one of them new here, that may be one round begun apart. */
   readonly roundsThatMayBeOne: number;
@@ -54,6 +57,8 @@ export interface Preview {
   readonly otherCollection?: { readonly here: string; readonly theirs: string };
   /** The file holds an invented collection. */
   readonly invented: boolean;
+  /** SHA-256 of photos that come with the file, are spoken of, not here yet and not erased. */
+  readonly photosComing: readonly string[];
   /** Devices that wrote two entries under one count: a copied tablet. */
   readonly copiedDevices: readonly string[];
   /** Things spoken of that are neither here nor in the file. */
@@ -92,16 +97,19 @@ interface Afterwards {
   readonly before: ReadonlyMap<string, Current>;
   readonly after: ReadonlyMap<string, Current>;
   readonly photosHere: ReadonlySet<string>;
+  readonly photosWithIt: ReadonlySet<string>;
 }
 
 const row = (within: string, theirs: readonly Current[], all: readonly Current[], world: Afterwards): PreviewRow => {
   const counts = { new: 0, replaced: 0, twoVersions: 0, already: 0 };
-  let photosMissing = 0;
+  const photos = { photosComing: 0, photosMissing: 0 };
   for (const { thing } of theirs) {
     const after = world.after.get(thing);
     if (!after) continue;
     counts[outcome(world.before.get(thing), after)]++;
-    if (after.kind === 'photo' && !after.gone && !world.photosHere.has(String(after.lead.body.sha256))) photosMissing++;
+    const sha256 = String(after.lead.body.sha256);
+    if (after.kind !== 'photo' || after.gone || world.photosHere.has(sha256)) continue;
+    photos[world.photosWithIt.has(sha256) ? 'photosComing' : 'photosMissing']++;
   }
   const record = within.startsWith('sculpture/') ? gather(all) : undefined;
   const pairs = record ? roundsThatMayBeOne(record) : [];
@@ -112,7 +120,7 @@ const row = (within: string, theirs: readonly Current[], all: readonly Current[]
     title: String(world.after.get(within)?.lead.body.title ?? ''),
     newHere: !world.before.has(within),
     ...counts,
-    photosMissing,
+    ...photos,
     roundsThatMayBeOne: pairs.filter(({ earlier, later }) => isNew(earlier.thing) || isNew(later.thing)).length,
     erased: world.erasedWithin.get(within) ?? 0,
   };
@@ -135,12 +143,13 @@ const sculpturesByNumber = (a: PreviewRow, b: PreviewRow): number => {
 
 /**
  * What taking in a survey would change, sculpture by sculpture, before anything is stored. `photosHere` are SHA-256 of photos whose
- * bytes lie on this device. Refused where one id stands for two contents.
+ * bytes lie on this device, `photosWithIt` those whose bytes come with the survey. Refused where one id stands for two contents.
  */
 export const previewImport = (
   here: Side,
   theirs: Side,
   photosHere: Iterable<string> = [],
+  photosWithIt: Iterable<string> = [],
 ): Preview | { readonly ok: false; readonly problems: readonly Reason[] } => {
   const united = unite(here.entries, theirs.entries);
   if (!united.ok) return united;
@@ -151,7 +160,8 @@ export const previewImport = (
   for (const { within } of going) erasedWithin.set(within, (erasedWithin.get(within) ?? 0) + 1);
   const photos = new Set(photosHere);
   const [before, after] = [assemble(here.entries), assemble(united.entries)];
-  const world = { before, after, photosHere: photos, erasedWithin };
+  const withIt = new Set(photosWithIt);
+  const world = { before, after, photosHere: photos, photosWithIt: withIt, erasedWithin };
   const coming = theirs.entries.filter((e) => !isErased(erased, e));
   const ofFile = byWithin(assemble(coming).values());
   const all = byWithin(after.values());
@@ -167,6 +177,10 @@ export const previewImport = (
       ? {}
       : { otherCollection: { here: nameOfCollection(here), theirs: nameOfCollection(theirs) } }),
     invented: collectionBody(theirs).invented === true,
+    photosComing: [...withIt].filter((hash) => {
+      const photo = after.get(nameOf.photo(hash));
+      return photo && !photo.gone && !photos.has(hash) && !erased.hashes.has(hash);
+    }),
     copiedDevices: copied(united.entries),
     keptAtHome: [...mentioned].filter((name) => !after.has(name) && !erasureOf(erased, name)).length,
     erased: { entries: going.length, photos: [...photos].filter((hash) => erased.hashes.has(hash)).length },

@@ -57,6 +57,7 @@ export const reasonsOfActions = {
     `The file cannot be carried in: ${s.times('count', 'problem was', 'problems were')} found. Ask for the file again from the device it comes from.`,
   'other collection': (s) =>
     `The file belongs to “${s.text('theirs')}” and here is “${s.text('here')}”. They are put together only when you say so.`,
+  'carrying in left off': () => 'Left off. Nothing was carried in.',
   'invented into real': () =>
     'The invented collection cannot be carried into a real one. Open it from the first screen instead.',
   'import done already': () => 'This file was carried in already.',

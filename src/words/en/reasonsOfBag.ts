@@ -60,6 +60,8 @@ export const reasonsOfBag = {
     `“${s.text('path')}” in the bag is not the file that was put into it: its check sum is another. Nothing was stored. Fetch the bag again from where it came from.`,
   'bag: photo name': (s) =>
     `The picture “${s.text('path')}” in the bag is named after another picture. Nothing was stored. Fetch the bag again from where it came from.`,
+  'bag: no picture': (s) =>
+    `“${s.text('path')}” in the bag is called a picture and is none this app knows. Nothing was stored; do not trust this file.`,
   'bag: count differs': (s) =>
     `The bag says it holds ${s.number('bytes')} bytes in ${s.number('files')} files, and holds others. Nothing was stored. Fetch the whole bag again from where it came from.`,
   'bag: more faults': (s) => `And ${s.times('count', 'more fault', 'more faults')} of this sort.`,

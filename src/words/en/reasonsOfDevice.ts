@@ -108,6 +108,7 @@ export const reasonsOfDevice = {
   'way not here': () => 'This device cannot do it in this way. Choose another.',
   'bag worker failed': (s) =>
     `The part of the app that works on bags stopped. Nothing was changed here. Load the page again and try once more${s.text('said') && ` (the browser says: ${s.text('said')})`}.`,
+  'bag of nothing': () => 'There is nothing in it yet: choose works that hold something, or record something first.',
   'no room for a bag': (s) =>
     `There is no room here for a bag of ${s.number('megabytes')} MB beside what lies here. Write it straight into a file where this device offers it, choose fewer works, or make room first.`,
   'bag not whole': (s) =>

@@ -1,0 +1,6 @@
+/** The door of the worker: what does the work. The page's own door (index.ts) stays light. */
+export { checkedBag } from './checkedBag';
+export { checking } from './checking';
+export { opening } from './opened';
+export { serve } from './serve';
+export { writing } from './writing';
