@@ -59,6 +59,53 @@ test('a tablet whose data the browser removed is told from a new one, and can st
   }
 });
 
+const elsewhere = (id: string, thing: string) => ({ ...entry(id, thing, { letter: id }), device: 'elsewhere', n: 1 });
+const arriving = { id: 'in', name: { code: 'in', params: {} }, at: '2026-05-20T10:00:00.000+00:00' };
+
+test('an import taken back, and a kill before the browser wrote the marker to the disk: no loss is cried', async () => {
+  const { store, around, name } = await openWithTwo(31);
+  await store.takeIn([elsewhere('f1', 'zone/7'), elsewhere('f2', 'zone/8')] as never, arriving);
+  const onDisk = around.box.read(`${name}.marker`);
+  await store.takeOut('in');
+  around.box.write(`${name}.marker`, onDisk);
+  store.close();
+  const again = await open(name, around);
+  expect(again.notes).toEqual([]);
+  expect(await again.allEntries()).toHaveLength(2);
+  again.close();
+});
+
+test('the one import there was taken back, and the same kill: the tablet is empty, and not told to be robbed', async () => {
+  const around = surroundings(32);
+  const name = freshName();
+  const store = await open(name, around);
+  await store.takeIn([elsewhere('f1', 'zone/7')] as never, arriving);
+  const onDisk = around.box.read(`${name}.marker`);
+  await store.takeOut('in');
+  around.box.write(`${name}.marker`, onDisk);
+  store.close();
+  const again = await open(name, around);
+  expect(again.notes).toEqual([]);
+  again.close();
+});
+
+test('something erased, and the same kill: no loss is cried; entries that went without a word are missed still', async () => {
+  const { store, around, name } = await openWithTwo(33);
+  const onDisk = around.box.read(`${name}.marker`);
+  const [one] = await store.allEntries();
+  const body = { entries: [one?.id], hashes: [], reason: 'Asked for', date: '2026-05-20' };
+  await store.commit(batchOf('erased', [entry('e-1', 'erasure/e', body)]));
+  around.box.write(`${name}.marker`, onDisk);
+  store.close();
+  const again = await open(name, around);
+  expect(again.notes).toEqual([]);
+  again.close();
+  around.box.write(`${name}.marker`, { ...(onDisk as object), entries: 9 });
+  const robbed = await open(name, around);
+  expect(robbed.notes).toMatchObject([{ code: 'entries missing' }]);
+  robbed.close();
+});
+
 test('data removed while the app is open is noticed at the next deed: it is refused, not written into an empty database', async () => {
   const { store, name } = await openWithTwo(4);
   await Dexie.delete(name);
