@@ -1,0 +1,133 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { w } from '../../src/words';
+import { yearlyRound } from '../files/yearlyRound';
+import { carryIn, carryOut, fileOf, goTo, openApp } from './app';
+import { startTablet, type Tablet } from './chromium';
+import { type Host, startHost } from './server';
+import { watch } from './watch';
+
+const survey = yearlyRound();
+const words = w.inStep;
+const folder = 'shared';
+let host: Host;
+let tablets: readonly [Tablet, Tablet];
+let faults: string[][];
+
+beforeAll(async () => {
+  host = await startHost();
+  tablets = [await startTablet(), await startTablet()];
+  faults = await Promise.all(tablets.map(({ context }) => watch(context, host.url)));
+  // No machine can answer the window in which a person picks a folder: one of the browser's own stands in.
+  for (const { context } of tablets)
+    await context.addInitScript((name) => {
+      const pick = async () => (await navigator.storage.getDirectory()).getDirectoryHandle(name, { create: true });
+      Object.assign(globalThis, { showDirectoryPicker: pick });
+    }, folder);
+});
+
+afterAll(async () => {
+  for (const tablet of tablets) await tablet.close();
+  await host.stop();
+});
+
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+const toInStep = async (page: Page) => {
+  await goTo(page, 'carry');
+  await page.getByRole('link', { name: words.title, exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: words.title }).waitFor();
+};
+const switchOn = async (page: Page) => {
+  await toInStep(page);
+  await button(page, words.pick).click();
+  await button(page, words.stepNow).waitFor();
+  await page.getByText(words.nothingWaits).waitFor();
+};
+const addWork = async (page: Page, title: string) => {
+  await goTo(page, 'sculptures');
+  await page.getByRole('link', { name: w.sculptures.add, exact: true }).click();
+  await page.getByLabel(w.sculptures.form.title, { exact: true }).fill(title);
+  await button(page, w.sculptures.form.add).click();
+  await page.getByRole('heading', { level: 1, name: title }).waitFor();
+};
+
+type Files = Record<string, string>;
+const filesOf = (page: Page): Promise<Files> =>
+  page.evaluate(async (name) => {
+    const files: Files = {};
+    const walk = async (at: FileSystemDirectoryHandle, path: string) => {
+      const each = (
+        at as unknown as { values(): AsyncIterable<FileSystemDirectoryHandle | FileSystemFileHandle> }
+      ).values();
+      for await (const one of each)
+        if (one.kind === 'directory') await walk(one, `${path}${one.name}/`);
+        else files[path + one.name] = await (await one.getFile()).text();
+    };
+    await walk(await (await navigator.storage.getDirectory()).getDirectoryHandle(name, { create: true }), '');
+    return files;
+  }, folder);
+/** What a program does that keeps a folder the same on two devices. */
+const sameFolder = async (from: Page, to: Page) => {
+  const [files, there] = [await filesOf(from), await filesOf(to)];
+  await to.evaluate(
+    async ({ name, files }) => {
+      const root = await (await navigator.storage.getDirectory()).getDirectoryHandle(name, { create: true });
+      for (const [path, text] of Object.entries(files)) {
+        const [above = '', file = ''] = path.split('/');
+        const handle = await (await root.getDirectoryHandle(above, { create: true })).getFileHandle(file, {
+          create: true,
+        });
+        const stream = await handle.createWritable();
+        await stream.write(text);
+        await stream.close();
+      }
+    },
+    { name: folder, files: Object.fromEntries(Object.entries(files).filter(([path]) => !(path in there))) },
+  );
+};
+
+test('two tablets and a folder that is the same on both: the second begins with it, both go on by themselves, and end with equal bytes', async () => {
+  const [a, b] = await Promise.all(tablets.map((tablet) => openApp(tablet, host)));
+  if (!a || !b) throw new Error('no page');
+  await carryIn(a, fileOf(survey));
+  await switchOn(a);
+  await sameFolder(a, b);
+  await switchOn(b);
+  await goTo(b, 'sculptures');
+  await b
+    .getByRole('link', { name: new RegExp(survey.title) })
+    .first()
+    .waitFor();
+
+  // Each enters something while the other is away; the network comes back, and nobody taps anything.
+  await addWork(a, 'Heron at the Lock');
+  await addWork(b, 'Deer by the Wall');
+  for (const page of [a, b]) {
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    const own = page === a ? 'Heron at the Lock' : 'Deer by the Wall';
+    const written = async () => JSON.stringify(await filesOf(page)).includes(own);
+    await expect.poll(written, { timeout: 15_000 }).toBe(true);
+  }
+  await sameFolder(a, b);
+  await sameFolder(b, a);
+
+  // Opened anew, the app finds the folder again and steps by itself.
+  for (const page of [a, b]) await page.reload();
+  await goTo(a, 'sculptures');
+  await a.getByRole('link', { name: /Deer by the Wall/ }).waitFor();
+  await goTo(b, 'sculptures');
+  await b.getByRole('link', { name: /Heron at the Lock/ }).waitFor();
+  expect((await carryOut(a)).equals(await carryOut(b))).toBe(true);
+
+  // What came by the folder is not what Undo offers to take back.
+  expect(await b.getByRole('button', { name: /^Undo/ }).textContent()).toContain('Deer by the Wall');
+
+  // A second tab only reads: it says so, and leaves the folder as it is.
+  const before = await filesOf(a);
+  const second = await openApp(tablets[0], host);
+  await toInStep(second);
+  await button(second, words.stepNow).click();
+  await second.getByRole('alert').filter({ hasText: 'tab' }).waitFor();
+  expect(await filesOf(a)).toEqual(before);
+  expect(faults).toEqual([[], []]);
+}, 120_000);
