@@ -24,7 +24,7 @@ const headed = (title: string, lines: readonly string[]): string[] => [title, '-
 /** README.txt of a bag: what lies in it and how it is read without this app. Lines end as every system reads them. */
 export const readmeText = (contents: BagContents): string => {
   const { name, invented } = surveyRead(contents);
-  const { papers } = w;
+  const papers = w.papers;
   const lines = [
     words.head,
     '='.repeat(words.head.length),
