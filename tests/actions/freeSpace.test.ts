@@ -7,10 +7,13 @@ import {
   freePhotos,
   keepPhoto,
   photoAway,
+  photosInBag,
   type Question,
 } from '../../src/actions';
 import { idPart } from '../../src/engine/record';
 import { jpeg, tiff } from '../device/photo/camera';
+import { asZipped, bagged, payloadOf } from '../files/bags';
+import { zipOf } from '../files/zipped';
 import { aRound, aWork, done, freshDesk } from '../screens/deskwork';
 
 const desks: Desk[] = [];
@@ -108,4 +111,45 @@ test('a photo that comes back from its bag is here again', async () => {
   await desk.store.keepPhoto(whole);
   const [work] = await answer(freeableWorks(desk));
   expect(work!.older.photos).toContain(old);
+});
+
+/** A bag of this desk's survey with these photos in it, as a file a person opens. */
+const bagFile = async (desk: Desk, names: readonly string[], harm?: (zip: Uint8Array) => void): Promise<File> => {
+  const photos = await Promise.all(names.map(async (name) => new Uint8Array((await desk.store.photo(name))!.bytes)));
+  const zip = zipOf(asZipped(bagged(payloadOf(desk.collection, await desk.store.allEntries(), photos)), 'bag/'));
+  harm?.(zip);
+  return new File([zip], 'patina-round-2026-10-15.survey.zip');
+};
+
+test('opened again and every hash matched, the bag says which photos it holds, and those may go', async () => {
+  const { desk, old, between } = await withPhotos(6);
+  const file = await bagFile(desk, [old, between]);
+  const heard: number[] = [];
+  const { bag } = await done(photosInBag(file, { heard: (now, all) => heard.push(now / all) }));
+  expect(bag).toMatchObject({ name: file.name, day: '2026-10-15' });
+  expect([...bag.photos].sort()).toEqual([old, between].sort());
+  expect(heard.at(-1)).toBe(1);
+  expect(await done(freePhotos(desk, [old, between], bag))).toMatchObject({ photos: 2, stayed: 0 });
+});
+
+test('one wrong byte in one photo of the bag, and no photo of it may go; nor from a survey file, which holds none', async () => {
+  const { desk, old, between } = await withPhotos(7);
+  const inBag = new Uint8Array((await desk.store.photo(between))!.bytes);
+  const at = (zip: Uint8Array) => Buffer.from(zip).indexOf(Buffer.from(inBag)) + 40;
+  const file = await bagFile(desk, [old, between], (zip) => {
+    zip[at(zip)]! ^= 1;
+  });
+  expect(await photosInBag(file)).toMatchObject({ ok: false, reason: { code: 'bag: file altered' } });
+  expect(await photosInBag(new File(['{}'], 'a.survey.json'))).toMatchObject({ ok: false });
+  expect(await desk.store.photosHere()).toHaveLength(4);
+});
+
+test('reading the bag can be left off', async () => {
+  const { desk, old } = await withPhotos(8);
+  const leave = new AbortController();
+  leave.abort();
+  expect(await photosInBag(await bagFile(desk, [old]), { signal: leave.signal })).toMatchObject({
+    ok: false,
+    reason: { code: 'checking left off' },
+  });
 });

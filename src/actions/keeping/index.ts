@@ -15,6 +15,7 @@ export {
   setDamagedAside,
 } from './lookThrough';
 export { askToKeep, notNow, persistenceWanted } from './persistence';
+export { photosInBag } from './photosInBag';
 export { rememberedAnew, rememberedVersion } from './remembered';
 export { type SinceCarried, sinceCarried } from './sinceCarried';
 export { type NamesFound, type Naming, namesFound, whatNames } from './whatNames';

@@ -2,6 +2,7 @@
 export type { BagAsks, BagStep, BagWay } from './asked';
 export { bagBeside } from './beside';
 export type { BagFaulty, BagWhole, PhotoInBag } from './checkedBag';
+export { checkedBeside } from './checkedBeside';
 export type { NotOpened, OpenAsked, SurveyOpened } from './opened';
 export { openedBeside } from './openedBeside';
 export { dropOwn, holdReady, sweepReady } from './ownFiles';

@@ -2,6 +2,7 @@ import { w } from '../../words';
 import { Page } from '../parts';
 import { CarriedOut } from './CarriedOut';
 import { LookedThrough } from './LookedThrough';
+import { MakeRoom } from './MakeRoom';
 import { OnThisDevice } from './OnThisDevice';
 import './keeping.css';
 
@@ -12,6 +13,7 @@ export function KeepingScreen() {
       <OnThisDevice />
       <CarriedOut />
       <LookedThrough />
+      <MakeRoom />
     </Page>
   );
 }
