@@ -7,7 +7,7 @@ import { openFresh } from '../device/store/around';
 import { collection } from '../files/entries';
 import { seeded } from '../files/seeded';
 import { clocks, livedThrough, steps } from './histories';
-import { enough, lawRuns } from './runs';
+import { enough, lawRuns, runs } from './runs';
 
 const bytes = (entries: readonly Entry[]): string => new TextDecoder().decode(writeSurvey(collection, entries));
 const joined = (a: readonly Entry[], b: readonly Entry[]): readonly Entry[] => {
@@ -48,7 +48,7 @@ it(
         expect(ends[0]).toEqual(ends[1]);
         expect(ends[1]).toEqual(ends[2]);
       }),
-      { numRuns: trials },
+      { ...runs, numRuns: trials },
     );
   },
   enough,
