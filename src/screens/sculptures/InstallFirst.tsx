@@ -4,17 +4,16 @@ import { Button, Sheet } from '../parts';
 const words = w.keeping.installFirst;
 
 interface InstallFirstProps {
-  readonly open: boolean;
   readonly onClose: () => void;
   /** She goes on in the browser, knowing what that means. */
   readonly onAllTheSame: () => void;
 }
 
 /** Before the first entry on an iPad: what is entered in the browser does not move to the installed app, and is deleted after a week unused. */
-export function InstallFirst({ open, onClose, onAllTheSame }: InstallFirstProps) {
+export function InstallFirst({ onClose, onAllTheSame }: InstallFirstProps) {
   return (
     <Sheet
-      open={open}
+      open
       title={words.title}
       onClose={onClose}
       actions={

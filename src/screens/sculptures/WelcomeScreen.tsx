@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useId, useState } from 'react';
 import { useLocation } from 'wouter';
 import { lastFiles, openDemo } from '../../actions';
 import { sayReason, w } from '../../words';
@@ -6,12 +6,14 @@ import { Notice, OnIcon, Page } from '../parts';
 import { LastFiles, pathTo, useCollections, useDesk } from '../shell';
 import { DeviceNotes } from './DeviceNotes';
 import { asksForHomeScreen } from './homeScreen';
-import { InstallFirst } from './InstallFirst';
 import { StartYourOwn } from './StartYourOwn';
 import { WalkPicture } from './WalkPicture';
 import './welcome.css';
 
 const words = w.sculptures.welcome;
+
+/** Of no use but on an iPad that has not installed the app. */
+const InstallFirst = lazy(async () => ({ default: (await import('./InstallFirst')).InstallFirst }));
 
 /** Nothing begun yet: three ways to begin, and what to know of this device first. */
 export function WelcomeScreen() {
@@ -49,14 +51,17 @@ export function WelcomeScreen() {
         </Notice>
       )}
       <DeviceNotes />
-      <InstallFirst
-        open={waits !== undefined}
-        onClose={() => setWaits(undefined)}
-        onAllTheSame={() => {
-          setWaits(undefined);
-          waits?.();
-        }}
-      />
+      {waits && (
+        <Suspense>
+          <InstallFirst
+            onClose={() => setWaits(undefined)}
+            onAllTheSame={() => {
+              setWaits(undefined);
+              waits();
+            }}
+          />
+        </Suspense>
+      )}
       <StartYourOwn open={setting} onClose={() => setSetting(false)} />
     </Page>
   );

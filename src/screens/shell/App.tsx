@@ -1,13 +1,15 @@
-import { useEffect, useMemo, useState } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import { type Desk, leaveDemo, type Opening } from '../../actions';
 import { w } from '../../words';
 import { Reading } from '../parts';
 import { type Collections, CollectionsContext } from './DeskContext';
-import { NotOpen } from './NotOpen';
 import { Shell } from './Shell';
 import { useDeviceSettings } from './useDeviceSettings';
 import './tokens.css';
 import './base.css';
+
+/** No part of a start that goes well. */
+const NotOpen = lazy(async () => ({ default: (await import('./NotOpen')).NotOpen }));
 
 /** Shows the collection on this device once it is open, or says why it could not be opened. */
 export function App({ opening }: { readonly opening: Promise<Opening> }) {
@@ -42,7 +44,11 @@ export function App({ opening }: { readonly opening: Promise<Opening> }) {
     <CollectionsContext value={collections}>
       {desk && <Shell key={demo ? 'invented' : 'own'} desk={desk} />}
       {!own && <Reading>{w.shell.opening}</Reading>}
-      {!desk && own && own.state !== 'open' && <NotOpen opening={own} show={setOwn} />}
+      {!desk && own && own.state !== 'open' && (
+        <Suspense>
+          <NotOpen opening={own} show={setOwn} />
+        </Suspense>
+      )}
     </CollectionsContext>
   );
 }
