@@ -2,11 +2,15 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { idPart } from '../../src/engine/record';
 import { w } from '../../src/words';
+import { asZipped, bagged, payloadOf } from '../files/bags';
 import { seededSurvey } from '../files/seededSurvey';
+import { zipOf } from '../files/zipped';
 import { carryInLarge, fileOf, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { longestTask } from './longestTask';
+import { gardenFile } from './screensOfGarden';
 import { type Host, startHost } from './server';
 import { watch } from './watch';
 
@@ -61,6 +65,23 @@ async function putPhotos({ photos: many, megabytes: size }: { photos: number; me
   }
   db.close();
 }
+
+/** All photos of the invented garden as they lie here, by hash. */
+const gardenPhotos = async (): Promise<Map<string, Uint8Array<ArrayBuffer>>> => {
+  const rows = await page.evaluate(async () => {
+    const db = await new Promise<IDBDatabase>((done) => {
+      const asked = indexedDB.open('patina-round-demo');
+      asked.onsuccess = () => done(asked.result);
+    });
+    const all = await new Promise<{ sha256: string; bytes: ArrayBuffer }[]>((done) => {
+      const asked = db.transaction('photoBytes').objectStore('photoBytes').getAll();
+      asked.onsuccess = () => done(asked.result);
+    });
+    db.close();
+    return all.map(({ sha256, bytes }) => [sha256, [...new Uint8Array(bytes)]] as const);
+  });
+  return new Map(rows.map(([name, bytes]) => [name, Uint8Array.from(bytes)]));
+};
 
 const kept = (): Promise<{
   entries: number;
@@ -137,5 +158,59 @@ test('one flipped bit in one photo is found among all, and left off in the middl
   await lookThrough();
   expect((await kept()).altered).toEqual([before.orphans[3]]);
   await page.getByText(w.keeping.altered(1)).waitFor();
+  expect(faults).toEqual([]);
+});
+
+test('photos leave only for a bag that was opened again and found whole; then each says in which bag it is', async () => {
+  await page.evaluate(() => {
+    location.hash = '#/welcome';
+  });
+  await page.getByRole('button', { name: w.sculptures.welcome.demo, exact: true }).click();
+  await page.getByText(w.shell.inventedWhat).waitFor();
+  await page.evaluate(() => {
+    location.hash = '#/keeping';
+  });
+  await page.getByRole('radio', { name: w.keeping.roomAll }).check();
+  const work = page.getByRole('group', { name: w.keeping.roomWorks }).getByRole('checkbox').first();
+  await work.check();
+  const before = await gardenPhotos();
+  const { collection, entries } = gardenFile();
+  const zip = (harm = false): Buffer => {
+    const bytes = zipOf(asZipped(bagged(payloadOf(collection, entries, [...before.values()])), 'bag/'));
+    const picture = [...before.values()][2]!;
+    if (harm) bytes[Buffer.from(bytes).indexOf(Buffer.from(picture)) + 40]! ^= 1;
+    return Buffer.from(bytes);
+  };
+  const open = (buffer: Buffer) =>
+    page
+      .getByLabel(w.keeping.roomOpen)
+      .setInputFiles({ name: 'patina-round-2026-10-15.survey.zip', mimeType: 'application/zip', buffer });
+  await open(zip(true));
+  await page.getByRole('alert').waitFor();
+  expect((await gardenPhotos()).size).toBe(before.size);
+  await open(zip());
+  await page.getByText(/The bag holds all \d+ of them, and each is whole/).waitFor();
+  expect((await gardenPhotos()).size).toBe(before.size);
+  await page.getByRole('button', { name: /^Let \d+ photos go from this device$/ }).click();
+  await page
+    .getByText(/left this device: .* are free\./)
+    .first()
+    .waitFor();
+  const after = await gardenPhotos();
+  expect(after.size).toBeLessThan(before.size);
+  const gone = entries.find(
+    ({ kind, thing }) => kind === 'photo' && before.has(idPart(thing)) && !after.has(idPart(thing)),
+  )!;
+  await page.evaluate(
+    (to) => {
+      location.hash = to;
+    },
+    `#/sculpture/${idPart(gone.within)}/photos`,
+  );
+  await page.locator('.photo-tile').first().click();
+  await page
+    .getByText(/in the bag of 15 October 2026: patina-round-2026-10-15\.survey\.zip/)
+    .first()
+    .waitFor();
   expect(faults).toEqual([]);
 });

@@ -24,6 +24,7 @@ export function MakeRoom() {
         <>
           <Choice
             label={words.roomWhich}
+            tiles="full"
             value={which}
             onChange={setWhich}
             options={[
