@@ -197,6 +197,15 @@ test('bytes nothing speaks of are cleared, but not those a deed has spoken of si
   expect([...(await desk.store.photosHere())].sort()).toEqual([kept, late].sort());
 });
 
+test('photos an import has brought, and whose entries are still to come, are not cleared away under it', async () => {
+  const desk = await fresh(16);
+  const coming = await withPhoto(desk, 1, false);
+  await desk.store.setMeta('arriving some-deed', [coming]);
+  await done(checkStore(desk));
+  expect(await done(clearStray(desk))).toMatchObject({ photos: 0 });
+  expect(await desk.store.photosHere()).toEqual([coming]);
+});
+
 test('present states that do not follow from the entries are made anew, and all is well again', async () => {
   const desk = await fresh(12);
   await aWork(desk, { title: 'Grey heron', number: '1', areas: [1, 2] });

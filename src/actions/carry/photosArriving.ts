@@ -2,13 +2,11 @@ import { unpackedFile } from '../../device/bag';
 import { sha256 } from '../../device/hash';
 import { bagReason } from '../../engine/bag';
 import { nameOf } from '../../engine/record';
+import { journalStart } from '../arrivingJournal';
 import type { Desk } from '../desk';
 import { refuse } from '../outcome';
 import { refusal } from '../reasonCodes';
 import type { CarryPreview } from './openSurveyFile';
-
-/** Rows that name the photos an import is about to bring, from before the first of them until its entries are in. */
-const journalStart = 'arriving ';
 
 export interface ArrivingWay {
   /** Bytes done of all. */

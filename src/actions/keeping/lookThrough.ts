@@ -2,6 +2,7 @@ import { sha256 } from '../../device/hash';
 import type { LookedThrough } from '../../device/store';
 import { lookedKey, workOut } from '../../device/workers';
 import { daysBetween, nameOf } from '../../engine/record';
+import { journalStart } from '../arrivingJournal';
 import type { Desk, Outcome, Question } from '../desk';
 import { inTurn } from '../inTurn';
 import { attempt, refuse } from '../outcome';
@@ -88,9 +89,13 @@ export const setDamagedAside = (desk: Desk): Promise<Outcome<Cleared>> =>
     return kept !== undefined && !(kept.bytes instanceof ArrayBuffer && (await sha256(kept.bytes)) === name);
   });
 
-/** Takes away bytes nothing speaks of, unless by now something does. */
+/** Takes away bytes nothing speaks of, unless by now something does, or an import under way is about to. */
 export const clearStray = (desk: Desk): Promise<Outcome<Cleared>> =>
-  dropThese(desk, 'orphans', async (name) => (await desk.store.entriesOf(nameOf.photo(name))).length === 0);
+  dropThese(desk, 'orphans', async (name) => {
+    const coming = await desk.store.metas<readonly string[]>(journalStart);
+    if (coming.some(([, names]) => names.includes(name))) return false;
+    return (await desk.store.entriesOf(nameOf.photo(name))).length === 0;
+  });
 
 export interface Cleared {
   readonly photos: number;
