@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { nameOf } from '../../src/engine/record';
 import { w } from '../../src/words';
+import { grainyJpeg, hashOf } from '../files/pictures';
 import { yearlyRound } from '../files/yearlyRound';
 import { carryIn, carryOut, fileOf, goTo, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
@@ -61,15 +63,16 @@ const filesOf = (page: Page): Promise<Files> =>
       ).values();
       for await (const one of each)
         if (one.kind === 'directory') await walk(one, `${path}${one.name}/`);
-        else files[path + one.name] = await (await one.getFile()).text();
+        else {
+          const bytes = new Uint8Array(await (await one.getFile()).arrayBuffer());
+          files[path + one.name] = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
+        }
     };
     await walk(await (await navigator.storage.getDirectory()).getDirectoryHandle(name, { create: true }), '');
     return files;
   }, folder);
-/** What a program does that keeps a folder the same on two devices. */
-const sameFolder = async (from: Page, to: Page) => {
-  const [files, there] = [await filesOf(from), await filesOf(to)];
-  await to.evaluate(
+const lay = (to: Page, files: Files) =>
+  to.evaluate(
     async ({ name, files }) => {
       const root = await (await navigator.storage.getDirectory()).getDirectoryHandle(name, { create: true });
       for (const [path, text] of Object.entries(files)) {
@@ -78,18 +81,58 @@ const sameFolder = async (from: Page, to: Page) => {
           create: true,
         });
         const stream = await handle.createWritable();
-        await stream.write(text);
+        await stream.write(Uint8Array.from(text, (letter) => letter.charCodeAt(0)));
         await stream.close();
       }
     },
-    { name: folder, files: Object.fromEntries(Object.entries(files).filter(([path]) => !(path in there))) },
+    { name: folder, files },
   );
+/** What a program does that keeps a folder the same on two devices. */
+const sameFolder = async (from: Page, to: Page) => {
+  const [files, there] = [await filesOf(from), await filesOf(to)];
+  await lay(to, Object.fromEntries(Object.entries(files).filter(([path]) => !(path in there))));
+};
+
+/** Rows of a table of the app's own database. */
+const count = (page: Page, table: string): Promise<number> =>
+  page.evaluate(async (table) => {
+    const done = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const database = await done(indexedDB.open('patina-round'));
+    const found = await done(database.transaction(table).objectStore(table).count());
+    database.close();
+    return found;
+  }, table);
+
+/** The yearly survey, and a photo of it whose bytes lie in the folder only. */
+const withPhoto = async () => {
+  const bytes = await grainyJpeg(1200, 900);
+  const sha256 = hashOf(bytes);
+  const last = survey.entries.at(-1)!;
+  const body = { sculpture: survey.sculpture, sha256, mime: 'image/jpeg', bytes: bytes.length, role: 'other' };
+  const id = `${last.id.slice(0, -4)}ffff`;
+  const photo = {
+    ...last,
+    id,
+    n: last.n + 1,
+    thing: nameOf.photo(sha256),
+    kind: 'photo',
+    within: survey.sculpture,
+    body,
+  };
+  const entries = [...survey.entries, { ...photo, replaces: [] }];
+  return { file: fileOf({ ...survey, entries }), files: { [`photos/${sha256}.jpg`]: bytes.toString('latin1') } };
 };
 
 test('two tablets and a folder that is the same on both: the second begins with it, both go on by themselves, and end with equal bytes', async () => {
   const [a, b] = await Promise.all(tablets.map((tablet) => openApp(tablet, host)));
   if (!a || !b) throw new Error('no page');
-  await carryIn(a, fileOf(survey));
+  const { file, files } = await withPhoto();
+  await carryIn(a, file);
+  await lay(a, files);
   await switchOn(a);
   await sameFolder(a, b);
   await switchOn(b);
@@ -118,6 +161,9 @@ test('two tablets and a folder that is the same on both: the second begins with 
   await goTo(b, 'sculptures');
   await b.getByRole('link', { name: /Heron at the Lock/ }).waitFor();
   expect((await carryOut(a)).equals(await carryOut(b))).toBe(true);
+
+  // The photo came out of the folder onto both, each with a small copy of its own making.
+  for (const page of [a, b]) expect([await count(page, 'photoBytes'), await count(page, 'thumbs')]).toEqual([1, 1]);
 
   // What came by the folder is not what Undo offers to take back.
   expect(await b.getByRole('button', { name: /^Undo/ }).textContent()).toContain('Deer by the Wall');

@@ -1,7 +1,6 @@
 import type { Desk } from '../desk';
-import { joinedTo } from './joined';
 
-/** Milliseconds. A facts of this project's own choosing: a zone left is soon elsewhere, and a server is not asked all day. */
+/** Milliseconds. Facts of this project's own choosing: a zone left is soon elsewhere, and a server is not asked all day. */
 export const stepTimes = { afterChange: 20_000, online: 2000, everySoOften: 600_000 } as const;
 
 /**
@@ -17,7 +16,8 @@ export const keepInStep = (desk: Desk): (() => void) => {
     if (!stopped) timer = setTimeout(go, wait);
   };
   const go = () => {
-    byItself(desk)
+    import('./byItself')
+      .then(({ byItself }) => byItself(desk))
       .catch(() => undefined)
       .finally(() => due(stepTimes.everySoOften));
   };
@@ -33,13 +33,4 @@ export const keepInStep = (desk: Desk): (() => void) => {
     unwatch();
     globalThis.removeEventListener?.('online', online);
   };
-};
-
-/** Nothing is asked of the person, and nothing is loaded where it is not switched on. */
-const byItself = async (desk: Desk): Promise<void> => {
-  if (desk.store.closed || desk.store.mode === 'reading') return;
-  const joined = await joinedTo(desk);
-  if (!joined || (joined.way === 'server' && globalThis.navigator?.onLine === false)) return;
-  const [{ isAtHand }, { step }] = await Promise.all([import('./folderAtHand'), import('./step')]);
-  if (await isAtHand(desk, joined)) await step(desk);
 };

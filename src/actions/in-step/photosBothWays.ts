@@ -3,6 +3,7 @@ import { StoreProblem } from '../../device/storeProblem';
 import { type BodyOf, idPart } from '../../engine/record';
 import type { Desk } from '../desk';
 import { inTurn } from '../inTurn';
+import { thumbOfArrived } from '../thumbOfArrived';
 import type { Fault } from './joined';
 import { photosFolder } from './listed';
 import { stepFault } from './reasonCodes';
@@ -87,7 +88,9 @@ export const photosBothWays = async (
 /** Erased here while it was on its way: it is not kept, and that is no fault. */
 const kept = async (desk: Desk, sha256: string, mime: string, bytes: ArrayBuffer): Promise<boolean> => {
   try {
-    await inTurn(desk.store, () => desk.store.keepPhoto({ sha256, mime, bytes }));
+    const photo = { sha256, mime, bytes };
+    await inTurn(desk.store, () => desk.store.keepPhoto(photo));
+    await thumbOfArrived(desk, photo);
     return true;
   } catch (error) {
     if (error instanceof StoreProblem && error.reason.code === 'photo erased') return false;
