@@ -2,8 +2,8 @@ import type { Desk, Outcome } from '../desk';
 import { inTurn } from '../inTurn';
 import { attempt, refuse } from '../outcome';
 import { deedName, refusal } from '../reasonCodes';
+import { dropArriving } from './arriving';
 import type { CarryPreview } from './openSurveyFile';
-import { dropArriving, photosArriving } from './photosArriving';
 
 export interface AcceptOptions {
   /** The person knows they are two collections and wants their works in one. */
@@ -39,7 +39,10 @@ export const acceptImport = (
       refuse(refusal('other collection', preview.otherCollection));
     const name = deedName('deed: survey carried in', { entries: preview.entries.length });
     const deed = { id: desk.newId(), name, at: desk.now() };
-    const ends = await photosArriving(desk, deed.id, preview, options);
+    const ends =
+      preview.photos.length > 0
+        ? await (await import('./photosArriving')).photosArriving(desk, deed.id, preview, options)
+        : undefined;
     const { progress } = options;
     try {
       const taken = await inTurn(desk.store, () =>

@@ -1,23 +1,18 @@
 import { unpackedFile } from '../../device/bag';
 import { sha256 } from '../../device/hash';
 import { bagReason } from '../../engine/bag';
-import { nameOf } from '../../engine/record';
 import { journalStart } from '../arrivingJournal';
 import type { Desk } from '../desk';
 import { refuse } from '../outcome';
 import { refusal } from '../reasonCodes';
+import { thumbOfArrived } from '../thumbOfArrived';
+import { type Arriving, dropArriving } from './arriving';
 import type { CarryPreview } from './openSurveyFile';
 
 export interface ArrivingWay {
   /** Bytes done of all. */
   heard?(done: number, all: number): void;
   readonly signal?: AbortSignal | undefined;
-}
-
-export interface Arriving {
-  readonly journal: string;
-  /** SHA-256 of photos whose bytes were not here before. */
-  readonly photos: readonly string[];
 }
 
 /**
@@ -29,8 +24,7 @@ export const photosArriving = async (
   deed: string,
   { file, photos }: CarryPreview,
   { heard, signal }: ArrivingWay,
-): Promise<Arriving | undefined> => {
-  if (photos.length === 0) return undefined;
+): Promise<Arriving> => {
   const here = new Set(await desk.store.photosHere());
   const coming = photos.filter((photo) => !here.has(photo.sha256));
   const arriving = { journal: journalStart + deed, photos: coming.map((photo) => photo.sha256) };
@@ -43,7 +37,9 @@ export const photosArriving = async (
       const bytes = await unpackedFile(file, inBag);
       // The file may have been changed since it was looked through.
       if ((await sha256(bytes.buffer)) !== name) refuse(bagReason('bag: file altered', { path: inBag.name }));
-      await desk.store.keepPhoto({ sha256: name, mime, bytes: bytes.buffer });
+      const photo = { sha256: name, mime, bytes: bytes.buffer };
+      await desk.store.keepPhoto(photo);
+      await thumbOfArrived(desk, photo);
       done += inBag.bytes;
       heard?.(done, all);
     }
@@ -53,19 +49,4 @@ export const photosArriving = async (
     throw error;
   }
   return arriving;
-};
-
-/** Bytes of an import that did not come to its end go, those something here speaks of excepted. */
-export const dropArriving = async (desk: Desk, { journal, photos }: Arriving): Promise<void> => {
-  const spokenOf = await desk.store.currents(photos.map(nameOf.photo));
-  for (const [i, sha256] of photos.entries()) if (!spokenOf[i]) await desk.store.dropPhoto(sha256);
-  const none = { id: journal, name: refusal('carrying in left off', {}), at: desk.now() };
-  await desk.store.takeIn([], none, { ends: { journal, photos: [] } });
-};
-
-/** At the start: imports that were cut off in the middle leave nothing behind. */
-export const sweepArrivals = async (desk: Desk): Promise<void> => {
-  if (desk.store.mode !== 'writing') return;
-  for (const [deed, photos] of await desk.store.metas<readonly string[]>(journalStart))
-    await dropArriving(desk, { journal: journalStart + deed, photos });
 };

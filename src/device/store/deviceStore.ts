@@ -206,6 +206,7 @@ export const deviceStore = ({
         await dropBytesOf(t, [sha256], ['photoBytes']);
         if (note) await t.meta.put(note);
       }),
+    dropStray: (sha256) => run('rw', ['photoBytes', 'thumbs', 'meta'], 'photo', (t) => dropBytesOf(t, [sha256])),
     keepThumb: (photo) =>
       run('rw', ['thumbs', 'meta', 'entries'], 'photo', async (t) => void (await putBytes(t, 'thumbs', photo))),
     held: () => run('r', ['meta'], '', (t) => heldIn(t, self.tally.entries)),

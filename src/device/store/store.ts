@@ -183,6 +183,8 @@ export interface Store {
   photosHere(): Promise<string[]>;
   /** Takes the bytes of a photo off this device, and notes it in the same transaction; what is said of it and its thumbnail stay. */
   dropPhoto(sha256: string, note?: Batch['notes']): Promise<void>;
+  /** Takes bytes and thumbnail of a photo nothing speaks of off this device. */
+  dropStray(sha256: string): Promise<void>;
   thumb(sha256: string): Promise<PhotoBytes | undefined>;
   keepThumb(photo: PhotoBytes): Promise<void>;
   held(): Promise<Held>;
