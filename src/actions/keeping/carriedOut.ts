@@ -66,13 +66,13 @@ export const carriedRows = async (desk: Desk): Promise<readonly CarriedRow[]> =>
   (await desk.store.meta<readonly CarriedRow[]>(key)) ?? inBox(desk.store.name);
 
 /**
- * The files to open where everything here is gone, the last first, by what lies beside the database: a bag, and a survey without
- * photos that left after it.
+ * What brings everything back where it is gone here, the last first, by what lies beside the database: a bag, and what left after it
+ * (a survey without photos, a folder this device kept in step with).
  */
 export const lastFilesOf = (store: string): readonly CarriedRow[] => {
-  const files = inBox(store).filter(({ what }) => what !== 'step');
-  const bag = files.findIndex(({ what }) => what === 'bag');
-  return bag < 0 ? files : files.slice(0, bag + 1);
+  const rows = inBox(store);
+  const bag = rows.findIndex(({ what }) => what === 'bag');
+  return bag < 0 ? rows : rows.slice(0, bag + 1);
 };
 
 export const lastFiles = ({ store }: Desk): readonly CarriedRow[] => lastFilesOf(store.name);

@@ -20,9 +20,5 @@ export function LastFiles({ files }: { readonly files: readonly CarriedRow[] }) 
   );
 }
 
-const what = ({ what: sort, at, entries, photos }: CarriedRow): string => {
-  const day = date(at.slice(0, 10));
-  return sort === 'bag'
-    ? words.lastFile.bag(day, whole(entries), whole(photos))
-    : words.lastFile.survey(day, whole(entries));
-};
+const what = ({ what: sort, at, entries, photos }: CarriedRow): string =>
+  words.lastFile[sort](date(at.slice(0, 10)), whole(entries), whole(photos));

@@ -38,7 +38,10 @@ export const shell = {
   lastFiles: 'Carried out last from this device:',
   lastFile: {
     bag: (day: string, entries: string, photos: string) => `a bag, ${day}: ${entries} entries, ${photos} photos`,
-    survey: (day: string, entries: string) => `a survey file, ${day}: ${entries} entries, without the photos`,
+    survey: (day: string, entries: string, _photos: string) =>
+      `a survey file, ${day}: ${entries} entries, without the photos`,
+    step: (day: string, entries: string, photos: string) =>
+      `kept in step with this folder until ${day}: ${entries} entries, ${photos} photos. Begin with nothing, then switch Keep in step on again.`,
   },
   lastFilesNone:
     'No file with everything was carried out from this device. If another device has the survey, carry it out there and open that file here.',

@@ -1,7 +1,7 @@
 import { render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { addSculpture, carriedOut, type Desk, deskOn, type Opening } from '../../../src/actions';
+import { addSculpture, type CarriedRow, carriedOut, type Desk, deskOn, type Opening } from '../../../src/actions';
 import { deviceBox } from '../../../src/device/box';
 import { WelcomeScreen } from '../../../src/screens/sculptures/WelcomeScreen';
 import { App } from '../../../src/screens/shell/App';
@@ -19,7 +19,7 @@ const bag = {
   photos: 212,
 } as const;
 
-const removed = (fresh: Desk, lastFiles: readonly (typeof bag)[]): Opening => ({
+const removed = (fresh: Desk, lastFiles: readonly CarriedRow[]): Opening => ({
   state: 'removed',
   reason: { code: 'data removed', params: { count: 1240 } },
   lastFiles,
@@ -42,6 +42,13 @@ describe('Where the browser removed the data', () => {
     expect(screen.getByText(/Up to 60 entries were made after it/)).toBeDefined();
     expect(screen.queryByText('Start your own')).toBeNull();
     expect(await axeFaults()).toEqual([]);
+  });
+
+  it('names the folder it kept in step with, and how that brings everything back', async () => {
+    const step = { ...bag, what: 'step', name: 'shared', entries: 1230 } as const;
+    render(<App opening={Promise.resolve(removed(await freshDesk(), [step, bag]))} />);
+    expect(await screen.findByText(/kept in step with this folder until 12 October 2026: 1,230 entries/)).toBeDefined();
+    expect(screen.getByText(/Up to 10 entries were made after it/)).toBeDefined();
   });
 
   it('goes from there straight to where the last file is opened', async () => {
