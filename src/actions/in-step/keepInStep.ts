@@ -16,10 +16,14 @@ export const keepInStep = (desk: Desk): (() => void) => {
     if (!stopped) timer = setTimeout(go, wait);
   };
   const go = () => {
+    timer = undefined;
     import('./byItself')
       .then(({ byItself }) => byItself(desk))
       .catch(() => undefined)
-      .finally(() => due(stepTimes.everySoOften));
+      .finally(() => {
+        // What was entered meanwhile has set its own, sooner.
+        if (timer === undefined) due(stepTimes.everySoOften);
+      });
   };
   const online = () => due(stepTimes.online);
   const unwatch = desk.store.watch((withins) => {
