@@ -4,10 +4,10 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openApp } from '../browser/app';
 import { findChromium, startTablet, type Tablet } from '../browser/chromium';
+import { addFolderCode, folderInPage } from '../browser/folderInPage';
 import { watch } from '../browser/watch';
 import { folderContract } from '../device/folder/contract';
 import { type Apache, anna, startApache } from './apache';
-import { addFolderCode, folderInPage } from './folderInPage';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const text = (given: Uint8Array | undefined) => given && new TextDecoder().decode(given);

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { build } from 'vite';
-import type { Folder } from '../../src/device/folder';
+import type { davFolder, Folder, FolderHandle } from '../../src/device/folder';
 import type { Reason } from '../../src/engine/record';
 import { sayReason } from '../../src/words/en/reasons';
 import '../../src/words/pastStart';
@@ -26,27 +26,36 @@ export async function addFolderCode(app: string): Promise<void> {
 export class SaidInPage extends Error {}
 
 type Deed = 'list' | 'get' | 'put' | 'remove';
-interface Access {
-  readonly root: string;
-  readonly name: string;
-  readonly password: string;
-}
+/** One on the server, or one of the browser's own under a name, which stands in for one a person picks. */
+type Which = Parameters<typeof davFolder>[0] | { readonly own: string };
 
 /** The folder as a page of the app has it: each call is made in the page. Bytes travel in base64; a signal only as it stood. */
-export function folderInPage(page: Page, access: Access): Folder {
+export function folderInPage(page: Page, which: Which): Folder {
   const call = async (deed: Deed, path: string, signal?: AbortSignal, given?: Uint8Array) => {
     // As text: what Vitest makes of an import in a function is not for a page.
     await page.evaluate(`import('/${fileName}').then((code) => { globalThis.folderCode = code; })`);
     const told = await page.evaluate(
-      async ({ access, deed, path, base64, off }) => {
-        const { davFolder } = (globalThis as unknown as { folderCode: typeof import('../../src/device/folder') })
-          .folderCode;
+      async ({ which, deed, path, base64, off }) => {
+        const kept = globalThis as unknown as { folderCode: typeof import('../../src/device/folder') } & {
+          folders?: Record<string, Folder>;
+        };
+        // One object for one folder, as the app holds it: what it does in turn, it does in turn here too.
+        kept.folders ??= {};
+        const { folders } = kept;
+        const key = JSON.stringify(which);
+        const { davFolder, pickedFolder } = kept.folderCode;
+        if (!folders[key] && 'own' in which) {
+          const root = await navigator.storage.getDirectory();
+          const handle = await root.getDirectoryHandle(which.own, { create: true });
+          folders[key] = pickedFolder(handle as unknown as FolderHandle);
+        }
+        if (!('own' in which)) folders[key] ??= davFolder(which);
+        const folder = folders[key]!;
         const text = atob(base64 ?? '');
         const given = new Uint8Array(text.length);
         for (let at = 0; at < text.length; at++) given[at] = text.charCodeAt(at);
         const signal = off === undefined ? undefined : AbortSignal.abort(off);
         try {
-          const folder = davFolder(access);
           const got = deed === 'put' ? await folder.put(path, given, signal) : await folder[deed](path, signal);
           if (!(got instanceof Uint8Array)) return { got };
           let text = '';
@@ -59,7 +68,7 @@ export function folderInPage(page: Page, access: Access): Folder {
         }
       },
       {
-        access,
+        which,
         deed,
         path,
         base64: given && Buffer.from(given).toString('base64'),
