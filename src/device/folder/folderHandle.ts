@@ -1,3 +1,6 @@
+import { StoreProblem } from '../storeProblem';
+import { folderReason } from './reasonCodes';
+
 /** What this app needs of a folder handed over by the browser (File System Access, WICG; File System, WHATWG). */
 export interface FolderHandle {
   readonly kind: 'directory';
@@ -37,13 +40,19 @@ export const pickFolder = async (): Promise<FolderHandle | undefined> => {
     return await picker()?.({ id: 'in-step', mode: 'readwrite' });
   } catch (error) {
     if (error instanceof DOMException && error.name === 'AbortError') return undefined;
-    throw error;
+    throw new StoreProblem(folderReason('folder: not let in', {}), error);
   }
 };
 
 /** Whether the page may go into the folder now. Browsers forget it when the app is closed; `ask`, from a tap, asks the person again. */
 export const mayEnter = async (handle: FolderHandle, ask = false): Promise<boolean> => {
   const mode = { mode: 'readwrite' } as const;
-  const state = (await (ask ? handle.requestPermission?.(mode) : handle.queryPermission?.(mode))) ?? 'granted';
-  return state === 'granted';
+  try {
+    return (
+      ((await (ask ? handle.requestPermission?.(mode) : handle.queryPermission?.(mode))) ?? 'granted') === 'granted'
+    );
+  } catch {
+    // A browser that wants a fresh tap for it, or has forgotten the folder.
+    return false;
+  }
 };

@@ -1,8 +1,8 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, describe, expect, test } from 'vitest';
-import { type FolderHandle, mayEnter, pickedFolder } from '../../../src/device/folder';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { canPickFolder, type FolderHandle, mayEnter, pickedFolder, pickFolder } from '../../../src/device/folder';
 import { StoreProblem } from '../../../src/device/storeProblem';
 import { folderContract } from './contract';
 import { nodeHandle } from './nodeHandle';
@@ -50,6 +50,19 @@ describe('a folder that was picked', () => {
     };
     expect(await mayEnter(asking)).toBe(false);
     expect(await mayEnter(asking, true)).toBe(true);
+    const wary = { ...handle, queryPermission: () => Promise.reject(new DOMException('no tap', 'SecurityError')) };
+    expect(await mayEnter(wary)).toBe(false);
+  });
+
+  test('a window for choosing that is closed is no fault, and one the browser does not open is a sentence', async () => {
+    const picks = (name: string) =>
+      vi.stubGlobal('showDirectoryPicker', () => Promise.reject(new DOMException(name, name)));
+    expect(canPickFolder()).toBe(false);
+    picks('AbortError');
+    expect([canPickFolder(), await pickFolder()]).toEqual([true, undefined]);
+    picks('SecurityError');
+    await expect(pickFolder()).rejects.toThrow('folder: not let in');
+    vi.unstubAllGlobals();
   });
 });
 
