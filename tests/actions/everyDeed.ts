@@ -88,7 +88,7 @@ const elevenPatches = async ({ desk, is }: LivedIn) => {
     await must(actions.sayPatch(desk, is.surveyor, { truth: i / 20, said: onLadder }));
 };
 
-/** Every action that writes, by its name. */
+/** Every action that writes, by its name; a second way of it after a comma. */
 export const everyDeed: Readonly<Record<string, EveryDeed>> = {
   acceptImport: after(seenFile, ({ desk }, preview) => actions.acceptImport(desk, preview)),
   addElevation: deed(({ desk, is }) => actions.addElevation(desk, is.sculpture, 'east', picture('new')), bytes),
@@ -356,6 +356,14 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
     ({ desk }, import_) => actions.undoImport(desk, import_),
   ),
   undoInRound: deed(({ desk, is }) => actions.undoInRound(desk, is.now)),
+  'undoInRound, of a zone left': after(
+    ({ desk, is }) => must(actions.leaveZone(desk, is.now, is.a, { how: 'next' })),
+    ({ desk, is }) => actions.undoInRound(desk, is.now),
+  ),
+  'undoLast, of an import': after(
+    ({ desk }) => carryIn(desk, otherWork(desk).entries),
+    ({ desk }) => actions.undoLast(desk),
+  ),
   undoLast: after(
     ({ desk, is }) => must(actions.leaveZone(desk, is.now, is.a, { how: 'next' })),
     ({ desk }) => actions.undoLast(desk),
@@ -367,7 +375,7 @@ export const onlyAsk: readonly string[] = [
   'answersOf aroundTheWork askedAgain cardsToPrint changeMapOf climateSet collectionInsights collectionState colourAt elevationsOf',
   'erasedPhoto erasedSoFar eyeCheckUnderWay eyesOf findingsTable firmnessOf inStepOf freeableWorks goOnWorkingOut insightsOf interpretationsOf',
   'lastChecked lastDeed lastFiles lastFilesOf lookPhotoExpected mapDraft maskOf measureAtHand measuresOf measuringOf namesFound needList',
-  'rememberedAnew rememberedVersion openPersonChecks openSurveyFile ownHoldRules ownScale patrolWalk persistenceWanted photoAway photoExpected photoSeriesOf photoUrl',
+  'rememberedAnew rememberedVersion openPersonChecks openSurveyFile ownHoldRules ownScale patrolWalk persistenceWanted photoAway photosInBag photoExpected photoSeriesOf photoUrl',
   'photosOfWork photosOfZone pixelsUnderWay prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
   'sculptureList sculptureRecordOf shotList sidesOf sinceCarried stopWorkingOut storageHealth surveyors tabs thenAndNowOf thingsOf',
   'unsettled walkList walkSettingKept waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',

@@ -40,7 +40,10 @@ export interface RoundMemory {
     things: readonly string[],
     settled?: readonly number[],
   ): Promise<T>;
+  /** Reads anew what a deed left behind; never rejects, for the deed stands whether it can be read back or not. */
   reload(): Promise<void>;
+  /** Why it cannot be read; undefined where it can. */
+  fault(): unknown;
 }
 
 export interface AtHand {
@@ -70,6 +73,7 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
   let touches: TouchRow[] = [];
   let atHand: AtHand | null | undefined;
   let reading: Promise<void> | undefined;
+  let fault: unknown;
   let ownDeeds = 0;
   const drafts = new Map<string, ZoneDraft>();
 
@@ -96,6 +100,13 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     return rows.every((row) => row !== undefined) ? { rows, lastDeed: done.undo } : undefined;
   };
 
+  /** The same read back; nothing where that fails, for the deed is done. */
+  const writtenOf = (things: readonly string[]) =>
+    Promise.all([desk.store.currents(things), desk.store.lastDeed()]).then(
+      ([rows, lastDeed]) => ({ rows, lastDeed }),
+      () => undefined,
+    );
+
   /** Rises with all that is patched in here, so that a reading begun before is not taken for what stands now. */
   let patches = 0;
 
@@ -111,27 +122,33 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     currents = new Map(rows.map((current) => [current.thing, current]));
     touches = log.filter((row) => row.deed === undefined);
     drafts.clear();
+    fault = undefined;
     look(lastDeed);
     tell();
   };
 
-  const reload = (): Promise<void> => {
+  const readAnew = (): Promise<void> => {
     reading ??= read().finally(() => {
       reading = undefined;
     });
     return reading;
   };
 
-  /** In the background: a store closed meanwhile has nothing more to tell. */
-  const reloadQuietly = () => {
-    reload().catch((error: unknown) => {
-      if (!desk.store.closed) throw error;
+  /**
+   * In the background: what stood here may be so no longer, so a fault leaves nothing at hand, and the screen says so. A store closed
+   * meanwhile has nothing more to tell.
+   */
+  const reload = (): Promise<void> =>
+    readAnew().catch((error: unknown) => {
+      if (desk.store.closed) return;
+      atHand = undefined;
+      fault = error;
+      tell();
     });
-  };
 
   desk.store.watch((withins) => {
     if (ownDeeds > 0 || !atHand) return;
-    if (withins.has(atHand.record.sculpture.thing)) reloadQuietly();
+    if (withins.has(atHand.record.sculpture.thing)) void reload();
   });
 
   const openTouches = (zone: string) => touches.filter((row) => row.zone === zone);
@@ -155,12 +172,15 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
   return {
     get: () => atHand,
     ready: async () => {
-      if (atHand === undefined) await reload();
+      if (atHand === undefined) await readAnew();
       return atHand ?? null;
     },
     subscribe: (changed) => {
       listeners.add(changed);
-      if (atHand === undefined) reloadQuietly();
+      if (atHand === undefined) {
+        fault = undefined;
+        void reload();
+      }
       return () => listeners.delete(changed);
     },
     version: () => version,
@@ -194,15 +214,16 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
       try {
         const done = await deed();
         if (!done.ok) return done;
-        const known = patched(done as Partial<Committed>);
-        const [rows, lastDeed] = known
-          ? [known.rows, known.lastDeed]
-          : await Promise.all([desk.store.currents(things), desk.store.lastDeed()]);
-        for (const row of rows) if (row) currents.set(row.thing, row);
-        patches += 1;
         touches = touches.filter((row) => !settled.includes(row.n));
+        const written = patched(done as Partial<Committed>) ?? (await writtenOf(things));
+        patches += 1;
         drafts.clear();
-        look(lastDeed);
+        if (!written) {
+          await reload();
+          return done;
+        }
+        for (const row of written.rows) if (row) currents.set(row.thing, row);
+        look(written.lastDeed);
         return done;
       } finally {
         ownDeeds -= 1;
@@ -210,5 +231,6 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
       }
     },
     reload,
+    fault: () => fault,
   };
 };

@@ -82,6 +82,8 @@ const lookOnce = <T>(memory: RoundMemory, look: () => T | null): Question<T | nu
   return {
     subscribe: memory.subscribe,
     get: () => {
+      const fault = memory.fault();
+      if (fault !== undefined) throw fault;
       const version = memory.version();
       if (seen?.version !== version) {
         const atHand = memory.get();
