@@ -1,27 +1,20 @@
-import { Link } from 'wouter';
-import { erasedPhoto, photoAway, photoUrl } from '../../actions';
+import { photoAway, photoUrl } from '../../actions';
 import { date, w } from '../../words';
-import { Notice } from '../parts';
+import { LinkButton, Notice } from '../parts';
 import { useDesk } from './DeskContext';
 import { pathTo } from './paths';
 import { useQuestion } from './useQuestion';
 
-/**
- * Of a photo that left this device to make room: in which bag it is, and the way to carry it in. Of one that was erased: when and why.
- * Nothing where it is here.
- */
+/** Of a photo that left this device to make room: in which bag it is, and the way to carry it in. Nothing where it is here. */
 export function PhotoAway({ photo }: { readonly photo: string }) {
   const desk = useDesk();
   const url = useQuestion(photoUrl(desk, photo, 'whole'));
   const away = useQuestion(photoAway(desk, photo));
-  const erased = useQuestion(erasedPhoto(desk, photo));
-  if (erased) return <Notice title={w.parts.photoErased(date(erased.day), erased.reason)} />;
   if (url !== null || !away) return null;
   return (
-    <Notice title={w.parts.photoAway(away.day && date(away.day), away.name)}>
-      <p>
-        <Link href={pathTo.carry()}>{w.keeping.carryIn}</Link>
-      </p>
-    </Notice>
+    <Notice
+      title={w.parts.photoAway(away.day && date(away.day), away.name)}
+      actions={<LinkButton to={pathTo.carry()}>{w.keeping.carryIn}</LinkButton>}
+    />
   );
 }
