@@ -112,7 +112,7 @@ describe('keeping in step', () => {
       remove: (...given) => count(() => folder.remove(...given)),
     };
     const count = <T>(work: () => Promise<T>): Promise<T> => {
-      if (++asked > until) return Promise.reject(new StoreProblem(folderReason('folder: no answer', { seconds: 60 })));
+      if (++asked > until) return Promise.reject(new StoreProblem(folderReason('folder: no answer', {})));
       return work();
     };
     for (const desk of [a, b]) {

@@ -28,7 +28,7 @@ const shared = { way: 'picked', name: 'shared' } as const;
 
 /** A folder that breaks off at random, before something is done or after it was done. */
 const breaking = (folder: Folder, chance: () => number, share: () => number): Folder => {
-  const broken = () => Promise.reject(new StoreProblem(folderReason('folder: no answer', { seconds: 60 })));
+  const broken = () => Promise.reject(new StoreProblem(folderReason('folder: no answer', {})));
   const maybe = async <T>(work: () => Promise<T>): Promise<T> => {
     const at = chance();
     if (at < share() / 2) return broken();

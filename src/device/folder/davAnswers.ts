@@ -30,11 +30,12 @@ export const refusedBy = (status: number, asked: Asked): StoreProblem =>
     meanings[status]?.(asked) ?? folderReason('folder: refused', { status: String(status), path: asked.path }),
   );
 
-/** Nothing came back, or it broke off: the browser tells a page no more than that. */
-export const unanswered = (patience: number, cause?: unknown): StoreProblem =>
-  new StoreProblem(
-    globalThis.navigator?.onLine === false
-      ? folderReason('folder: no network', {})
-      : folderReason('folder: no answer', { seconds: patience / 1000 }),
-    cause,
-  );
+/** Nothing came back, or it broke off: the browser tells a page no more than that. `late`: given up after so long, in ms. */
+export const unanswered = (late?: number, cause?: unknown): StoreProblem => {
+  if (globalThis.navigator?.onLine === false) return new StoreProblem(folderReason('folder: no network', {}), cause);
+  const reason =
+    late === undefined
+      ? folderReason('folder: no answer', {})
+      : folderReason('folder: answer too late', { seconds: late / 1000 });
+  return new StoreProblem(reason, cause);
+};

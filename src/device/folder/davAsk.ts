@@ -69,7 +69,7 @@ export async function davAsk(access: DavAccess, question: Question): Promise<Ans
     return { status: answer.status };
   } catch (error) {
     if (signal?.aborted) throw signal.reason;
-    throw error instanceof StoreProblem ? error : unanswered(patience, error);
+    throw error instanceof StoreProblem ? error : unanswered(cut.signal.aborted ? patience : undefined, error);
   } finally {
     clearTimeout(late);
     signal?.removeEventListener('abort', callOff);
@@ -120,8 +120,8 @@ export function davAskListing(access: DavAccess, path: string, signal?: AbortSig
         if (listed) resolve(listed);
         else reject(refusedBy(request.status, { path, root: access.root }));
       });
-    request.onerror = () => settle(() => reject(unanswered(davNumbers.patience)));
-    request.ontimeout = request.onerror;
+    request.onerror = () => settle(() => reject(unanswered()));
+    request.ontimeout = () => settle(() => reject(unanswered(davNumbers.patience)));
     request.onabort = () => settle(() => reject(signal?.reason));
     signal?.addEventListener('abort', callOff);
     request.send(listingAsked);

@@ -3,8 +3,10 @@ import type { Reason } from '../../engine/record';
 /** What stands between this device and a folder, with the parameters its sentence may use. The sentences live in src/words/en/reasonsOfFolder.ts. */
 export const folderReasons = {
   'folder: no network': [],
-  /** Nothing came back, or not all of it, in `seconds` at most. */
-  'folder: no answer': ['seconds'],
+  /** Nothing came back, or not all of it. */
+  'folder: no answer': [],
+  /** Given up after `seconds`. */
+  'folder: answer too late': ['seconds'],
   'folder: name with colon': [],
   'folder: password refused': [],
   'folder: not allowed': ['path'],

@@ -69,7 +69,7 @@ export function Joined({ joined, inStep }: JoinedProps) {
         )}
       </Section>
       {!atHand && joined.way === 'server' && (
-        <Section title={words.again} lead={words.passwordHint}>
+        <Section title={words.again}>
           <Access known={joined.account ?? ''} label={words.againDo} stepping={stepping} />
         </Section>
       )}

@@ -4,8 +4,10 @@ import type { Params } from './sentence';
 export const reasonsOfFolder = {
   'folder: no network': () =>
     'There is no network. What is waiting stays here and goes the next time you keep in step.',
-  'folder: no answer': (s) =>
-    `The server did not answer, or broke off, within ${s.number('seconds')} seconds. Nothing is lost; try again when the network is better.`,
+  'folder: no answer': () =>
+    'The server did not answer, or broke off in the middle. Nothing is lost; try again when the network is better.',
+  'folder: answer too late': (s) =>
+    `The server did not answer within ${s.number('seconds')} seconds. Nothing is lost; try again when the network is better.`,
   'folder: name with colon': () => 'A name for the server cannot have a colon in it. Type it again.',
   'folder: password refused': () => 'The server did not take this name and password. Type both again.',
   'folder: not allowed': (s) =>
