@@ -5,6 +5,8 @@ import { sha256 } from '../../src/device/hash';
 import { database } from '../../src/device/store/database';
 import { writeSurvey } from '../../src/engine/exchange';
 import { writeSelector } from '../../src/engine/photo';
+import { asFile, asZipped, bagged, picture as drawn, hashOf, payloadOf } from '../files/bags';
+import { zipOf } from '../files/zipped';
 import type { LivedIn } from './livedIn';
 import { carryIn, elsewhere, onLadder, picture, square } from './livedIn';
 
@@ -55,6 +57,22 @@ const seenFile = async ({ desk }: LivedIn): Promise<actions.CarryPreview> => {
   return read.preview;
 };
 
+const seenBag = async ({ desk }: LivedIn): Promise<actions.CarryPreview> => {
+  const { collection, entries } = otherWork(desk);
+  const photos = [drawn(1), drawn(2)];
+  const within = entries[0]!.thing;
+  const spoken = photos.map((photo, i) => {
+    const sha256 = hashOf(photo);
+    const body = { sculpture: within, sha256, mime: 'image/jpeg', bytes: photo.length, role: 'other' };
+    const id = `01a00000-0000-7000-8000-0000000000b${i}`;
+    return elsewhere({ id, thing: `photo/${sha256}`, kind: 'photo', within, body, n: 2 + i });
+  });
+  const zip = zipOf(asZipped(bagged(payloadOf(collection, [...entries, ...spoken], photos)), 'bag/'));
+  const read = await actions.openSurveyFile(desk, asFile(zip));
+  if (!read.ok) throw new Error(read.reason.code);
+  return read.preview;
+};
+
 const dots = ({ is }: LivedIn): actions.MeasureOf => ({ photo: is.photo, about: is.a, kind: green, way: 'dots' });
 const traced = ({ is }: LivedIn): actions.MeasureOf => ({ photo: is.photo, about: is.a, kind: green, way: 'traced' });
 const byPhoto = ({ is }: LivedIn): actions.MeasureOf => ({ photo: is.photo, about: is.a, kind: green, way: 'photo' });
@@ -91,6 +109,10 @@ const elevenPatches = async ({ desk, is }: LivedIn) => {
 /** Every action that writes, by its name; a second way of it after a comma. */
 export const everyDeed: Readonly<Record<string, EveryDeed>> = {
   acceptImport: after(seenFile, ({ desk }, preview) => actions.acceptImport(desk, preview)),
+  'acceptImport, of a bag': after(seenBag, ({ desk }, preview) => actions.acceptImport(desk, preview), {
+    ...bytes,
+    inSteps: true,
+  }),
   addElevation: deed(({ desk, is }) => actions.addElevation(desk, is.sculpture, 'east', picture('new')), bytes),
   addInsert: deed(({ desk, is }) =>
     actions.addInsert(desk, is.sculpture, { material: 'ivory', count: 1, removable: 'no' }),
@@ -353,6 +375,10 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
   touchZone: deed(({ desk, is }) => actions.touchZone(desk, is.now, is.a, { do: 'severity', severity: 'slight' })),
   undoImport: after(
     ({ desk }) => carryIn(desk, otherWork(desk).entries),
+    ({ desk }, import_) => actions.undoImport(desk, import_),
+  ),
+  'undoImport, of a bag': after(
+    async (lived) => (await must(actions.acceptImport(lived.desk, await seenBag(lived)))).deed,
     ({ desk }, import_) => actions.undoImport(desk, import_),
   ),
   undoInRound: deed(({ desk, is }) => actions.undoInRound(desk, is.now)),
