@@ -75,6 +75,8 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
   let reading: Promise<void> | undefined;
   let fault: unknown;
   let ownDeeds = 0;
+  /** Changes of the work told of by the store: one for each deed of its own, and more where something came from elsewhere meanwhile. */
+  let heard = 0;
   const drafts = new Map<string, ZoneDraft>();
 
   let version = 0;
@@ -147,8 +149,9 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     });
 
   desk.store.watch((withins) => {
-    if (ownDeeds > 0 || !atHand) return;
-    if (withins.has(atHand.record.sculpture.thing)) void reload();
+    if (!atHand || !withins.has(atHand.record.sculpture.thing)) return;
+    heard += 1;
+    if (ownDeeds === 0) void reload();
   });
 
   const openTouches = (zone: string) => touches.filter((row) => row.zone === zone);
@@ -211,11 +214,16 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
     },
     during: async (deed, things, settled = []) => {
       ownDeeds += 1;
+      const before = heard;
       try {
         const done = await deed();
-        if (!done.ok) return done;
+        const fromElsewhere = heard - before > (done.ok ? 1 : 0);
+        if (!done.ok) {
+          if (fromElsewhere) void reload();
+          return done;
+        }
         touches = touches.filter((row) => !settled.includes(row.n));
-        const written = patched(done as Partial<Committed>) ?? (await writtenOf(things));
+        const written = fromElsewhere ? undefined : (patched(done as Partial<Committed>) ?? (await writtenOf(things)));
         patches += 1;
         drafts.clear();
         if (!written) {
