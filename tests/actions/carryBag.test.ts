@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import {
   acceptImport,
   type CarryPreview,
+  type Change,
   commitChanges,
   type Desk,
   openSurveyFile,
@@ -9,7 +10,7 @@ import {
   undoImport,
 } from '../../src/actions';
 import { sweepArrivals } from '../../src/actions/carry';
-import { nameOf } from '../../src/engine/record';
+import { type BodyOf, nameOf } from '../../src/engine/record';
 import { asFile, asZipped, bagged, hashOf, payloadOf, picture } from '../files/bags';
 import { zipOf } from '../files/zipped';
 import { aWork, done, freshDesk } from '../screens/deskwork';
@@ -24,8 +25,8 @@ const photographed = async (seed: number) => {
   for (const bytes of pictures) {
     const sha256 = hashOf(bytes);
     await desk.store.keepPhoto({ sha256, mime: 'image/jpeg', bytes: bytes.slice().buffer });
-    const body = { sculpture: work, sha256, mime: 'image/jpeg', bytes: bytes.length, role: 'other' };
-    const change = { thing: nameOf.photo(sha256), kind: 'photo', within: work, body };
+    const body: BodyOf<'photo'> = { sculpture: work, sha256, mime: 'image/jpeg', bytes: bytes.length, role: 'other' };
+    const change: Change = { thing: nameOf.photo(sha256), kind: 'photo', within: work, body };
     await done(commitChanges(desk, { code: 'deed: photo kept', params: {} }, [change]));
   }
   return { desk, work };
@@ -117,8 +118,14 @@ test('an import cut off between the photos and the entries is swept at the next 
   for (const bytes of [kept, ...stray])
     if (bytes) await desk.store.keepPhoto({ sha256: hashOf(bytes), mime: 'image/jpeg', bytes: bytes.slice().buffer });
   if (!kept) throw new Error('no picture');
-  const body = { sculpture: work, sha256: hashOf(kept), mime: 'image/jpeg', bytes: kept.length, role: 'other' };
-  const change = { thing: nameOf.photo(hashOf(kept)), kind: 'photo', within: work, body };
+  const body: BodyOf<'photo'> = {
+    sculpture: work,
+    sha256: hashOf(kept),
+    mime: 'image/jpeg',
+    bytes: kept.length,
+    role: 'other',
+  };
+  const change: Change = { thing: nameOf.photo(hashOf(kept)), kind: 'photo', within: work, body };
   await done(commitChanges(desk, { code: 'deed: photo kept', params: {} }, [change]));
   await desk.store.setMeta(
     'arriving x',
@@ -149,8 +156,8 @@ test('a bag whose photo is none is refused, whatever its name and its hash say',
   const { sculpture: work } = await aWork(desk, { title: 'W', number: '1', areas: [1] });
   const drawing = new TextEncoder().encode('<svg xmlns="http://www.w3.org/2000/svg"><script/></svg>');
   const sha256 = hashOf(drawing);
-  const body = { sculpture: work, sha256, mime: 'image/jpeg', bytes: drawing.length, role: 'other' };
-  const change = { thing: nameOf.photo(sha256), kind: 'photo', within: work, body };
+  const body: BodyOf<'photo'> = { sculpture: work, sha256, mime: 'image/jpeg', bytes: drawing.length, role: 'other' };
+  const change: Change = { thing: nameOf.photo(sha256), kind: 'photo', within: work, body };
   await done(commitChanges(desk, { code: 'deed: photo kept', params: {} }, [change]));
   const opened = await openSurveyFile(await freshDesk(16), await bagOf(desk, [drawing]));
   expect(opened).toMatchObject({ ok: false, problems: [{ problem: { code: 'bag: no picture' } }] });

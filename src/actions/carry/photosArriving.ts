@@ -36,7 +36,7 @@ export const photosArriving = async (
       if (signal?.aborted) refuse(refusal('carrying in left off', {}));
       const bytes = await unpackedFile(file, inBag);
       // The file may have been changed since it was looked through.
-      if ((await sha256(bytes.buffer)) !== name) refuse(bagReason('bag: file altered', { path: inBag.name }));
+      if ((await sha256(bytes)) !== name) refuse(bagReason('bag: file altered', { path: inBag.name }));
       const photo = { sha256: name, mime, bytes: bytes.buffer };
       await desk.store.keepPhoto(photo);
       await thumbOfArrived(desk, photo);

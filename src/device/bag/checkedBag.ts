@@ -108,7 +108,7 @@ const whole = async (bag: Blob, { heard, signal }: CheckWay): Promise<BagWhole> 
   for (const [path, file] of [...payload].sort(([, a], [, b]) => a.start - b.start)) {
     on();
     const bytes = await unpackedFile(bag, file);
-    if ((await sha256(bytes.buffer)) !== manifest.get(path)) altered.push(bagReason('bag: file altered', { path }));
+    if ((await sha256(bytes)) !== manifest.get(path)) altered.push(bagReason('bag: file altered', { path }));
     done += file.bytes;
     heard?.({ stage: 'reading', done, all });
   }
@@ -135,7 +135,7 @@ const alteredTags = async (
   for (const [path, hash] of listed) {
     const bytes = texts.get(path);
     if (!bytes) faults.push(bagReason('bag: file missing', { file: bagPaths.tagManifest, path }));
-    else if ((await sha256(bytes.buffer)) !== hash) faults.push(bagReason('bag: file altered', { path }));
+    else if ((await sha256(bytes)) !== hash) faults.push(bagReason('bag: file altered', { path }));
   }
   return faults;
 };

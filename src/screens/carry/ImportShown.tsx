@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { CarryPreview } from '../../actions';
 import type { PreviewRow } from '../../engine/exchange';
-import { sayReason, w, whole } from '../../words';
+import { bytes, sayReason, w, whole } from '../../words';
 import { Button, Notice, Tick } from '../parts';
 import { ErasedByImport } from './ErasedByImport';
 
@@ -16,12 +16,12 @@ interface ImportShownProps {
 
 /** What a file would change, sculpture by sculpture, before anything is stored. */
 export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownProps) {
-  const { fileName, rows, entries, otherCollection, inventedIntoReal, notes } = preview;
+  const { fileName, rows, entries, photos, litter, otherCollection, inventedIntoReal, notes } = preview;
   const [known, setKnown] = useState(false);
   const [letGo, setLetGo] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
-  const nothingNew = entries.length === 0;
+  const nothingNew = entries.length === 0 && photos.length === 0;
   const changing = rows.filter(changes);
   const still = rows.length - changing.length;
   const erasing = preview.erased.entries + preview.erased.photos > 0;
@@ -82,6 +82,8 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
           </tbody>
         </table>
       )}
+      {photos.length > 0 && <p>{words.photosComing(photos.length, megabytes(photos))}</p>}
+      {litter.length > 0 && <p className="soft">{words.litter(litter.length)}</p>}
       {fault && <Notice kind="problem" title={fault} />}
       {!nothingNew && still > 0 && <p className="soft">{words.unchangedRows(still)}</p>}
       {!nothingNew && <p className="soft">{words.acceptWhat}</p>}
@@ -95,7 +97,10 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
   );
 }
 
-const counted = ['new', 'replaced', 'twoVersions', 'photosMissing'] as const;
+const counted = ['new', 'replaced', 'twoVersions', 'photosComing', 'photosMissing'] as const;
+
+const megabytes = (photos: CarryPreview['photos']): string =>
+  bytes(photos.reduce((sum, photo) => sum + photo.file.bytes, 0));
 
 const changes = (row: PreviewRow): boolean =>
-  row.new + row.replaced + row.twoVersions + row.roundsThatMayBeOne + row.erased > 0;
+  row.new + row.replaced + row.twoVersions + row.photosComing + row.roundsThatMayBeOne + row.erased > 0;

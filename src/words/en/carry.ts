@@ -7,7 +7,38 @@ export const carry = {
   otherWays: 'Other ways',
 
   out: 'Carry out',
-  outWhich: 'What goes into the file',
+  make: 'What to carry out',
+  makes: {
+    bag: 'Survey and photos (a bag)',
+    survey: 'Survey without photos',
+    table: 'Findings as a table (CSV)',
+  },
+  makesWhat: {
+    bag: 'What you keep: all of it, with a report to be read without this app. It can be carried back in.',
+    survey: 'Small: to bring another device up to date. It can be carried back in.',
+    table: 'For a spreadsheet. It cannot be carried back in.',
+  },
+  prepares: { bag: 'Prepare the bag', survey: 'Prepare the file', table: 'Prepare the table' },
+  bagSize: (n: number, count: string, size: string) =>
+    n === 0
+      ? 'No photo goes with it: only the survey and its papers.'
+      : `${n === 1 ? '1 photo goes' : `${count} photos go`} with it: about ${size}.`,
+  bagMissing: (n: number, count: string) =>
+    n === 1
+      ? 'The picture of 1 photo is not on this device, and not in the bag.'
+      : `The pictures of ${count} photos are not on this device, and not in the bag.`,
+  bagDamaged: (n: number, count: string) =>
+    n === 1
+      ? '1 picture on this device is damaged and was left out. Look under “Keeping it safe” for what to do.'
+      : `${count} pictures on this device are damaged and were left out. Look under “Keeping it safe” for what to do.`,
+  photosInIt: (n: number, count: string, size: string) =>
+    n === 0 ? 'No photo is in it.' : `${n === 1 ? '1 photo is' : `${count} photos are`} in it (${size}).`,
+  preparedBag: 'The bag is ready, and was read back whole. It still holds:',
+  bagLeft: 'The bag lies where you chose, and was read back whole. It holds:',
+  readingBack: 'Reading it back to be sure …',
+  straight: 'Write it straight into a file',
+  outLeft: 'Left off. Nothing was kept of it.',
+  outWhich: 'What goes into it',
   outAll: 'The whole collection',
   outSome: 'Some sculptures only',
   outSomeNone: 'Choose at least one sculpture.',
@@ -19,7 +50,6 @@ export const carry = {
     access: 'Access: keys, codes, ladders',
     'insert values': 'Values of inserts',
   },
-  prepare: 'Prepare the file',
   preparing: 'Preparing the file …',
   prepared: 'The file is ready. It still holds:',
   preparedNothing: 'The file is ready and holds no entry.',
@@ -79,11 +109,11 @@ export const carry = {
   saved: 'The file is saved.',
   shared: 'The file is handed over.',
   downloaded: 'The file was handed to the browser. Check that it is in your downloads before you rely on it.',
-  csv: 'Prepare the findings as a table (CSV)',
   csvWhat: 'One row for each finding, for a spreadsheet. It cannot be carried back in.',
 
   in: 'Carry in',
-  inWhat: 'Open a survey file from another device. You see what would change before anything is stored.',
+  inWhat:
+    'Open a survey file from another device, or a bag that holds its photos too. You see what would change before anything is stored.',
   open: 'Open a survey file',
   readingFile: 'Reading the file …',
   step: (done: number, all: number) => `${done} of ${all}`,
@@ -104,6 +134,7 @@ export const carry = {
     new: 'New',
     replaced: 'Replaced',
     twoVersions: 'Two versions',
+    photosComing: 'Photos in it',
     photosMissing: 'Photos missing',
   },
   other: 'This file comes from another collection',
@@ -114,7 +145,15 @@ export const carry = {
   accept: 'Carry it in',
   acceptWhat: 'All of it is stored at once, or nothing.',
   accepting: 'Storing …',
-  accepted: (n: number) => (n === 1 ? 'Carried in: 1 entry.' : `Carried in: ${n} entries.`),
+  acceptingPhotos: 'Keeping the photos …',
+  photosComing: (n: number, size: string) =>
+    n === 1 ? `1 photo comes with it (${size}).` : `${n} photos come with it (${size}).`,
+  litter: (n: number) =>
+    n === 1
+      ? '1 file that a computer left in the bag was passed over.'
+      : `${n} files that a computer left in the bag were passed over.`,
+  accepted: (n: number, photos = 0) =>
+    `Carried in: ${n === 1 ? '1 entry' : `${n} entries`}${photos === 0 ? '' : photos === 1 ? ' and 1 photo' : ` and ${photos} photos`}.`,
   cancel: 'Leave it',
   left: 'Nothing was carried in.',
   undo: 'Take this import back',
