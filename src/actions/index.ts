@@ -2,11 +2,17 @@
 export { type Area, addZone, type ZoneFields } from './addZone';
 export {
   acceptImport,
+  type BagOptions,
+  type BagPrepared,
+  type BagSize,
+  bagSize,
   type CarryPreview,
+  canSaveStraight,
   findingsTable,
   openSurveyFile,
   type Prepared,
   type PrepareOptions,
+  prepareBag,
   prepareSurvey,
   type SurveyFileOpened,
   saveFile,

@@ -1,3 +1,4 @@
+import { sweepReady } from '../device/bag';
 import { now, today } from '../device/clock';
 import { newId } from '../device/ids';
 import { openStore, type Store, type StoreOpening } from '../device/store';
@@ -39,6 +40,7 @@ export const opened = async (name: string, invented: boolean): Promise<Opening> 
     const desk = deskOn(opening.store, invented ? { invented, today: () => dayOfGarden } : { invented });
     // What an import left behind that was cut off is not waited for to work; swept at the next start if not at this one.
     await sweepArrivals(desk).catch(() => undefined);
+    void sweepReady().catch(() => undefined);
     return { state: 'open', desk };
   };
   return safely(async () => asOpening(await openStore(name, () => nameOf.collection(newId()))));

@@ -398,18 +398,18 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
 
 /** They read, or work out, and write nothing but what can be worked out again. */
 export const onlyAsk: readonly string[] = [
-  'answersOf aroundTheWork askedAgain cardsToPrint changeMapOf climateSet collectionInsights collectionState colourAt elevationsOf',
+  'answersOf aroundTheWork askedAgain bagSize cardsToPrint changeMapOf climateSet collectionInsights collectionState colourAt elevationsOf',
   'erasedPhoto erasedSoFar eyeCheckUnderWay eyesOf findingsTable firmnessOf inStepOf freeableWorks goOnWorkingOut insightsOf interpretationsOf',
   'lastChecked lastDeed lastFiles lastFilesOf lookPhotoExpected mapDraft maskOf measureAtHand measuresOf measuringOf namesFound needList',
   'rememberedAnew rememberedVersion openPersonChecks openSurveyFile ownHoldRules ownScale patrolWalk persistenceWanted photoAway photosInBag photoExpected photoSeriesOf photoUrl',
-  'photosOfWork photosOfZone pixelsUnderWay prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
+  'photosOfWork photosOfZone pixelsUnderWay prepareBag prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
   'sculptureList sculptureRecordOf shotList sidesOf sinceCarried stopWorkingOut storageHealth surveyors tabs thenAndNowOf thingsOf',
   'unsettled walkList walkSettingKept waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
 ].flatMap((line) => line.split(' '));
 
 /** They do not come to the store of a collection: a box, the camera, the browser, the opening of a store, which has tests of its own. */
 export const besideTheStore: readonly string[] = [
-  'askPersistence askToKeep deskOn feelLevel leaveDemo lightNow mayFeelLevel notNow openDemo openDesk openViewfinder removeDemo roundDeed',
+  'askPersistence askToKeep canSaveStraight deskOn feelLevel leaveDemo lightNow mayFeelLevel notNow openDemo openDesk openViewfinder removeDemo roundDeed',
   // They end in joinFolder and step.
   'keepInStep switchOnPicked switchOnServer',
   'saveFile sayLight setSetting setSurveyor takeFrame takeOver',

@@ -53,11 +53,14 @@ async function accept(page: Page): Promise<void> {
 export const fileOf = ({ collection, entries }: { collection: string; entries: readonly Entry[] }): Uint8Array =>
   writeSurvey(collection, entries);
 
-/** Prepares the whole survey on the screen Carry and downloads it. */
-export async function carryOut(page: Page): Promise<Buffer> {
+/** Prepares the whole survey on the screen Carry, without photos or as a bag with them, and downloads it: where the file lies. */
+export async function carriedOut(page: Page, make: 'survey' | 'bag'): Promise<string> {
   await goTo(page, 'carry');
-  await page.getByRole('button', { name: w.carry.prepare, exact: true }).click();
+  await page.getByRole('radio', { name: w.carry.makes[make] }).check({ force: true });
+  await page.getByRole('button', { name: w.carry.prepares[make], exact: true }).click();
   const download = page.getByRole('button', { name: w.carry.download, exact: true });
   const [handed] = await Promise.all([page.waitForEvent('download'), download.click()]);
-  return readFileSync(await handed.path());
+  return handed.path();
 }
+
+export const carryOut = async (page: Page): Promise<Buffer> => readFileSync(await carriedOut(page, 'survey'));

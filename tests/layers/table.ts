@@ -96,7 +96,7 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/colour': { imports: ['engine/chance', 'engine/record', 'engine/trade'], packages: ['culori'] },
   'engine/photo': {
     imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition', 'engine/colour'],
-    packages: ['polyclip-ts', 'ml-matrix'],
+    packages: ['polyclip-ts'],
   },
   'engine/reckoning': {
     imports: [
@@ -123,7 +123,10 @@ export const table: Readonly<Record<string, Part>> = {
   'device/photo': { imports: [...engine, 'device', 'device/offline'] },
   'device/pixels': { imports: [...engine, 'device', 'device/offline'] },
   'device/workers': { imports: [...engine, 'device', 'device/store', 'device/offline'] },
-  'device/bag': { imports: [...engine, 'device', 'device/store', 'device/offline', 'device/photo'], packages: ['client-zip'] },
+  'device/bag': {
+    imports: [...engine, 'device', 'device/store', 'device/offline', 'device/photo'],
+    packages: ['client-zip'],
+  },
   'device/folder': { imports: [...engine, 'device'] },
 
   actions: { imports: [...engine, ...device, ...deeds] },

@@ -1,5 +1,7 @@
 export { type Accepted, type AcceptOptions, acceptImport, undoImport } from './acceptImport';
 export { sweepArrivals } from './arriving';
+export { type BagSize, bagSize } from './bagSize';
 export { type CarryPreview, openSurveyFile, type ProblemFound, type SurveyFileOpened } from './openSurveyFile';
+export { type BagOptions, type BagPrepared, prepareBag } from './prepareBag';
 export { findingsTable, type Prepared, type PrepareOptions, prepareSurvey, type Without } from './prepareSurvey';
-export { saveFile, type Way, waysToSave } from './saveFile';
+export { canSaveStraight, saveFile, type Way, waysToSave } from './saveFile';

@@ -23,7 +23,14 @@ export interface Prepared {
   readonly photosStay: number;
   /** References to things left out, which will read "kept at home". */
   readonly keptAtHome: number;
+  /** The works it was limited to, and number of the last entry made here when it was read. */
+  readonly sculptures?: readonly string[] | undefined;
+  readonly made: number;
 }
+
+/** The same for whatever leaves: which app, which day, and which sort of file by its ending. */
+export const preparedName = (desk: Desk, ending: string): string =>
+  `patina-round-${desk.invented ? 'invented-' : ''}${desk.today()}.${ending}`;
 
 /** The survey as one canonical file: equal surveys are equal bytes. */
 export const prepareSurvey = (
@@ -31,9 +38,11 @@ export const prepareSurvey = (
   options: PrepareOptions = {},
 ): Promise<Outcome<{ readonly prepared: Prepared }>> =>
   attempt(async () => {
+    const { made } = desk.store;
     const { exchange, carried } = await taken(desk, options);
     const bytes = exchange.writeSurvey(desk.collection, carried.entries);
-    return { prepared: prepared(desk, carried, bytes, 'survey.json', 'application/json') };
+    const { sculptures } = options;
+    return { prepared: { ...prepared(desk, carried, bytes, 'survey.json', 'application/json'), made, sculptures } };
   });
 
 /** The findings as a table for a spreadsheet (RFC 4180). It cannot be carried back in. */
@@ -61,11 +70,12 @@ const prepared = (
   ending: string,
   mime: string,
 ): Prepared => ({
-  name: `patina-round-${desk.invented ? 'invented-' : ''}${desk.today()}.${ending}`,
+  name: preparedName(desk, ending),
   mime,
   bytes,
   entries: entries.length,
   holds,
   photosStay: holds.find(({ what }) => what === 'photo')?.count ?? 0,
   keptAtHome: keptAtHome.length,
+  made: desk.store.made,
 });

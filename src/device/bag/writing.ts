@@ -43,7 +43,7 @@ export const writing =
           heard({ stage: 'writing', done: Math.min(done, all), all });
         }
         const file = await target.done();
-        await readBack(file, { heard, signal });
+        await readBack(file, gone.here.length, { heard, signal });
         return toldOf(file, carried, gone);
       } catch (error) {
         await target.drop();

@@ -1,53 +1,96 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import {
+  type BagPrepared,
+  bagSize,
+  canSaveStraight,
   findingsTable,
   type Prepared,
-  type PrepareOptions,
+  prepareBag,
   prepareSurvey,
   sculptureList,
   type Without,
 } from '../../actions';
-import { sayReason, w } from '../../words';
-import { Button, Choice, Choices, Notice, Reading, Section } from '../parts';
-import { useDesk, useQuestion } from '../shell';
+import type { Reason } from '../../engine/record';
+import { bytes, sayReason, w, whole } from '../../words';
+import { Button, Choice, Choices, Notice, Progress, Reading, Section } from '../parts';
+import { say, useDesk, useQuestion } from '../shell';
 import { Leaving } from './Leaving';
-import { Progress } from './Progress';
 
 const words = w.carry;
 const withouts = Object.keys(words.without) as readonly Without[];
-type Make = 'survey' | 'table';
+type Make = 'bag' | 'survey' | 'table';
+interface HowFar {
+  readonly stage: string;
+  readonly done: number;
+  readonly all: number;
+}
 
 /** Choose, prepare, see what the file still holds, and only then let it leave. */
 export function CarryOut() {
   const desk = useDesk();
   const works = useQuestion(sculptureList(desk));
+  const [make, setMake] = useState<Make>('bag');
   const [which, setWhich] = useState<'all' | 'some'>('all');
   const [some, setSome] = useState<readonly string[]>([]);
   const [without, setWithout] = useState<readonly Without[]>([]);
-  const [prepared, setPrepared] = useState<Prepared | undefined>();
-  const [preparing, setPreparing] = useState(false);
-  const [fault, setFault] = useState('');
+  const [prepared, setPrepared] = useState<Prepared | BagPrepared | undefined>();
+  const [preparing, setPreparing] = useState<HowFar | 'begun' | undefined>();
+  const [fault, setFault] = useState<Reason | 'none chosen' | undefined>();
+  const leaving = useRef(new AbortController());
+  const size = useQuestion(bagSize(desk, which === 'some' ? some : undefined));
+  /** The bag that lies ready, to be let go of with the screen or the choice. A download goes on behind the page: that one is swept when the app is next opened. */
+  const lying = useRef<BagPrepared | undefined>(undefined);
+  const letGo = () => {
+    leaving.current.abort();
+    void lying.current?.letGo();
+    lying.current = undefined;
+  };
+  useEffect(
+    () => () => {
+      leaving.current.abort();
+      void lying.current?.letGo();
+    },
+    [],
+  );
   if (!works) return <Reading />;
 
   /** A file made from another choice must not leave under this one. */
-  const changed = () => {
-    setPrepared(undefined);
-    setFault('');
-  };
+  const changed =
+    <T,>(set: (value: T) => void) =>
+    (value: T) => {
+      letGo();
+      setPrepared(undefined);
+      setFault(undefined);
+      setPreparing(undefined);
+      set(value);
+    };
   const none = which === 'some' && some.length === 0;
-  const prepare = async (make: Make) => {
-    changed();
-    if (none) {
-      setFault(words.outSomeNone);
+  const prepare = async (straight = false) => {
+    if (none) return changed(setFault)('none chosen');
+    changed(setPreparing)('begun');
+    leaving.current = new AbortController();
+    const { signal } = leaving.current;
+    const choice = { ...(which === 'some' ? { sculptures: some } : {}), without };
+    const outcome =
+      make === 'bag'
+        ? await prepareBag(desk, { ...choice, straight, signal, heard: (far) => !signal.aborted && setPreparing(far) })
+        : await { survey: prepareSurvey, table: findingsTable }[make](desk, choice);
+    if (signal.aborted) {
+      if (outcome.ok && outcome.prepared && 'letGo' in outcome.prepared) void outcome.prepared.letGo();
       return;
     }
-    setPreparing(true);
-    const options: PrepareOptions = { ...(which === 'some' ? { sculptures: some } : {}), without };
-    const outcome = await (make === 'survey' ? prepareSurvey : findingsTable)(desk, options);
-    setPreparing(false);
-    if (outcome.ok) setPrepared(outcome.prepared);
-    else setFault(sayReason(outcome.reason));
+    setPreparing(undefined);
+    if (!outcome.ok) return setFault(outcome.reason);
+    if (outcome.prepared && 'letGo' in outcome.prepared) lying.current = outcome.prepared;
+    setPrepared(outcome.prepared);
   };
+  const leaveOff = () => {
+    leaving.current.abort();
+    setPreparing(undefined);
+    say(words.outLeft);
+  };
+  const full =
+    fault !== undefined && fault !== 'none chosen' && fault.code === 'no room for a bag' && canSaveStraight();
 
   return (
     <Section title={words.out}>
@@ -56,12 +99,20 @@ export function CarryOut() {
       ) : (
         <>
           <Choice
+            label={words.make}
+            tiles="full"
+            value={make}
+            onChange={changed(setMake)}
+            options={(['bag', 'survey', 'table'] as const).map((value) => ({
+              value,
+              label: words.makes[value],
+              detail: words.makesWhat[value],
+            }))}
+          />
+          <Choice
             label={words.outWhich}
             value={which}
-            onChange={(value) => {
-              changed();
-              setWhich(value);
-            }}
+            onChange={changed(setWhich)}
             options={[
               { value: 'all', label: words.outAll },
               { value: 'some', label: words.outSome },
@@ -72,33 +123,49 @@ export function CarryOut() {
               label={words.outSome}
               labelUnseen
               values={some}
-              onChange={(values) => {
-                changed();
-                setSome(values);
-              }}
+              onChange={changed(setSome)}
               options={works.map(({ thing, body }) => ({ value: thing, label: body.title, detail: body.number }))}
             />
           )}
           <Choices
             label={words.leaveOut}
             values={without}
-            onChange={(values) => {
-              changed();
-              setWithout(values);
-            }}
+            onChange={changed(setWithout)}
             options={withouts.map((value) => ({ value, label: words.without[value] }))}
           />
+          {make === 'bag' && size && !none && (
+            <p>
+              {words.bagSize(size.photos, whole(size.photos), bytes(size.photoBytes))}
+              {size.missing > 0 && ` ${words.bagMissing(size.missing, whole(size.missing))}`}
+            </p>
+          )}
           <div className="row">
-            <Button kind="main" onClick={() => prepare('survey')} disabled={preparing}>
-              {words.prepare}
-            </Button>
-            <Button kind="quiet" onClick={() => prepare('table')} disabled={preparing}>
-              {words.csv}
+            <Button kind="main" onClick={() => prepare()} disabled={preparing !== undefined}>
+              {words.prepares[make]}
             </Button>
           </div>
-          {preparing && <Progress label={words.preparing} />}
-          {fault && <Notice kind="problem" title={fault} />}
-          {prepared && <Leaving key={prepared.name} prepared={prepared} />}
+          {preparing && (
+            <Progress
+              label={preparing !== 'begun' && preparing.stage === 'reading back' ? words.readingBack : words.preparing}
+              {...(preparing === 'begun' ? {} : { done: preparing.done, all: preparing.all })}
+              {...(make === 'bag' ? { onCancel: leaveOff } : {})}
+            />
+          )}
+          {fault && <Notice kind="problem" title={fault === 'none chosen' ? words.outSomeNone : sayReason(fault)} />}
+          {full && (
+            <div className="row">
+              <Button onClick={() => prepare(true)}>{words.straight}</Button>
+            </div>
+          )}
+          {prepared && (
+            <Leaving
+              key={prepared.name}
+              prepared={prepared}
+              onDownload={() => {
+                lying.current = undefined;
+              }}
+            />
+          )}
         </>
       )}
     </Section>

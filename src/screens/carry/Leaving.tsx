@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'react';
-import { type Prepared, saveFile, type Way, waysToSave } from '../../actions';
-import { bytes, sayReason, w, whole } from '../../words';
+import { type BagPrepared, type Prepared, saveFile, type Way, waysToSave } from '../../actions';
+import { bytes, sayReason, w } from '../../words';
 import { Button, Notice } from '../parts';
-import { say } from '../shell';
+import { say, useDesk } from '../shell';
+import { AsText } from './AsText';
+import { StillHolds } from './StillHolds';
 
 const words = w.carry;
 const done: Readonly<Record<Exclude<Way, 'text'>, string>> = {
@@ -18,15 +20,24 @@ const ways: Readonly<Record<Way, string>> = {
 };
 
 /** A file that is ready: what it still holds is listed before it can leave. */
-export function Leaving({ prepared }: { readonly prepared: Prepared }) {
+export function Leaving({
+  prepared,
+  onDownload,
+}: {
+  readonly prepared: Prepared | BagPrepared;
+  /** The browser takes it from here, and does not say for how long. */
+  readonly onDownload: () => void;
+}) {
+  const desk = useDesk();
   const [told, setTold] = useState<{ readonly ok: boolean; readonly text: string } | undefined>();
   const [text, setText] = useState<string | undefined>();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
-  const table = prepared.mime === 'text/csv';
+  const isBag = 'file' in prepared;
 
   const leave = async (way: Way) => {
-    const outcome = await saveFile(prepared, way);
+    if (way === 'download') onDownload();
+    const outcome = await saveFile(desk, prepared, way);
     if (!outcome.ok) {
       setTold({ ok: outcome.reason.code === 'save cancelled', text: sayReason(outcome.reason) });
       return;
@@ -37,62 +48,33 @@ export function Leaving({ prepared }: { readonly prepared: Prepared }) {
     say(done[way]);
   };
 
+  const title = () => {
+    if (isBag) return prepared.left ? words.bagLeft : words.preparedBag;
+    if (prepared.mime === 'text/csv') return words.preparedTable;
+    return prepared.holds.length > 0 ? words.prepared : words.preparedNothing;
+  };
+
   return (
     <div className="card stack">
       <h3 ref={heading} tabIndex={-1}>
-        {table ? words.preparedTable : prepared.holds.length > 0 ? words.prepared : words.preparedNothing}
+        {title()}
       </h3>
       <p className="strong file-name">
-        {prepared.name} <span className="soft">({bytes(prepared.bytes.byteLength)})</span>
+        {prepared.name} <span className="soft">({bytes(isBag ? prepared.file.size : prepared.bytes.byteLength)})</span>
       </p>
-      {table ? (
-        <p>{words.csvWhat}</p>
-      ) : (
-        <>
-          <ul className="holds">
-            {prepared.holds.map(({ what, count }) => (
-              <li key={what}>
-                {words.holdKinds[what] ?? what} <span className="figures soft">{whole(count)}</span>
-              </li>
-            ))}
-          </ul>
-          <p>{words.photosStay(prepared.photosStay)}</p>
-          {prepared.keptAtHome > 0 && <p>{words.keptAtHome(prepared.keptAtHome)}</p>}
-        </>
-      )}
+      <StillHolds prepared={prepared} />
       <p className="soft">{words.freeText}</p>
-      <div className="row">
-        {waysToSave(prepared).map((way, i) => (
-          <Button key={way} kind={i === 0 ? 'main' : 'plain'} onClick={() => leave(way)}>
-            {ways[way]}
-          </Button>
-        ))}
-      </div>
+      {!(isBag && prepared.left) && (
+        <div className="row">
+          {waysToSave(prepared).map((way, i) => (
+            <Button key={way} kind={i === 0 ? 'main' : 'plain'} onClick={() => leave(way)}>
+              {ways[way]}
+            </Button>
+          ))}
+        </div>
+      )}
       {told && <Notice kind={told.ok ? 'note' : 'problem'} title={told.text} />}
       {text !== undefined && <AsText text={text} />}
-    </div>
-  );
-}
-
-function AsText({ text }: { readonly text: string }) {
-  const area = useRef<HTMLTextAreaElement>(null);
-  const copy = async () => {
-    area.current?.select();
-    try {
-      await navigator.clipboard.writeText(text);
-      say(words.copied);
-    } catch {
-      // The text stays selected: the keyboard's own copy works where the page may not write to the clipboard.
-      say(words.copySelf);
-    }
-  };
-  return (
-    <div className="stack">
-      <p>{words.textWhat}</p>
-      <textarea ref={area} className="as-text" readOnly rows={8} value={text} aria-label={words.asText} />
-      <div className="row">
-        <Button onClick={copy}>{words.copy}</Button>
-      </div>
     </div>
   );
 }

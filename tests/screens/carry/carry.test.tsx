@@ -48,6 +48,7 @@ describe('Carry out', () => {
     await done(setPlace(desk, work.sculpture, 'By the east steps'));
     show(desk, <CarryScreen />);
     expect(screen.queryByRole('button', { name: 'Download it' })).toBeNull();
+    await user.click(await screen.findByRole('radio', { name: /^Survey without photos/ }));
     await user.click(await screen.findByRole('button', { name: 'Prepare the file' }));
     expect(await screen.findByRole('heading', { name: 'The file is ready. It still holds:' })).toBeDefined();
     expect(screen.getByText('Places')).toBeDefined();
@@ -64,7 +65,7 @@ describe('Carry out', () => {
     const { desk } = await home();
     show(desk, <CarryScreen />);
     await user.click(await screen.findByRole('radio', { name: 'Some sculptures only' }));
-    await user.click(screen.getByRole('button', { name: 'Prepare the file' }));
+    await user.click(screen.getByRole('button', { name: 'Prepare the bag' }));
     expect(screen.getByRole('alert').textContent).toContain('Choose at least one sculpture.');
   });
 
@@ -72,6 +73,7 @@ describe('Carry out', () => {
     const user = userEvent.setup();
     const { desk } = await home();
     show(desk, <CarryScreen />);
+    await user.click(await screen.findByRole('radio', { name: /^Survey without photos/ }));
     await user.click(await screen.findByRole('button', { name: 'Prepare the file' }));
     await user.click(await screen.findByRole('button', { name: 'Show as text' }));
     const text = (await screen.findByRole('textbox', { name: 'Show as text' })) as HTMLTextAreaElement;
@@ -103,7 +105,7 @@ describe('Carry in', () => {
   it('says that everything is here already, and has nothing to accept', async () => {
     const { desk } = await home();
     show(desk, <CarryScreen />);
-    await screen.findByRole('button', { name: 'Prepare the file' });
+    await screen.findByRole('button', { name: 'Prepare the bag' });
     await openFile(await fileOf(desk));
     expect(await screen.findByText('Everything in this file is already here.')).toBeDefined();
     expect(screen.getByRole('button', { name: 'Carry it in' })).toHaveProperty('disabled', true);
@@ -116,7 +118,7 @@ describe('Carry in', () => {
     await done(setUpCollection(strange, { name: 'Harbour trust', role: 'Keeper' }));
     await aWork(strange, { title: 'Anchor', number: '1', areas: [1] });
     show(desk, <CarryScreen />);
-    await screen.findByRole('button', { name: 'Prepare the file' });
+    await screen.findByRole('button', { name: 'Prepare the bag' });
     await openFile(await fileOf(strange));
     const warning = await screen.findByRole('note', { name: /another collection/ });
     expect(warning.textContent).toContain('“Harbour trust”');
@@ -133,7 +135,7 @@ describe('Carry in', () => {
     const before = (await desk.store.allEntries()).length;
     const cut = new File([(await file.text()).slice(0, -40)], 'cut.survey.json', { type: 'application/json' });
     show(desk, <CarryScreen />);
-    await screen.findByRole('button', { name: 'Prepare the file' });
+    await screen.findByRole('button', { name: 'Prepare the bag' });
     await openFile(cut);
     const problem = await screen.findByRole('alert');
     expect(problem.textContent).toContain('cut.survey.json');
@@ -149,7 +151,7 @@ describe('Carry in', () => {
     await done(editSculpture(desk, work.sculpture, { number: '2', title: 'Heron' }));
     await done(editSculpture(tablet, work.sculpture, { number: '2', title: 'The grey heron' }));
     show(desk, <CarryScreen />);
-    await screen.findByRole('button', { name: 'Prepare the file' });
+    await screen.findByRole('button', { name: 'Prepare the bag' });
     await openFile(await fileOf(tablet));
     const row = await screen.findByRole('row', { name: /2 · / });
     expect(within(row).getAllByRole('cell')[2]?.textContent).toBe('1');
