@@ -1,5 +1,5 @@
-import { LuDecomposition, Matrix, SingularValueDecomposition, solve } from 'ml-matrix';
 import type { PhotoFitKind } from './fitNumbers';
+import { leastDirection, normalOf, solved, timesColumn } from './linear';
 import { after, depthAt, inverseOf, mapped, type PlaneMap } from './planeMap';
 import type { Point } from './point';
 
@@ -44,10 +44,18 @@ const similarity = (ties: readonly Tie[], mirror: 1 | -1 = 1): PlaneMap => {
 };
 
 const affine = (ties: readonly Tie[]): PlaneMap => {
-  const rows = new Matrix(ties.map(({ from: [x, y] }) => [x, y, 1]));
-  const found = solve(rows, new Matrix(ties.map(({ onto }) => [...onto])));
-  const [a, b, c] = found.getColumn(0) as [number, number, number];
-  const [d, e, f] = found.getColumn(1) as [number, number, number];
+  const rows = ties.map(({ from: [x, y] }) => [x, y, 1]);
+  const normal = normalOf(rows);
+  const onto = (axis: 0 | 1) =>
+    solved(
+      normal,
+      timesColumn(
+        rows,
+        ties.map((tie) => tie.onto[axis]),
+      ),
+    ) ?? [0, 0, 0];
+  const [a, b, c] = onto(0) as [number, number, number];
+  const [d, e, f] = onto(1) as [number, number, number];
   return [a, b, c, d, e, f, 0, 0, 1];
 };
 
@@ -57,8 +65,7 @@ const homography = (ties: readonly Tie[]): PlaneMap => {
     [x, y, 1, 0, 0, 0, -u * x, -u * y, -u],
     [0, 0, 0, x, y, 1, -v * x, -v * y, -v],
   ]);
-  const vectors = new SingularValueDecomposition(new Matrix(rows), { autoTranspose: true }).rightSingularVectors;
-  const first = vectors.getColumn(8);
+  const first = leastDirection(normalOf(rows));
   const last = first[8] as number;
   // A middle sent beyond the horizon is no photo of the same thing; it is refused as folded, and no nearer one is sought.
   if (Math.abs(last) < leastDepth) return first as unknown as PlaneMap;
@@ -87,15 +94,12 @@ const refined = (ties: readonly Tie[], start: PlaneMap): PlaneMap => {
       rows.push([0, 0, 0, x / w, y / w, 1 / w, (-v * x) / w, (-v * y) / w]);
       off.push(onto[0] - u, onto[1] - v);
     }
-    const slopes = new Matrix(rows);
-    const square = slopes.transpose().mmul(slopes);
-    for (let i = 0; i < 8; i++) square.set(i, i, square.get(i, i) * (1 + damping));
-    const parted = new LuDecomposition(square);
-    if (parted.isSingular()) {
+    const square = normalOf(rows).map((row, i) => row.map((value, j) => (i === j ? value * (1 + damping) : value)));
+    const by = solved(square, timesColumn(rows, off));
+    if (!by) {
       damping *= 100;
       continue;
     }
-    const by = parted.solve(slopes.transpose().mmul(Matrix.columnVector(off))).getColumn(0);
     const next = map.map((value, i) => value + (by[i] ?? 0)) as unknown as PlaneMap;
     const nextLeft = squaresLeft(ties, next);
     if (nextLeft < left) {
