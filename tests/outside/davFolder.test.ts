@@ -30,7 +30,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await tablet?.close();
   await apache?.close();
-});
+}, 300_000);
 
 /** A refused answer is what some tests ask for; the browser's own line about it is no fault of the page. */
 const faultsOfPage = () => faults.filter((fault) => !fault.includes('Failed to load resource'));

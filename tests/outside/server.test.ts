@@ -7,9 +7,9 @@ let apache: Apache;
 
 beforeAll(async () => {
   apache = await startApache();
-});
+}, 300_000);
 
-afterAll(() => apache?.close());
+afterAll(() => apache?.close(), 300_000);
 
 const fresh = { 'If-None-Match': '*' };
 const put = (path: string, body = 'x', headers: Record<string, string> = fresh) =>
@@ -30,6 +30,7 @@ test('the app comes with the headers the page cannot give itself, and only what 
       'content-security-policy': "frame-ancestors 'none'",
       'x-content-type-options': 'nosniff',
       'referrer-policy': 'no-referrer',
+      'cross-origin-opener-policy': 'same-origin',
       'strict-transport-security': 'max-age=31536000',
     });
   }

@@ -2,9 +2,10 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { idPart } from '../../src/engine/record';
+import { writeSurvey } from '../../src/engine/exchange';
+import { type Entry, idPart } from '../../src/engine/record';
 import { w } from '../../src/words';
-import { carryIn, carryOut, fileOf, goTo, openApp } from '../browser/app';
+import { carryIn, fileOf, goTo, openApp } from '../browser/app';
 import { findChromium, startTablet, type Tablet } from '../browser/chromium';
 import { watch } from '../browser/watch';
 import { grainyJpeg, hashOf } from '../files/pictures';
@@ -15,6 +16,8 @@ const survey = smallRounds();
 const words = w.inStep;
 let apache: Apache;
 const tablets: Tablet[] = [];
+let pages: readonly [Page, Page, Page];
+let photo: Buffer;
 const faults: string[][] = [];
 
 beforeAll(async () => {
@@ -23,9 +26,9 @@ beforeAll(async () => {
 }, 300_000);
 
 afterAll(async () => {
-  for (const tablet of tablets) await tablet.close();
+  await Promise.all(tablets.map((tablet) => tablet.close()));
   await apache?.close();
-});
+}, 300_000);
 
 const newTablet = async (): Promise<Page> => {
   const tablet = await startTablet({ flags: [apache.trust] });
@@ -59,23 +62,34 @@ const stepNow = async (page: Page) => {
 const filesOfFolder = () =>
   (readdirSync(apache.kept, { recursive: true }) as string[]).filter((name) => name.includes('.'));
 const askedOfFolder = () => apache.asked().filter((line) => /^[A-Z]+ \/folder(\/| )/.test(line));
-const photosHere = (page: Page): Promise<string[]> =>
-  page.evaluate(async () => {
-    const { name } = (await indexedDB.databases()).find(({ name }) => name && !name.includes('demo'))!;
-    const opened = await new Promise<IDBDatabase>((resolve) => {
-      const request = indexedDB.open(name!);
-      request.onsuccess = () => resolve(request.result);
-    });
-    const keys = await new Promise<IDBValidKey[]>((resolve) => {
-      const request = opened.transaction('photoBytes').objectStore('photoBytes').getAllKeys();
-      request.onsuccess = () => resolve(request.result);
-    });
-    opened.close();
-    return keys.map(String);
-  });
+/** A table of the collection's database: its keys or its rows. */
+const stored = <T>(page: Page, table: string, ask: 'getAllKeys' | 'getAll'): Promise<T[]> =>
+  page.evaluate(
+    async ({ table, ask }) => {
+      const answered = <R>(request: IDBRequest<R>) =>
+        new Promise<R>((resolve, reject) => {
+          request.onsuccess = () => resolve(request.result);
+          request.onerror = () => reject(request.error);
+        });
+      const { name } = (await indexedDB.databases()).find(({ name }) => name && !name.includes('demo'))!;
+      const opened = await answered(indexedDB.open(name!));
+      const rows = await answered(opened.transaction(table).objectStore(table)[ask]() as IDBRequest<unknown[]>);
+      opened.close();
+      return rows as T[];
+    },
+    { table, ask },
+  );
+const photosHere = (page: Page) => stored<string>(page, 'photoBytes', 'getAllKeys');
+/** The survey as this tablet would carry it out. */
+const surveyOf = async (page: Page): Promise<Buffer> => {
+  const entries = await stored<Entry>(page, 'entries', 'getAll');
+  const [collection] = entries.filter(({ kind }) => kind === 'collection');
+  return Buffer.from(writeSurvey(collection!.thing, entries));
+};
 
 test('three tablets keep in step through the server, one of them two rounds without a network: all end with the same bytes and the same photo', async () => {
-  const [first, second, third] = [await newTablet(), await newTablet(), await newTablet()];
+  pages = [await newTablet(), await newTablet(), await newTablet()];
+  const [first, second, third] = pages;
   await carryIn(first, fileOf(survey));
   await carryIn(third, fileOf(survey));
   expect(askedOfFolder(), 'nothing is asked of the folder before it is switched on').toEqual([]);
@@ -103,7 +117,7 @@ test('three tablets keep in step through the server, one of them two rounds with
   await walkSmallRound(first, survey, '2026-05-12', 0, 0.4);
   await stepNow(first);
   await goTo(second, 'sculptures');
-  const photo = await grainyJpeg(640, 480);
+  photo = await grainyJpeg(640, 480);
   await second.goto(`${apache.url}#/sculpture/${idPart(survey.sculpture)}/photos`);
   await second
     .locator('input[type=file][multiple]')
@@ -130,7 +144,7 @@ test('three tablets keep in step through the server, one of them two rounds with
   await apache.start();
   for (const page of [first, second, third]) await stepNow(page);
 
-  const bytes = [await carryOut(first), await carryOut(second), await carryOut(third)];
+  const bytes = [await surveyOf(first), await surveyOf(second), await surveyOf(third)];
   expect(Buffer.compare(bytes[0]!, bytes[1]!)).toBe(0);
   expect(Buffer.compare(bytes[0]!, bytes[2]!)).toBe(0);
   const days = (JSON.parse(bytes[0]!.toString()) as { entries: { kind: string; body: { date?: string } }[] }).entries
@@ -148,3 +162,26 @@ test('three tablets keep in step through the server, one of them two rounds with
   const real = faults.flat().filter((fault) => !fault.includes('Failed to load resource'));
   expect(real).toEqual([]);
 }, 300_000);
+
+test('a photo erased on one of them goes from the folder and from the other two, and no one brings it back', async () => {
+  const [first, second, third] = pages;
+  const erasing = w.erasing;
+  await first.goto(`${apache.url}#/sculpture/${idPart(survey.sculpture)}/photos`);
+  await first.locator('button.photo-tile').click();
+  await button(first, erasing.photoOpen).click();
+  await first.getByLabel(erasing.reason, { exact: true }).fill('a passer-by');
+  await button(first, erasing.ask).click();
+  await button(first, erasing.yes).click();
+  await expect.poll(() => photosHere(first)).toEqual([]);
+  for (const page of [first, second, third]) await stepNow(page);
+
+  for (const page of pages) expect(await photosHere(page)).toEqual([]);
+  expect(readdirSync(join(apache.kept, 'photos'))).toEqual([]);
+  for (const page of [third, second, first]) await stepNow(page);
+  expect(readdirSync(join(apache.kept, 'photos'))).toEqual([]);
+  const [one, two, three] = [await surveyOf(first), await surveyOf(second), await surveyOf(third)];
+  expect(Buffer.compare(one, two)).toBe(0);
+  expect(Buffer.compare(one, three)).toBe(0);
+  expect(one.toString()).toContain('a passer-by');
+  expect(one.toString()).not.toContain(`"thing":"photo/${hashOf(photo)}"`);
+}, 120_000);
