@@ -21,9 +21,11 @@ afterEach(() => {
   for (const { store } of desks.splice(0)) store.close();
 });
 
-const answer = async <T>(question: Question<T>): Promise<T> => {
+const answer = async <T>(desk: Desk, asking: (desk: Desk) => Question<T>): Promise<T> => {
+  // On a store nobody has asked yet, so that no earlier answer stands.
+  const question = asking({ ...desk, store: Object.create(desk.store) as Desk['store'] });
   const leave = question.subscribe(() => undefined);
-  await new Promise((go) => setTimeout(go, 20));
+  await expect.poll(() => question.get()).not.toBeUndefined();
   const got = question.get();
   leave();
   return got as T;
@@ -53,7 +55,7 @@ const bagOf = (photos: readonly string[]): BagSeen => ({ name: 'last.survey.zip'
 
 test('photos of earlier rounds can go, those of the last round only when asked for, and the picture of a side stays', async () => {
   const { desk, old, fresh, between, side } = await withPhotos(1);
-  const [work] = await answer(freeableWorks(desk));
+  const [work] = await answer(desk, freeableWorks);
   expect(work).toMatchObject({ number: '2', title: 'Grey heron' });
   expect([...work!.older.photos].sort()).toEqual([old, between].sort());
   expect([...work!.all.photos].sort()).toEqual([old, fresh, between].sort());
@@ -72,11 +74,14 @@ test('only what the bag holds whole leaves the device, with the note where it li
   const freed = await done(freePhotos(desk, [old, between], bagOf([old, fresh, 'f'.repeat(64)])));
   expect(freed).toMatchObject({ photos: 1, stayed: 1, bytes: size });
   expect([...(await desk.store.photosHere())].sort()).toEqual([fresh, between, side].sort());
-  expect(await answer(photoAway(desk, `photo/${old}`))).toEqual({ name: 'last.survey.zip', day: '2026-10-14' });
-  expect(await answer(photoAway(desk, `photo/${between}`))).toBeNull();
+  expect(await answer(desk, (on) => photoAway(on, `photo/${old}`))).toEqual({
+    name: 'last.survey.zip',
+    day: '2026-10-14',
+  });
+  expect(await answer(desk, (on) => photoAway(on, `photo/${between}`))).toBeNull();
   expect((await desk.store.held()).bytes).toBe(before.bytes - size);
   expect(await desk.store.allEntries()).toEqual(entries);
-  const [work] = await answer(freeableWorks(desk));
+  const [work] = await answer(desk, freeableWorks);
   expect(work!.older.photos).toEqual([between]);
 });
 
@@ -100,7 +105,7 @@ test('left off in the middle, each photo is either here or noted in the bag, nev
   expect(freed).toMatchObject({ photos: 2, stayed: 1 });
   for (const name of all) {
     const here = (await desk.store.photo(name)) !== undefined;
-    expect(here).toBe((await answer(photoAway(desk, `photo/${name}`))) === null);
+    expect(here).toBe((await answer(desk, (on) => photoAway(on, `photo/${name}`))) === null);
   }
 });
 
@@ -109,7 +114,7 @@ test('a photo that comes back from its bag is here again', async () => {
   const whole = (await desk.store.photo(old))!;
   await done(freePhotos(desk, [old], bagOf([old])));
   await desk.store.keepPhoto(whole);
-  const [work] = await answer(freeableWorks(desk));
+  const [work] = await answer(desk, freeableWorks);
   expect(work!.older.photos).toContain(old);
 });
 
