@@ -79,6 +79,7 @@ export default defineConfig({
       output: {
         // Some two thousand imports name these files: with their own names in them they would take 30 kB more of the tablet.
         chunkFileNames: 'assets/[hash:8].js',
+        hashCharacters: 'base36',
         entryFileNames: ({ name }) =>
           ['figures', 'photos', 'pixels', 'bag'].includes(name) ? '[name].js' : 'assets/[name]-[hash].js',
       },
@@ -123,7 +124,13 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'outside', environment: 'node', include: ['tests/outside/**/*.test.ts'], testTimeout: 60_000 },
+        test: {
+          name: 'outside',
+          environment: 'node',
+          include: ['tests/outside/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 300_000,
+        },
       },
     ],
   },

@@ -24,7 +24,7 @@ import { maskGreen } from './maskGreen';
 import { done } from './walkRound';
 
 /** Keeps a picture under a file name and gives its bytes. */
-export type Drawing = (file: string, picture: Picture, light: number) => Blob;
+export type Drawing = (file: string, picture: Picture, light: number) => Promise<Blob>;
 
 export interface Photographed {
   readonly plan: DemoPhotos;
@@ -80,10 +80,10 @@ export const photographRound = async (desk: Desk, at: Year, drawing: Drawing): P
   if (camera) await photographView(desk, at, camera, drawing);
   for (const { thing, green, which } of photographed.squares) {
     const picture = paintSquare((green[year] ?? 0) / 100, seedOfWork(at.work) + which.length);
-    const file = `${at.work.number}-${which}-${2021 + year}.png`;
+    const file = `${at.work.number}-${which}-${2021 + year}.webp`;
     const facts = { ...factsOf(at), taken: `${at.day}T10:31:00` };
     const { photo } = await done(
-      photoForStation(desk, sculpture, { sentinel: thing }, drawing(file, picture, dayLight(year)), facts),
+      photoForStation(desk, sculpture, { sentinel: thing }, await drawing(file, picture, dayLight(year)), facts),
     );
     const rim = 1 / 12;
     const inside: Outline = [
@@ -130,7 +130,7 @@ const photographView = async (desk: Desk, at: Year, camera: Camera, drawing: Dra
     camera,
     width: camera === sameSpot ? 600 : 480,
   });
-  const file = drawing(`${work.number}-${2021 + year}.png`, picture, camera.light);
+  const file = await drawing(`${work.number}-${2021 + year}.webp`, picture, camera.light);
   const taken = `${at.day}T10:24:00`;
   const { photo } = await done(
     photoForStation(desk, sculpture, { station: photographed.station }, file, { ...factsOf(at), taken }),

@@ -140,7 +140,7 @@ export const table: Readonly<Record<string, Part>> = {
   ...Object.fromEntries(pages.map((name) => [`screens/${name}`, page])),
 
   // Made at build time, by the same deeds a person does, in a store that lives in memory.
-  demo: { imports: [...engine, ...device, 'actions'], packages: ['fake-indexeddb', 'node:', 'polyclip-ts'] },
+  demo: { imports: [...engine, ...device, 'actions'], packages: ['fake-indexeddb', 'node:', 'polyclip-ts', 'sharp'] },
   command: { imports: [...engine, 'words'], packages: ['node:', 'papaparse'] },
   'main.tsx': { imports: ['actions', 'device/offline', 'screens/shell', 'words'], packages: ui },
   'sw.ts': { imports: [], packages: ['workbox-precaching', 'workbox-routing'] },
