@@ -1,5 +1,6 @@
 /** What the curator can do, and what a screen can ask. Screens import nothing of the device but through here. */
 export { type Area, addZone, type ZoneFields } from './addZone';
+export * from './bring';
 export {
   acceptImport,
   type BagOptions,
@@ -10,8 +11,10 @@ export {
   canSaveStraight,
   findingsTable,
   openSurveyFile,
+  type PhotosFound,
   type Prepared,
   type PrepareOptions,
+  photosFound,
   prepareBag,
   prepareSurvey,
   type SurveyFileOpened,

@@ -5,12 +5,15 @@ import {
   type Change,
   commitChanges,
   type Desk,
+  keepPhoto,
   openSurveyFile,
+  photosFound,
   prepareSurvey,
   undoImport,
 } from '../../src/actions';
 import { sweepArrivals } from '../../src/actions/carry';
 import { type BodyOf, nameOf } from '../../src/engine/record';
+import { jpeg, tiff } from '../device/photo/camera';
 import { asFile, asZipped, bagged, hashOf, payloadOf, picture } from '../files/bags';
 import { zipOf } from '../files/zipped';
 import { aWork, done, freshDesk } from '../screens/deskwork';
@@ -171,3 +174,20 @@ test('the same bag twice adds nothing the second time', async () => {
   const again = await previewOf(other, file);
   expect([again.entries.length, again.photos.length]).toEqual([0, 0]);
 });
+
+test('single picture files find the photos that are missing here, as they are or with their place blanked; others are passed over', async () => {
+  const { desk, work } = await photographed(19);
+  const [first, second] = hashes;
+  for (const name of [first, second]) if (name) await desk.store.dropPhoto(name);
+  // Taken in with its place blanked: the file on the camera still has it.
+  const { photo } = await done(keepPhoto(desk, work, new File([placed()], 'a.jpg'), 'other'));
+  await desk.store.dropPhoto(photo.slice(6));
+  const files = [pictures[0], pictures[2], placed(), new TextEncoder().encode('a letter')].map(
+    (bytes, i) => new File([new Uint8Array(bytes ?? [])], `${i}.jpg`),
+  );
+  expect(await done(photosFound(desk, files))).toMatchObject({ placed: 2, passedOver: 2 });
+  expect(await photosOn(desk)).toEqual([hashes[0], hashes[2], photo.slice(6)].sort());
+  expect(await done(photosFound(desk, files))).toMatchObject({ placed: 0, passedOver: 4 });
+});
+
+const placed = (): Uint8Array<ArrayBuffer> => jpeg({ exif: tiff(true, { gps: true }) });

@@ -186,6 +186,20 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
     (lived) => must(actions.layDots(lived.desk, dots(lived), part, 49)),
     (lived) => actions.judgeDot(lived.desk, dots(lived), 'answers', 0, 'y'),
   ),
+  giveToRound: deed(({ desk, is }) => actions.giveToRound(desk, [is.photo, is.loose], is.last)),
+  takeOverList: deed(({ desk, is }) =>
+    actions.takeOverList(
+      desk,
+      ['2018', '2019'].map((date) => ({ sculpture: is.sculpture, zones: [is.a], type: 'wax', date })),
+      'Wax book',
+    ),
+  ),
+  takeOverReport: deed(({ desk, is }) =>
+    actions.takeOverReport(desk, is.sculpture, { by: 'Conservator', date: '1987', source: 'Report' }, [
+      { statement: 'Wax thin', about: is.a },
+      { statement: 'Armature rusting' },
+    ]),
+  ),
   keepMeasure: after(
     (lived) => must(actions.keepTouches(lived.desk, traced(lived), tracedTouches)),
     (lived) => actions.keepMeasure(lived.desk, traced(lived)),
@@ -247,6 +261,14 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
     ...bytes,
     inSteps: true,
   }),
+  photosFound: after(
+    ({ desk, is }) => {
+      const loose = is.loose.slice(6);
+      return must(actions.freePhotos(desk, [loose], { name: 'bag', day: '2026-10-15', photos: [loose] }));
+    },
+    ({ desk }) => actions.photosFound(desk, [picture('other'), picture('three')]),
+    { ...bytes, inSteps: true },
+  ),
   rateAgain: after(allJudged, ({ desk, is }) => actions.rateAgain(desk, is.now, onLadder)),
   recordAllClear: deed(({ desk, is }) =>
     actions.recordAllClear(desk, is.sculpture, [is.a, is.b], { wet: 'dry', planned: true }),
@@ -402,7 +424,7 @@ export const onlyAsk: readonly string[] = [
   'erasedPhoto erasedSoFar eyeCheckUnderWay eyesOf findingsTable firmnessOf inStepOf freeableWorks goOnWorkingOut insightsOf interpretationsOf',
   'lastChecked lastDeed lastFiles lastFilesOf lookPhotoExpected mapDraft maskOf measureAtHand measuresOf measuringOf namesFound needList',
   'rememberedAnew rememberedVersion openPersonChecks openSurveyFile ownHoldRules ownScale patrolWalk persistenceWanted photoAway photosInBag photoExpected photoSeriesOf photoUrl',
-  'photosOfWork photosOfZone pixelsUnderWay prepareBag prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
+  'daysOfPhotos listText worksHere photosOfWork photosOfZone pixelsUnderWay prepareBag prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
   'sculptureList sculptureRecordOf shotList sidesOf sinceCarried stopWorkingOut storageHealth surveyors tabs thenAndNowOf thingsOf',
   'unsettled walkList walkSettingKept waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
 ].flatMap((line) => line.split(' '));

@@ -2,6 +2,7 @@ export { type Accepted, type AcceptOptions, acceptImport, undoImport } from './a
 export { sweepArrivals } from './arriving';
 export { type BagSize, bagSize } from './bagSize';
 export { type CarryPreview, openSurveyFile, type ProblemFound, type SurveyFileOpened } from './openSurveyFile';
+export { type PhotosFound, photosFound } from './photosFound';
 export { type BagOptions, type BagPrepared, prepareBag } from './prepareBag';
 export { findingsTable, type Prepared, type PrepareOptions, prepareSurvey, type Without } from './prepareSurvey';
 export { canSaveStraight, saveFile, type Way, waysToSave } from './saveFile';

@@ -5,6 +5,7 @@ import { Button, FileIcon, LinkButton, Notice, Progress, Section } from '../part
 import { pathTo, say, useDesk } from '../shell';
 import { ImportProblems } from './ImportProblems';
 import { ImportShown } from './ImportShown';
+import { MissingPhotos } from './MissingPhotos';
 
 const words = w.carry;
 
@@ -141,6 +142,7 @@ export function CarryIn() {
         </Notice>
       )}
       {state.at === 'taken back' && <Notice title={words.undone} />}
+      {state.at !== 'preview' && !working && <MissingPhotos />}
     </Section>
   );
 }

@@ -154,6 +154,19 @@ export const carry = {
       : `${n} files that a computer left in the bag were passed over.`,
   accepted: (n: number, photos = 0) =>
     `Carried in: ${n === 1 ? '1 entry' : `${n} entries`}${photos === 0 ? '' : photos === 1 ? ' and 1 photo' : ` and ${photos} photos`}.`,
+  missingTitle: 'Missing photos',
+  missing: (n: number) =>
+    n === 1
+      ? 'The survey speaks of 1 photo that is not on this device. A bag brings it, or its picture file.'
+      : `The survey speaks of ${n} photos that are not on this device. A bag brings them, or their picture files.`,
+  lookFor: 'Look for them in picture files',
+  lookingFor: 'Looking through the files …',
+  found: (placed: number, others: number) =>
+    `${placed === 1 ? '1 photo has' : `${placed} photos have`} found ${placed === 1 ? 'its' : 'their'} place.${
+      others === 0
+        ? ''
+        : ` ${others === 1 ? '1 file was' : `${others} files were`} passed over: nothing here waits for ${others === 1 ? 'it' : 'them'}.`
+    }`,
   cancel: 'Leave it',
   left: 'Nothing was carried in.',
   undo: 'Take this import back',
