@@ -78,6 +78,11 @@ export const refusalCodes = {
   /** The bag holds none of the photos that are to leave this device. */
   'bag holds none of them': ['name'],
   'no photos chosen': [],
+  /** Megabytes. */
+  'list too large': ['most'],
+  'source missing': [],
+  'nothing to take over': [],
+  'statement too long': ['most'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** What the undo button names: one code for every deed. */
@@ -132,8 +137,11 @@ export const deedCodes = {
   'deed: person check closed': ['by'],
   'deed: thought added': ['by'],
   'deed: thought removed': [],
+  'deed: list taken over': ['count'],
+  'deed: report taken over': ['count'],
   'deed: photo kept': [],
   'deed: photo sorted': [],
+  'deed: photos sorted': ['count'],
   'deed: pairs of photos set': ['pairs'],
   'deed: pairs of photos removed': [],
   'deed: photo removed': [],
