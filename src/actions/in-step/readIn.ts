@@ -24,9 +24,12 @@ interface Got extends SegmentRead {
   readonly segment: Segment;
 }
 
+/** Files read, judged and taken in together: a usual step is one such bite, and none keeps a finger waiting. */
+const filesAtOnce = 10;
+
 /**
- * Reads files of the folder that are not known here, and takes in what they hold: every file whole or not at all, all of them in one
- * transaction. What cannot be read is passed over and said; it is tried again with each step.
+ * Reads files of the folder that are not known here, and takes in what they hold, some files at a time, every file whole or not at all.
+ * What cannot be read is passed over and said; it is tried again with each step.
  */
 export const readIn = async (
   desk: Desk,
@@ -36,9 +39,17 @@ export const readIn = async (
   first: boolean,
   { heard, signal }: Stepping,
 ): Promise<ReadIn> => {
-  const { fitTogether, idsSpokenOf, readSegment } = await import('../../engine/exchange');
-  const faults: Fault[] = [];
-  const got: Got[] = [];
+  const { readSegment } = await import('../../engine/exchange');
+  const into: Into = { took: 0, erased: 0, segments: new Map(), news: new Set(), faults: [] };
+  let waiting: readonly Got[] = [];
+  let got: Got[] = [];
+  const takeGot = async () => {
+    const collection = await collectionOf(desk, got, first && into.segments.size === 0);
+    const own = ofCollection(got, collection, into);
+    got = [];
+    // On its own first: what waits for a file not read yet need not be judged again with each bite.
+    waiting = [...waiting, ...(await fitIn(desk, own, collection, into))];
+  };
   for (const [i, path] of paths.entries()) {
     heard?.('reading', i, paths.length);
     const bytes = await folder.get(path, signal);
@@ -46,47 +57,69 @@ export const readIn = async (
     if (!bytes) continue;
     const read = readSegment(bytes);
     if (read.ok) got.push({ path, ...read, segment: { ...(await segmentOf(bytes, read.entries)), seen: true } });
-    else faults.push({ fault: stepFault('step: file passed over', { path }), ...problemOf(read.problems[0]) });
+    else {
+      const [problem] = read.problems;
+      into.faults.push({ fault: stepFault('step: file passed over', { path }), ...(problem ? { problem } : {}) });
+    }
+    if (got.length === filesAtOnce) await takeGot();
+    signal?.throwIfAborted();
   }
-  const collection = await collectionOf(desk, got, first);
-  const own = got.filter((each) => each.collection === collection);
-  for (const { path } of got.filter((each) => each.collection !== collection))
-    faults.push({ fault: stepFault('step: file of another collection', { path }) });
-
-  const here = new Map<string, Entry>();
-  for (const entry of [...(await desk.store.entriesWith(idsSpokenOf(own))), ...(await desk.store.erasures())])
-    here.set(entry.id, entry);
-  const { fitting, fresh, notFitting } = fitTogether(own, here);
-  for (const { path, waits, problem } of notFitting)
-    faults.push(
-      waits
-        ? { fault: stepFault('step: file waits', { path }) }
-        : { fault: stepFault('step: file passed over', { path }), problem },
-    );
-  signal?.throwIfAborted();
-  const taken = await takeIn(desk, fresh, collection);
-  if (taken.copied) faults.push({ fault: stepFault('step: copied tablet', {}) });
-  const fits = new Set(fitting.map(({ path }) => path));
-  const segments = new Map(own.flatMap(({ path, segment }) => (fits.has(path) ? [[path, segment] as const] : [])));
-  for (const [path, segment] of segments) await setSegment(desk, path, segment);
-  const newIds = new Set(fresh.map(({ id }) => id));
-  const news = new Set([...segments].flatMap(([path, { ids }]) => (ids.some((id) => newIds.has(id)) ? [path] : [])));
-  return { took: taken.added, erased: taken.erased, segments, news, faults };
+  await takeGot();
+  for (const { path } of await fitIn(desk, waiting, desk.collection, into))
+    into.faults.push({ fault: stepFault('step: file waits', { path }) });
+  return into;
 };
 
-const problemOf = (problem: Fault['problem']) => (problem ? { problem } : {});
+interface Into extends ReadIn {
+  took: number;
+  erased: number;
+  readonly segments: Map<string, Segment>;
+  readonly news: Set<string>;
+  readonly faults: Fault[];
+}
 
-const takeIn = async (desk: Desk, fresh: readonly Entry[], collection: string) => {
-  if (fresh.length === 0) return { added: 0, erased: 0, copied: false };
-  const deed = { id: desk.newId(), name: stepDeed(fresh.length), at: desk.now() };
-  const options = { collection, shared: true as const };
-  const { added, erased, copiedTablet } = await inTurn(desk.store, () => desk.store.takeIn(fresh, deed, options));
-  return { added, erased, copied: copiedTablet };
+const ofCollection = (got: readonly Got[], collection: string, { faults }: Into): readonly Got[] =>
+  got.filter((each) => {
+    if (each.collection !== collection)
+      faults.push({ fault: stepFault('step: file of another collection', { path: each.path }) });
+    return each.collection === collection;
+  });
+
+/** Takes in, in one transaction, all of these files that fit together with what is here. Gives those that wait for others. */
+const fitIn = async (desk: Desk, got: readonly Got[], collection: string, into: Into): Promise<readonly Got[]> => {
+  if (got.length === 0) return [];
+  const { fitTogether, idsSpokenOf } = await import('../../engine/exchange');
+  const here = new Map<string, Entry>();
+  for (const entry of [...(await desk.store.entriesWith(idsSpokenOf(got))), ...(await desk.store.erasures())])
+    here.set(entry.id, entry);
+  const { fitting, fresh, notFitting } = fitTogether(got, here);
+  const waits = new Set<string>();
+  for (const { path, waits: later, problem } of notFitting)
+    if (later) waits.add(path);
+    else into.faults.push({ fault: stepFault('step: file passed over', { path }), problem });
+  if (fresh.length > 0) {
+    const deed = { id: desk.newId(), name: stepDeed(fresh.length), at: desk.now() };
+    const options = { collection, shared: true as const };
+    const taken = await inTurn(desk.store, () => desk.store.takeIn(fresh, deed, options));
+    into.took += taken.added;
+    into.erased += taken.erased;
+    if (taken.copiedTablet) into.faults.push({ fault: stepFault('step: copied tablet', {}) });
+  }
+  const fits = new Set(fitting.map(({ path }) => path));
+  const newIds = new Set(fresh.map(({ id }) => id));
+  for (const { path, segment } of got) {
+    if (!fits.has(path)) continue;
+    await setSegment(desk, path, segment);
+    into.segments.set(path, segment);
+    if (segment.ids.some((id) => newIds.has(id))) into.news.add(path);
+  }
+  return got.filter(({ path }) => waits.has(path));
 };
 
 /** The collection to keep in step. One the device does not have is taken on only where nothing was entered here yet. */
 const collectionOf = async (desk: Desk, got: readonly Got[], first: boolean): Promise<string> => {
-  const said = got.flatMap(({ entries }) => entries.filter(({ kind }) => kind === 'collection'));
+  const asked = first ? got : got.filter(({ collection }) => collection === desk.collection);
+  const said = asked.flatMap(({ entries }) => entries.filter(({ kind }) => kind === 'collection'));
   if (said.some(({ body }) => body.invented === true)) refuse(stepRefusal('step: invented', {}));
   const [theirs, ...more] = new Set(got.map(({ collection }) => collection));
   if (!first || theirs === undefined) return desk.collection;

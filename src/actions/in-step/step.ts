@@ -76,7 +76,10 @@ const steppedWith = async (desk: Desk, folder: Folder, joined: Joined, stepping:
     if (!faults.some((said) => said.fault.code === fault.code)) faults.push({ fault });
   };
   if (await ownAltered(desk, folder, known, writer, stepping.signal)) copied();
-  const unseen = listing.segments.filter((path) => !known.has(path));
+  // First files first, whoever wrote them: what one builds on has mostly been read by then.
+  const unseen = listing.segments
+    .filter((path) => !known.has(path))
+    .sort((one, other) => numberOf(one) - numberOf(other));
   const read = await readIn(desk, folder, unseen, first, stepping);
   faults.push(...read.faults);
   for (const [path, segment] of read.segments) known.set(path, segment);

@@ -44,7 +44,12 @@ export const inStep = {
   switchOff: 'Switch off',
   switchedOff: 'Switched off. What is in the folder stays there.',
   done: 'In step.',
-  doing: { reading: 'Reading what others wrote', writing: 'Writing what the folder lacks', photos: 'Photos both ways' },
+  doing: {
+    reading: 'Reading what others wrote',
+
+    writing: 'Writing what the folder lacks',
+    photos: 'Photos both ways',
+  },
   starting: 'Looking into the folder',
   stoppedTitle: (day: string, time: string) => `The step of ${day}, ${time} did not come to its end`,
 
