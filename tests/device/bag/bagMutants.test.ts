@@ -18,6 +18,7 @@ const crashers = join(import.meta.dirname, '../../files/crashers');
 interface Judged {
   taken: number;
   refused: number;
+  /** Milliseconds the process worked at the slowest: what a busy machine gives to others is not counted. */
   slowest: number;
   readonly codes: Map<string, number>;
 }
@@ -26,9 +27,10 @@ const nothingHere = { allEntries: async () => [], photosHere: async () => [] };
 
 const judge = async (bytes: Uint8Array<ArrayBuffer>, into: Judged): Promise<void> => {
   const file = asFile(bytes);
-  const started = performance.now();
+  const started = process.cpuUsage();
   const read = await opened({ store: '', collection: 'collection/x', file }, nothingHere);
-  into.slowest = Math.max(into.slowest, performance.now() - started);
+  const { user, system } = process.cpuUsage(started);
+  into.slowest = Math.max(into.slowest, (user + system) / 1000);
   if (!read.ok) {
     into.refused++;
     expect(read.problems.length).toBeGreaterThan(0);

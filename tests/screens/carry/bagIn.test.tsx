@@ -86,3 +86,19 @@ it('a damaged bag says which file in it is damaged, and nothing is stored', asyn
   expect(note.textContent).toContain('Nothing was stored');
   expect(await desk.store.photosHere()).toEqual([]);
 });
+
+it('says which photos are missing here, and places those found among picture files', async () => {
+  const desk = await photographed();
+  const kept = keptOn(desk);
+  show(desk, <CarryScreen />);
+  expect(await screen.findByText(/speaks of 2 photos that are not on this device/)).toBeDefined();
+  const files = [picture(1), picture(9)].map((bytes, i) => new File([bytes], `${i}.jpg`, { type: 'image/jpeg' }));
+  await userEvent.upload(screen.getByLabelText('Look for them in picture files'), files);
+  expect(
+    await screen.findByText('1 photo has found its place. 1 file was passed over: nothing here waits for it.', {
+      selector: 'p',
+    }),
+  ).toBeDefined();
+  expect(kept).toEqual([hashOf(picture(1))]);
+  expect(screen.getByText(/speaks of 1 photo that is not on this device/)).toBeDefined();
+});
