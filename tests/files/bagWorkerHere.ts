@@ -28,4 +28,5 @@ export const bagWorkerHere = (answers: BagAnswers): void => {
     }
   }
   vi.stubGlobal('Worker', Here);
+  if (!globalThis.location) vi.stubGlobal('location', { href: 'https://app.example/', origin: 'https://app.example' });
 };

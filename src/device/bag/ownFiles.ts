@@ -6,7 +6,7 @@ const folderName = 'bags';
 /** Held together by all pages that have a bag lying there; a page that gets it alone may sweep. */
 const lockName = 'bags lying ready';
 
-const root = (): Promise<FileSystemDirectoryHandle> | undefined => navigator.storage?.getDirectory?.();
+const root = (): Promise<FileSystemDirectoryHandle> | undefined => globalThis.navigator?.storage?.getDirectory?.();
 
 /** A handle only workers have; TypeScript's DOM types for pages leave it out. */
 interface SyncFile {
@@ -75,7 +75,7 @@ export const holdReady = (): (() => void) => {
   const until = new Promise<void>((go) => {
     release = go;
   });
-  void navigator.locks?.request(lockName, { mode: 'shared' }, () => until);
+  void globalThis.navigator?.locks?.request(lockName, { mode: 'shared' }, () => until);
   return release;
 };
 
@@ -88,5 +88,5 @@ export const sweepReady = async (): Promise<void> => {
       if (!(error instanceof DOMException)) throw error;
     }
   };
-  await navigator.locks?.request(lockName, { ifAvailable: true }, (lock) => (lock ? sweep() : undefined));
+  await globalThis.navigator?.locks?.request(lockName, { ifAvailable: true }, (lock) => (lock ? sweep() : undefined));
 };
