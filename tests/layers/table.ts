@@ -73,7 +73,7 @@ const deeds = [
 ];
 const ui = ['react', 'react-dom', 'wouter'];
 /** Scales and shapes of the drawings. */
-const drawing = ['d3-scale', 'd3-shape'];
+const drawing = ['d3-array', 'd3-shape'];
 const page: Part = { imports: ['actions', ...engine, 'words', 'screens/parts', 'screens/shell'], packages: ui };
 
 /**

@@ -1,8 +1,8 @@
-import type { ScaleLinear } from 'd3-scale';
+import type { StraightScale } from './straightScale';
 
 interface AxesProps {
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
+  readonly x: StraightScale;
+  readonly y: StraightScale;
   readonly xTicks: readonly number[];
   readonly yTicks: readonly number[];
   readonly xText: (value: number) => string;

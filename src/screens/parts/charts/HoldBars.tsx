@@ -1,9 +1,9 @@
-import { scaleLinear } from 'd3-scale';
 import { useId } from 'react';
 import { date, number, w } from '../../../words';
 import { Axes } from './Axes';
 import { ChartFrame, type LegendRow } from './ChartFrame';
 import { Hatch } from './Hatch';
+import { straightScale } from './straightScale';
 
 const words = w.charts;
 
@@ -124,7 +124,7 @@ function HoldDrawing({ rows, width, most }: HoldDrawingProps) {
   const narrow = width < 460;
   const left = narrow ? 88 : 176;
   const right = narrow ? 12 : 150;
-  const x = scaleLinear([0, most], [left, width - right]).nice();
+  const x = straightScale([0, most], [left, width - right]).nice();
   const dividersBefore = (i: number): number => rows.slice(0, i + 1).filter(({ after }) => after !== undefined).length;
   const top = (i: number): number => head + (i + dividersBefore(i)) * rowHeight;
   const bottom = top(rows.length - 1) + rowHeight;
@@ -135,7 +135,7 @@ function HoldDrawing({ rows, width, most }: HoldDrawingProps) {
       </defs>
       <Axes
         x={x}
-        y={scaleLinear([0, 1], [bottom, head])}
+        y={straightScale([0, 1], [bottom, head])}
         xTicks={x.ticks(narrow ? 4 : 8)}
         yTicks={[]}
         xText={(value) => number(value, 1)}

@@ -1,10 +1,10 @@
-import { scaleLinear } from 'd3-scale';
 import { line as lineShape } from 'd3-shape';
 import { useId } from 'react';
 import { number, share, w } from '../../../words';
 import { Axes } from './Axes';
 import { ChartFrame } from './ChartFrame';
 import { Hatch } from './Hatch';
+import { straightScale } from './straightScale';
 
 const words = w.charts;
 
@@ -77,8 +77,8 @@ function LifeDrawing({ steps, fit, median, width }: LifeCurveProps & { readonly 
   const id = useId();
   const known = steps.flatMap(({ from, to }) => [from, ...(to === null ? [] : [to])]);
   const most = Math.max(1, ...known, ...fit.map(({ months }) => months)) * 1.05;
-  const x = scaleLinear([0, most], [margin.left, width - margin.right]);
-  const y = scaleLinear([0, 1], [height - margin.bottom, margin.top]);
+  const x = straightScale([0, most], [margin.left, width - margin.right]);
+  const y = straightScale([0, 1], [height - margin.bottom, margin.top]);
   const curve = (of: 'value' | 'low' | 'high'): string =>
     lineShape<LifeCurveProps['fit'][number]>(
       (p) => x(p.months),

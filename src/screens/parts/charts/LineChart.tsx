@@ -1,9 +1,9 @@
-import { scaleLinear } from 'd3-scale';
 import { area as areaShape, line as lineShape } from 'd3-shape';
 import type { ReactNode } from 'react';
 import { w } from '../../../words';
 import { Axes } from './Axes';
 import { ChartFrame } from './ChartFrame';
+import { straightScale } from './straightScale';
 
 const words = w.charts;
 
@@ -56,8 +56,8 @@ function LineDrawing({
 }: LineChartProps & { readonly width: number }) {
   const xs = [...line.map((p) => p.x), ...points.map((p) => p.x)];
   const ys = [...line.map((p) => p.high), ...points.map((p) => p.y)];
-  const x = scaleLinear(domain ?? [0, Math.max(...xs)], [margin.left, width - margin.right]);
-  const y = scaleLinear(domain ?? [0, Math.max(...ys) * 1.05], [height - margin.bottom, margin.top]);
+  const x = straightScale(domain ?? [0, Math.max(...xs)], [margin.left, width - margin.right]);
+  const y = straightScale(domain ?? [0, Math.max(...ys) * 1.05], [height - margin.bottom, margin.top]);
   const rows = [...line];
   const band = areaShape<LineChartProps['line'][number]>(
     (p) => x(p.x),

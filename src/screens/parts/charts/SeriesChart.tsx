@@ -1,4 +1,3 @@
-import { scaleLinear } from 'd3-scale';
 import { area as areaShape, line as lineShape } from 'd3-shape';
 import { useId } from 'react';
 import { dayNumber } from '../../../engine/record';
@@ -7,6 +6,7 @@ import { Axes } from './Axes';
 import { ChartFrame } from './ChartFrame';
 import { Hatch } from './Hatch';
 import { type NumberedLine, NumberedLines, numberRow, rowsOf } from './NumberedLines';
+import { straightScale } from './straightScale';
 
 const words = w.charts;
 
@@ -127,7 +127,7 @@ const numberedIn = (breaks: Rows, marks: Rows): readonly NumberedLine[] =>
 
 const yearsAcross = ({ points, forecast }: SeriesChartProps, width: number) => {
   const years = [...points.map(({ day }) => day), ...(forecast ? [forecast.day] : [])].map(yearOf);
-  return scaleLinear([Math.min(...years) - 0.25, Math.max(...years) + 0.25], [margin.left, width - margin.right]);
+  return straightScale([Math.min(...years) - 0.25, Math.max(...years) + 0.25], [margin.left, width - margin.right]);
 };
 
 /** Where the ground line lies: the more rows of numbers over the drawing, the further down. */
@@ -153,9 +153,9 @@ function SeriesDrawing({ width, ...props }: SeriesChartProps & { readonly width:
   const every = [...points, ...(forecast ? [forecast] : [])];
   const most = Math.max(...every.map(({ high }) => high));
   const least = Math.min(...every.map(({ low }) => low), ...(level && unit === 'index' ? [level.value] : []));
-  const domain =
+  const domain: [number, number] =
     unit === 'index' ? [Math.max(0, Math.floor((least - 2) / 10) * 10), 100] : [0, most > 0 ? most * 1.08 : 1];
-  const y = scaleLinear(domain, [foot, foot - body]);
+  const y = straightScale(domain, [foot, foot - body]);
   const spans = spansOf(points);
   const line = lineShape<SeriesChartPoint>(
     (p) => x(yearOf(p.day)),
