@@ -63,7 +63,8 @@ async function show({ hash, touch = [] }: Screen): Promise<string> {
   for (const name of touch) {
     const button = page
       .getByRole('button', { name, exact: true, pressed: false })
-      .or(page.getByRole('button', { name, exact: true }));
+      .or(page.getByRole('button', { name, exact: true }))
+      .or(page.getByRole('radio', { name }));
     if (await button.first().isVisible()) await button.first().click();
     await page.waitForTimeout(100);
   }

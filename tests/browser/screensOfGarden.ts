@@ -11,7 +11,7 @@ export interface Screen {
   readonly hash: string;
   /** On the ladder: larger controls, further apart. */
   readonly field?: true;
-  /** Names of buttons to touch once the screen is there; one that is not there has been touched before. */
+  /** Names of buttons, or of tiles of a choice, to touch once the screen is there; one that is not there has been touched before. */
   readonly touch?: readonly string[];
   /** The last touch opens a sheet over it. */
   readonly sheet?: true;
@@ -156,6 +156,11 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     { name: 'next steps', hash: '#/next-steps' },
     { name: 'carry', hash: '#/carry' },
     { name: 'settle', hash: '#/carry/settle' },
+    { name: 'in step', hash: '#/carry/in-step' },
+    { name: 'bring: list', hash: '#/carry/bring' },
+    { name: 'bring: photos', hash: '#/carry/bring', touch: [w.bring.ways.photos] },
+    { name: 'bring: report', hash: '#/carry/bring', touch: [w.bring.ways.report] },
+    { name: 'keeping', hash: '#/keeping' },
     { name: 'method', hash: '#/method' },
     { name: 'settings', hash: '#/settings' },
     { name: 'eye check', hash: '#/eye-check' },
