@@ -1,4 +1,4 @@
-import type { Desk } from '../desk';
+import type { Desk } from './desk';
 
 const versions = new WeakMap<Desk['store'], number>();
 

@@ -5,6 +5,7 @@ import type { Reason } from '../engine/record';
 import { clockWent } from './clocks';
 import type { Desk, Question } from './desk';
 import { ask } from './questions/question';
+import { rememberedVersion } from './remembered';
 
 /** How safely the record lies on this device. Our own count: what the browser says of its space is no gauge. */
 export interface StorageHealth {
@@ -25,7 +26,7 @@ export const storageHealth = (desk: Desk): Question<StorageHealth> =>
   ask(
     desk,
     'storageHealth',
-    () => `${desk.store.changes()} ${asked}`,
+    () => `${desk.store.changes()} ${rememberedVersion(desk)} ${asked}`,
     async () => {
       const [persisted, held, forgets] = await Promise.all([isPersisted(), desk.store.held(), looksPrivate()]);
       const secure = isSecureAddress();

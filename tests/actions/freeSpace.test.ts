@@ -9,6 +9,7 @@ import {
   photoAway,
   photosInBag,
   type Question,
+  storageHealth,
 } from '../../src/actions';
 import { idPart } from '../../src/engine/record';
 import { jpeg, tiff } from '../device/photo/camera';
@@ -107,6 +108,16 @@ test('left off in the middle, each photo is either here or noted in the bag, nev
     const here = (await desk.store.photo(name)) !== undefined;
     expect(here).toBe((await answer(desk, (on) => photoAway(on, `photo/${name}`))) === null);
   }
+});
+
+test('what the device holds is told anew once photos have left it', async () => {
+  const { desk, old } = await withPhotos(9);
+  const question = storageHealth(desk);
+  const leave = question.subscribe(() => undefined);
+  await expect.poll(() => question.get()?.photos).toBe(4);
+  await done(freePhotos(desk, [old], bagOf([old])));
+  await expect.poll(() => question.get()?.photos).toBe(3);
+  leave();
 });
 
 test('a photo that comes back from its bag is here again', async () => {

@@ -2,7 +2,7 @@ import { deviceBox } from '../../device/box';
 import { StoreProblem } from '../../device/storeProblem';
 import type { Desk } from '../desk';
 import { inTurn } from '../inTurn';
-import { rememberedAnew } from './remembered';
+import { rememberedAnew } from '../remembered';
 
 /** What left this device. */
 export interface Carried {

@@ -4,7 +4,7 @@ import { inTurn } from '../inTurn';
 import { attempt, refuse } from '../outcome';
 import { ask } from '../questions/question';
 import { refusal } from '../reasonCodes';
-import { rememberedAnew, rememberedVersion } from './remembered';
+import { rememberedAnew, rememberedVersion } from '../remembered';
 
 /** A bag the person opened again, every hash in it checked. */
 export interface BagSeen {

@@ -1,7 +1,7 @@
 import { type BodyOf, type Current, idPart } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 import { ask } from '../questions/question';
-import { rememberedVersion } from './remembered';
+import { rememberedVersion } from '../remembered';
 
 /** 'older': what belongs to rounds before the last one of its work. */
 export type WhichPhotos = 'older' | 'all';

@@ -1,3 +1,4 @@
+export { rememberedAnew, rememberedVersion } from '../remembered';
 export { type Carried, type CarriedRow, carriedOut, lastFiles, lastFilesOf } from './carriedOut';
 export { type ErasedRow, erasedPhoto, erasedSoFar } from './erased';
 export { type EraseName, eraseName } from './eraseName';
@@ -16,6 +17,5 @@ export {
 } from './lookThrough';
 export { askToKeep, notNow, persistenceWanted } from './persistence';
 export { photosInBag } from './photosInBag';
-export { rememberedAnew, rememberedVersion } from './remembered';
 export { type SinceCarried, sinceCarried } from './sinceCarried';
 export { type NamesFound, type Naming, namesFound, whatNames } from './whatNames';

@@ -8,7 +8,7 @@ import { inTurn } from '../inTurn';
 import { attempt, refuse } from '../outcome';
 import { ask } from '../questions/question';
 import { refusal } from '../reasonCodes';
-import { rememberedAnew, rememberedVersion } from './remembered';
+import { rememberedAnew, rememberedVersion } from '../remembered';
 
 /** What looking through everything came to, and on which day. */
 export interface Checked extends LookedThrough {

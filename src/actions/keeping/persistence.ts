@@ -2,8 +2,8 @@ import { deviceBox } from '../../device/box';
 import { isPersisted } from '../../device/persistence';
 import type { Desk, Question } from '../desk';
 import { ask } from '../questions/question';
+import { rememberedAnew, rememberedVersion } from '../remembered';
 import { askPersistence, type StorageHealth } from '../storageHealth';
-import { rememberedAnew, rememberedVersion } from './remembered';
 
 const askedKey = 'patina-round.asked to keep';
 

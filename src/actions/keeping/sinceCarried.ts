@@ -1,8 +1,8 @@
 import type { BodyOf, Entry } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 import { ask } from '../questions/question';
+import { rememberedVersion } from '../remembered';
 import { type CarriedRow, carriedRows } from './carriedOut';
-import { rememberedVersion } from './remembered';
 
 /** What lies on this device only, as far as this device knows. */
 export interface SinceCarried {
