@@ -20,8 +20,8 @@ export function CarryScreen() {
       <Notice title={words.plain} />
       <ToSettle />
       <CarryOut />
-      <OtherWays />
       {mode === 'writing' ? <CarryIn /> : <Notice kind="caution" title={words.readingOnly} />}
+      <OtherWays />
     </Page>
   );
 }
