@@ -3,6 +3,7 @@ import { switchOnServer } from '../../actions';
 import { w } from '../../words';
 import { Button, Field } from '../parts';
 import { useDesk } from '../shell';
+import { UnderWay } from './UnderWay';
 import type { useStepping } from './useStepping';
 
 const words = w.inStep;
@@ -25,7 +26,7 @@ export function Access({ known = '', label, stepping }: AccessProps) {
     event.preventDefault();
     setTried(true);
     if (account.trim() === '' || password === '') return;
-    void stepping.go((given) => switchOnServer(desk, { account, password }, given));
+    void stepping.go('server', (given) => switchOnServer(desk, { account, password }, given));
   };
   return (
     <form onSubmit={submit} noValidate className="stack not-printed">
@@ -45,6 +46,7 @@ export function Access({ known = '', label, stepping }: AccessProps) {
         maxLength={500}
         error={missing(password, words.passwordMissing)}
       />
+      {stepping.at === 'server' && <UnderWay {...stepping} />}
       <div className="row">
         <Button type="submit" kind="main" disabled={stepping.far !== undefined}>
           {label}

@@ -4,6 +4,7 @@ import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { Joined } from './Joined';
 import { SwitchOn } from './SwitchOn';
+import { useStepping } from './useStepping';
 import './inStep.css';
 
 const words = w.inStep;
@@ -12,6 +13,8 @@ const words = w.inStep;
 export function InStepScreen() {
   const desk = useDesk();
   const inStep = useQuestion(inStepOf(desk));
+  // Kept over switching on: the first step begins on one part of the screen and ends on the other.
+  const stepping = useStepping();
   return (
     <Page title={words.title} lead={words.lead} back={{ to: pathTo.carry(), label: w.carry.title }} narrow>
       {desk.invented ? (
@@ -21,9 +24,9 @@ export function InStepScreen() {
       ) : !inStep ? (
         <Reading />
       ) : inStep.joined ? (
-        <Joined joined={inStep.joined} inStep={inStep} />
+        <Joined joined={inStep.joined} inStep={inStep} stepping={stepping} />
       ) : (
-        <SwitchOn canPick={inStep.canPick} />
+        <SwitchOn canPick={inStep.canPick} stepping={stepping} />
       )}
       <Section title={words.elsewhere} lead={words.elsewhereLead}>
         <div className="row not-printed">

@@ -4,7 +4,7 @@ import { Button, Notice, Section } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
 import { Access } from './Access';
 import { UnderWay } from './UnderWay';
-import { useStepping } from './useStepping';
+import type { useStepping } from './useStepping';
 import { WhoIsInIt } from './WhoIsInIt';
 
 const words = w.inStep;
@@ -17,30 +17,33 @@ const counted = (entries: number, photos: number) =>
 interface JoinedProps {
   readonly joined: JoinedTo;
   readonly inStep: InStep;
+  readonly stepping: ReturnType<typeof useStepping>;
 }
 
 /** On: what is waiting, when it was last in step, what stands against it, and who else is in it. */
-export function Joined({ joined, inStep }: JoinedProps) {
+export function Joined({ joined, inStep, stepping }: JoinedProps) {
   const desk = useDesk();
-  const stepping = useStepping();
   const off = useDeed();
   const { waiting, atHand } = inStep;
   const { last, stopped } = joined;
   const waits = waiting.entries + waiting.photos > 0;
-  const byTap = () => stepping.go((given) => step(desk, { ...given, tapped: true }));
+  const byTap = () => stepping.go('joined', (given) => step(desk, { ...given, tapped: true }));
   const out = () =>
     off.run(
       () => switchOff(desk),
       () => say(words.switchedOff),
     );
-  const refused = stepping.refused ?? off.refused;
+  // Asked for where the password is typed again, it is told there.
+  const toldHere = stepping.at !== undefined && (atHand || stepping.at !== 'server');
   return (
     <>
       <Section title={words.where[joined.way](joined.name)} lead={words.byItself}>
         <p className="strong">{last ? words.lastAt(day(last.at), time(last.at)) : words.never}</p>
-        <p className={waits ? 'strong' : 'soft'}>
-          {waits ? words.waiting(...counted(waiting.entries, waiting.photos)) : words.nothingWaits}
-        </p>
+        {(last || waits) && (
+          <p className={waits ? 'strong' : 'soft'}>
+            {waits ? words.waiting(...counted(waiting.entries, waiting.photos)) : words.nothingWaits}
+          </p>
+        )}
         {last && last.took + last.photosIn > 0 && (
           <p className="soft">{words.came(...counted(last.took, last.photosIn))}</p>
         )}
@@ -48,13 +51,13 @@ export function Joined({ joined, inStep }: JoinedProps) {
           <p className="soft">{words.went(...counted(last.gave, last.photosOut))}</p>
         )}
         {last && last.erased > 0 && <p>{words.erased(last.erased)}</p>}
-        {refused && !stepping.far && <Notice kind="problem" title={refused} />}
-        {stopped && !refused && !stepping.far && (
+        {off.refused && <Notice kind="problem" title={off.refused} />}
+        {stopped && !stepping.refused && !stepping.far && (
           <Notice kind="caution" title={words.stoppedTitle(day(stopped.at), time(stopped.at))}>
             <p>{sayReason(stopped.reason)}</p>
           </Notice>
         )}
-        <UnderWay {...stepping} />
+        {toldHere && <UnderWay {...stepping} />}
         {!stepping.far && (
           <div className="row not-printed">
             {atHand && (

@@ -4,29 +4,32 @@ import { Button, Notice, Section } from '../parts';
 import { useDesk } from '../shell';
 import { Access } from './Access';
 import { UnderWay } from './UnderWay';
-import { useStepping } from './useStepping';
+import type { useStepping } from './useStepping';
 
 const words = w.inStep;
 
+interface SwitchOnProps {
+  readonly canPick: boolean;
+  readonly stepping: ReturnType<typeof useStepping>;
+}
+
 /** Off: which folder it may be, and what goes into it. */
-export function SwitchOn({ canPick }: { readonly canPick: boolean }) {
+export function SwitchOn({ canPick, stepping }: SwitchOnProps) {
   const desk = useDesk();
-  const stepping = useStepping();
-  const { go, far, refused } = stepping;
+  const { go, at, far } = stepping;
   return (
     <>
       <Notice kind="caution" title={words.goes}>
         <p>{words.begin}</p>
       </Notice>
-      {refused && <Notice kind="problem" title={refused} />}
-      <UnderWay {...stepping} />
       <Section title={words.serverTitle} lead={words.serverLead}>
         <Access label={words.switchOn} stepping={stepping} />
       </Section>
       <Section title={words.pickTitle} lead={canPick ? words.pickLead : words.pickNot}>
+        {at === 'picked' && <UnderWay {...stepping} />}
         {canPick && (
           <div className="row not-printed">
-            <Button onClick={() => go((given) => switchOnPicked(desk, given))} disabled={far !== undefined}>
+            <Button onClick={() => go('picked', (given) => switchOnPicked(desk, given))} disabled={far !== undefined}>
               {words.pick}
             </Button>
           </div>

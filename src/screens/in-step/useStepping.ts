@@ -9,9 +9,13 @@ interface Far {
   readonly all: number;
 }
 
+/** Where on the screen it was asked for: what is told of it stands there. */
+export type AskedAt = 'server' | 'picked' | 'joined';
+
 /** A step asked for by a tap: how far it is, and a way to leave off. Leaving the screen does not end it. */
 export function useStepping() {
   const [far, setFar] = useState<Far>();
+  const [at, setAt] = useState<AskedAt>();
   const off = useRef<AbortController>(null);
   const here = useRef(true);
   const { run, refused } = useDeed();
@@ -21,7 +25,11 @@ export function useStepping() {
       here.current = false;
     };
   }, []);
-  const go = async (deed: (stepping: Stepping) => Promise<Outcome<{ readonly stepped?: unknown }>>) => {
+  const go = async (
+    askedAt: AskedAt,
+    deed: (stepping: Stepping) => Promise<Outcome<{ readonly stepped?: unknown }>>,
+  ) => {
+    setAt(askedAt);
     off.current = new AbortController();
     setFar({ done: 0, all: 0 });
     const { signal } = off.current;
@@ -32,5 +40,5 @@ export function useStepping() {
     );
     setFar(undefined);
   };
-  return { go, far, refused, leaveOff: () => off.current?.abort() } as const;
+  return { go, at, far, refused, leaveOff: () => off.current?.abort() } as const;
 }

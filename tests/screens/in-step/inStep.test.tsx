@@ -1,11 +1,15 @@
 import { createHash } from 'node:crypto';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { addSculpture, type Desk, joinFolder } from '../../../src/actions';
-import { type FolderHandle, folderReason, memoryFolder } from '../../../src/device/folder';
+import { type FolderHandle, folderReason, memoryFolder, pickedFolder } from '../../../src/device/folder';
 import { StoreProblem } from '../../../src/device/storeProblem';
 import { InStepScreen } from '../../../src/screens/in-step';
+import { nodeHandle } from '../../device/folder/nodeHandle';
 import { axeFaults } from '../axe';
 import { aWork, done, freshDesk, show } from '../deskwork';
 
@@ -129,6 +133,23 @@ describe('Keep in step', () => {
     expect(await button('Go on')).toBeDefined();
     expect((screen.getByLabelText('Name') as HTMLInputElement).value).toBe('garden');
     expect((screen.getByLabelText('Password') as HTMLInputElement).value).toBe('');
+  });
+
+  it('a folder of another collection: nothing is switched on, and the reason stays to be read', async () => {
+    const user = userEvent.setup();
+    const path = await mkdtemp(join(tmpdir(), 'in-step-'));
+    vi.stubGlobal('showDirectoryPicker', async () => nodeHandle(path));
+    const [mine, theirs] = [await freshDesk(20), await freshDesk(21)];
+    for (const desk of [mine, theirs]) await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+    await joinFolder(theirs, pickedFolder(nodeHandle(path)), shared);
+    const { setMeta } = mine.store;
+    // Only a browser can keep such a handle.
+    mine.store.setMeta = async (key, value) => (key === 'in step folder' ? undefined : setMeta(key, value));
+    show(mine, <InStepScreen />);
+    await user.click(await button('Choose a folder'));
+    expect((await screen.findByRole('alert')).textContent).toContain('The folder holds another collection');
+    expect(await button('Choose a folder')).toBeDefined();
+    await rm(path, { recursive: true });
   });
 
   it('switched off, it is as it was before, and the folder is left as it is', async () => {
