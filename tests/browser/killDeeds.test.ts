@@ -127,6 +127,16 @@ const same = (a: There, b: There): boolean =>
   [...a.entries].every((id) => b.entries.has(id)) &&
   [...a.photos].every((name) => b.photos.has(name));
 
+/** What is there that was not told of, and the other way round. */
+const between = (told: There, there: There): string => {
+  const apart = (a: ReadonlySet<string>, b: ReadonlySet<string>) => [...a].filter((name) => !b.has(name)).length;
+  return [
+    `entries +${apart(there.entries, told.entries)} -${apart(told.entries, there.entries)}`,
+    `photos +${apart(there.photos, told.photos)} -${apart(told.photos, there.photos)}`,
+    `touches ${told.touches} to ${there.touches}, settled ${told.settled} to ${there.settled}`,
+  ].join(', ');
+};
+
 /** One life: deeds until it is taken, at any moment or close after a call to the store was announced. Gives what was under way. */
 async function livedAndKilled(known: Known, seed: number, draw: ReturnType<typeof seeded>) {
   tablet ??= await startTablet();
@@ -223,7 +233,7 @@ test(
       const where = `kill ${sums.kills + 1}, within ${life.underWay?.call ?? 'nothing'}`;
       if (life.ended) harms.push(`${where}: a deed failed before the kill: ${life.ended}`);
       if (missing.length > 0) harms.push(`${where}: ${missing.length} lost`);
-      if (!isWhole && !isNone) harms.push(`${where}: half of it is there`);
+      if (!isWhole && !isNone) harms.push(`${where}: half of it is there: ${between(life.acknowledged, there)}`);
       harms.push(...found.faults.map((fault) => `${where}: ${fault}`));
       if (isWhole) known = whole;
       else known = isNone ? life.acknowledged : { ...there, imports: known.imports };

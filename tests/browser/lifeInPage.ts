@@ -76,7 +76,8 @@ const opened = async (): Promise<Store> => {
   // The lock of a tab that was killed is let go by the browser a moment later.
   for (let tries = 0; tries < 100; tries++) {
     const opening = await openDesk();
-    if (opening.state !== 'open') throw new Error(opening.reason.code);
+    if (opening.state !== 'open')
+      throw new Error(`${opening.state}: ${opening.reason.code} ${JSON.stringify(opening.reason.params)}`);
     if (opening.desk.store.mode === 'writing') return opening.desk.store;
     opening.desk.store.close();
     await new Promise((go) => setTimeout(go, 50));
