@@ -3,7 +3,7 @@ import { treatments } from '../trade';
 import type { ColumnUse } from './columns';
 import { fingerprint } from './fingerprint';
 import { folded } from './folded';
-import { matchWork, matchZones, type WorkHere } from './matching';
+import { type Match, matchWork, matchZones, type WorkHere } from './matching';
 import { type DayOrder, readDay } from './readDay';
 import { bringReason } from './reasonCodes';
 import type { ListRow } from './splitRows';
@@ -54,14 +54,16 @@ export const cellsFor = (row: Pick<ListRow, 'cells'>, uses: readonly ColumnUse[]
   row.cells.filter((_, i) => uses[i] === use).map((cell) => cell.trim());
 
 /** The row of trade/treatments a text names letter by letter; anything else is the person's to choose. */
-export const typeNamed = (text: string): string | undefined =>
-  treatments.find(({ id, name }) => [id, name].some((n) => folded(n) === folded(text)))?.id;
+export const typeNamed = (text: string): string | undefined => byName.get(folded(text));
+
+const byName = new Map(treatments.flatMap(({ id, name }) => [id, name].map((text) => [folded(text), id] as const)));
 
 /** Every row read, in the order of the list. A row that says what one before it says is not taken a second time. */
 export const readList = (rows: readonly ListRow[], reading: Reading): readonly RowRead[] => {
   const seen = new Map<string, number>();
+  const matching = matchedOnce(reading.works);
   return rows.map((row) => {
-    const read = readRow(row, reading);
+    const read = readRow(row, reading, matching);
     if (!read.treatment) return read;
     const name = idOfTreatment(read.treatment);
     const before = seen.get(name);
@@ -80,16 +82,36 @@ export const idOfTreatment = ({ sculpture, zones, type, date, ...rest }: Brought
   return `brought-${fingerprint(JSON.stringify([sculpture, zones.toSorted(), type, date, product, coats, by, note]))}`;
 };
 
-const readRow = (row: ListRow, reading: Reading): RowRead => {
+/** A list names the same few works and zones again and again: each is looked up once. */
+const matchedOnce = (works: readonly WorkHere[]) => {
+  const byText = new Map<string, Match<WorkHere>>();
+  const byZones = new Map<string, Match<readonly string[]>>();
+  return {
+    work: (text: string) => once(byText, text, () => matchWork(text, works)),
+    zones: (text: string, work: WorkHere) => once(byZones, `${work.thing} ${text}`, () => matchZones(text, work)),
+  };
+};
+
+const once = <T>(known: Map<string, T>, key: string, find: () => T): T => {
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const found = find();
+  known.set(key, found);
+  return found;
+};
+
+type Matching = ReturnType<typeof matchedOnce>;
+
+const readRow = (row: ListRow, reading: Reading, matching: Matching): RowRead => {
   const { uses } = reading;
   const cell = (use: ColumnUse) => cellsFor(row, uses, use)[0] ?? '';
   const problems: Reason[] = [];
   const remarks: Reason[] = [];
   const note = cellsFor(row, uses, 'note').filter((text) => text !== '');
 
-  const work = workOf(cell('work'), reading);
+  const work = workOf(cell('work'), reading, matching);
   if ('problem' in work) problems.push(work.problem);
-  const zones = 'found' in work ? matchZones(cell('zones'), work.found) : undefined;
+  const zones = 'found' in work ? matching.zones(cell('zones'), work.found) : undefined;
   if (zones && 'problem' in zones) problems.push(zones.problem);
   const day = readDay(cell('date'), reading.order, reading.today);
   if (day.problem) problems.push(day.problem);
@@ -122,11 +144,11 @@ const readRow = (row: ListRow, reading: Reading): RowRead => {
   return { line, cells, treatment, problems, remarks };
 };
 
-const workOf = (text: string, { uses, works, workForAll, workFor }: Reading) => {
+const workOf = (text: string, { uses, works, workForAll, workFor }: Reading, matching: Matching) => {
   const chosen = uses.includes('work') ? workFor[folded(text)] : workForAll;
   const found = works.find(({ thing }) => thing === chosen);
   if (found) return { found };
-  return uses.includes('work') ? matchWork(text, works) : { problem: bringReason('bring: work missing', {}) };
+  return uses.includes('work') ? matching.work(text) : { problem: bringReason('bring: work missing', {}) };
 };
 
 const typeOf = (text: string, { uses, typeForAll, typeFor }: Reading): string | Reason => {

@@ -66,7 +66,7 @@ function Day({ day, work }: { readonly day: PhotosOfDay; readonly work: PhotosOf
       {rest > 0 && <p className="soft">{words.more(rest)}</p>}
       {refused && <Notice kind="problem" title={refused} />}
       <Select
-        label={words.roundOf(name)}
+        label={day.day === '' ? words.roundOfNoDay : words.roundOf(name)}
         value={day.round ?? several}
         onChange={give}
         options={[

@@ -28,7 +28,7 @@ export interface OpenList {
 }
 
 /** Shown row by row and taken in one deed; longer lists come in parts. */
-const mostRows = 5000;
+const mostRows = 2000;
 const longestName = 300;
 
 /** What the person has said of how the list is to be read. */
@@ -62,7 +62,13 @@ export const useList = (works: readonly WorkHere[]) => {
   };
   const change = (more: Partial<Said>) => setSaid((before) => before && { ...before, ...more });
   const today = desk.today();
-  const read = useMemo(() => list && said && understood(list, said, works, today), [list, said, works, today]);
+  // Where it comes from changes no row: typing it reads nothing anew.
+  const { heads, uses, order, workForAll, typeForAll, workFor, typeFor } = said ?? {};
+  const read = useMemo(() => {
+    if (!list || heads === undefined || !uses || !workFor || !typeFor) return undefined;
+    const how = { heads, uses, order, workForAll: workForAll ?? '', typeForAll: typeForAll ?? '', workFor, typeFor };
+    return understood(list, how, works, today);
+  }, [list, heads, uses, order, workForAll, typeForAll, workFor, typeFor, works, today]);
   return { list, said, read, problem, open, change, close: () => setList(undefined) } as const;
 };
 
@@ -99,7 +105,7 @@ const distinct = (texts: readonly string[]): readonly string[] => {
 };
 
 /** Every row as it is understood, and what has to be asked for that. */
-const understood = ({ rows }: OpenList, said: Said, works: readonly WorkHere[], today: string) => {
+const understood = ({ rows }: OpenList, said: Omit<Said, 'source'>, works: readonly WorkHere[], today: string) => {
   const body = said.heads ? rows.slice(1) : rows;
   const { uses } = said;
   const ofUse = (use: ColumnUse) => body.flatMap((row) => cellsFor(row, uses, use).slice(0, 1));

@@ -87,7 +87,7 @@ export const bring = {
   noDay: 'Without a date in the photo',
   photos: (n: number) => (n === 1 ? '1 photo' : `${n} photos`),
   more: (n: number) => `and ${n} more`,
-  round: 'Round',
+  roundOfNoDay: 'Round of those without a date',
   roundOf: (day: string) => `Round of ${day}`,
   noRound: 'No round',
   several: 'Several',
