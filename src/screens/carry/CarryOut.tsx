@@ -25,6 +25,11 @@ interface HowFar {
   readonly all: number;
 }
 
+const labelOf = (make: Make, far: HowFar | 'begun'): string => {
+  if (make !== 'bag') return words.preparing;
+  return far !== 'begun' && far.stage === 'reading back' ? words.readingBack : words.preparingBag;
+};
+
 /** Choose, prepare, see what the file still holds, and only then let it leave. */
 export function CarryOut() {
   const desk = useDesk();
@@ -146,7 +151,7 @@ export function CarryOut() {
           </div>
           {preparing && (
             <Progress
-              label={preparing !== 'begun' && preparing.stage === 'reading back' ? words.readingBack : words.preparing}
+              label={labelOf(make, preparing)}
               {...(preparing === 'begun' ? {} : { done: preparing.done, all: preparing.all })}
               {...(make === 'bag' ? { onCancel: leaveOff } : {})}
             />

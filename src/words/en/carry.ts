@@ -22,7 +22,7 @@ export const carry = {
   bagSize: (n: number, count: string, size: string) =>
     n === 0
       ? 'No photo goes with it: only the survey and its papers.'
-      : `${n === 1 ? '1 photo goes' : `${count} photos go`} with it: about ${size}.`,
+      : `${n === 1 ? '1 photo goes' : `${count} photos go`} with it (${size}), beside the survey and its papers.`,
   bagMissing: (n: number, count: string) =>
     n === 1
       ? 'The picture of 1 photo is not on this device, and not in the bag.'
@@ -35,6 +35,7 @@ export const carry = {
     n === 0 ? 'No photo is in it.' : `${n === 1 ? '1 photo is' : `${count} photos are`} in it (${size}).`,
   preparedBag: 'The bag is ready, and was read back whole. It still holds:',
   bagLeft: 'The bag lies where you chose, and was read back whole. It holds:',
+  preparingBag: 'Writing the bag …',
   readingBack: 'Reading it back to be sure …',
   straight: 'Write it straight into a file',
   outLeft: 'Left off. Nothing was kept of it.',
@@ -75,7 +76,7 @@ export const carry = {
     look: 'Looks',
     treatment: 'Logbook entries',
     interpretation: 'Thoughts, with names',
-    photo: 'Photos (what they are, not the pictures)',
+    photo: 'Photos',
     outline: 'Outlines of zones',
     runOff: 'Run-off between zones',
     station: 'Stations',
@@ -85,6 +86,9 @@ export const carry = {
     reading: 'Instrument readings',
     agreedColour: 'Agreed colours, with names',
     erasure: 'What was erased, and why',
+    holdRules: 'Rules of how long wax holds',
+    climate: 'Air around the works',
+    eyeCheck: 'Checks of the eye',
     'persons named in entries': 'Entries that name a person',
     notes: 'Notes in free words',
   } as Readonly<Record<string, string>>,
