@@ -19,6 +19,8 @@ export interface BagStep {
 
 export interface BagWay {
   heard?(step: BagStep): void;
+  /** Rows of an answer that is too long to be handed over at once without the page standing still. */
+  part?(rows: readonly unknown[]): void;
   /** Left off: nothing stays behind, and undefined is told. */
   readonly signal?: AbortSignal | undefined;
 }
@@ -26,7 +28,7 @@ export interface BagWay {
 /** Answers one question in the worker. Throws LeftOff, or whatever the signal threw, once `signal` is aborted. */
 export type BagAnswer<Q extends keyof BagAsks> = (
   asked: BagAsks[Q]['asked'],
-  way: { heard(step: BagStep): void; readonly signal: AbortSignal },
+  way: { heard(step: BagStep): void; part?(rows: readonly unknown[]): void; readonly signal: AbortSignal },
 ) => Promise<BagAsks[Q]['told']>;
 
 /** What one worker answers. */
@@ -40,6 +42,7 @@ export type BagPost =
 /** From the worker to the page. */
 export type BagSaid =
   | { readonly step: BagStep }
+  | { readonly part: readonly unknown[] }
   | { readonly told: BagAsks[keyof BagAsks]['told'] }
   | { readonly leftOff: true }
   | { readonly problem: Reason }

@@ -16,7 +16,7 @@ const patience = 60_000;
 export const bagBeside = <Q extends keyof BagAsks>(
   question: Q,
   asked: BagAsks[Q]['asked'],
-  { heard, signal }: BagWay = {},
+  { heard, part, signal }: BagWay = {},
 ): Promise<BagAsks[Q]['told'] | undefined> => {
   if (signal?.aborted) return Promise.resolve(undefined);
   return new Promise((resolve, reject) => {
@@ -36,6 +36,7 @@ export const bagBeside = <Q extends keyof BagAsks>(
       clearTimeout(waiting);
       waiting = late();
       if ('step' in data) heard?.(data.step);
+      else if ('part' in data) part?.(data.part);
       else if ('told' in data) done(() => resolve(signal?.aborted ? undefined : data.told));
       else if ('leftOff' in data) done(() => resolve(undefined));
       else if ('problem' in data) done(() => reject(new StoreProblem(data.problem)));

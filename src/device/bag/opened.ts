@@ -42,11 +42,18 @@ interface Way {
   readonly signal?: AbortSignal | undefined;
 }
 
-/** Beside the page: reads the file, and the store through a connection of its own. */
+/** Entries handed to the page at once. */
+const bite = 500;
+
+/** Beside the page: reads the file, and the store through a connection of its own. The entries come before the rest, in bites. */
 export const opening: BagAnswer<'open'> = async (asked, way) => {
   const reader = openReader(asked.store);
   try {
-    return await opened(asked, reader, way);
+    const result = await opened(asked, reader, way);
+    if (!result.ok || !way.part) return result;
+    const { entries } = result.preview;
+    for (let at = 0; at < entries.length; at += bite) way.part(entries.slice(at, at + bite));
+    return { ...result, preview: { ...result.preview, entries: [] } };
   } finally {
     reader.close();
   }

@@ -1,3 +1,4 @@
+import type { Entry } from '../../engine/record';
 import type { Reader } from '../store';
 import type { BagWay } from './asked';
 import { bagBeside } from './beside';
@@ -13,7 +14,12 @@ export const openedBeside = async (
   source: Pick<Reader, 'allEntries' | 'photosHere'>,
   way: BagWay = {},
 ): Promise<SurveyOpened | NotOpened | undefined> => {
-  if (typeof Worker === 'function') return bagBeside('open', asked, way);
+  if (typeof Worker === 'function') {
+    const entries: Entry[] = [];
+    const part = (rows: readonly unknown[]) => void entries.push(...(rows as readonly Entry[]));
+    const told = await bagBeside('open', asked, { ...way, part });
+    return told?.ok ? { ...told, preview: { ...told.preview, entries } } : told;
+  }
   const { opened } = await import('./opened');
   try {
     return await opened(asked, source, way);

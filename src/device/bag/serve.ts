@@ -1,5 +1,5 @@
 import { StoreProblem } from '../storeProblem';
-import type { BagAnswer, BagAnswers, BagAsks, BagPost, BagSaid } from './asked';
+import type { BagAnswer, BagAnswers, BagAsks, BagPost, BagSaid, BagStep } from './asked';
 
 /** What a worker has of the world: how it hears, and how it says. */
 export interface Beside {
@@ -14,7 +14,12 @@ export const serve = (answers: BagAnswers, beside: Beside = thisWorker): void =>
     if ('leaveOff' in post) return leaving.abort();
     const answer = answers[post.question] as BagAnswer<keyof BagAsks> | undefined;
     if (!answer) return beside.post({ failed: `no answer to ${post.question}` });
-    answer(post.asked, { heard: (step) => beside.post({ step }), signal: leaving.signal }).then(
+    const way = {
+      heard: (step: BagStep) => beside.post({ step }),
+      part: (rows: readonly unknown[]) => beside.post({ part: rows }),
+      signal: leaving.signal,
+    };
+    answer(post.asked, way).then(
       (told) => beside.post({ told }),
       (error: unknown) => {
         if (leaving.signal.aborted) beside.post({ leftOff: true });
