@@ -1,4 +1,5 @@
 /** What the curator can do, and what a screen can ask. Screens import nothing of the device but through here. */
+export { keepAwake } from '../device/awake';
 export { type Area, addZone, type ZoneFields } from './addZone';
 export * from './bring';
 export {

@@ -431,6 +431,7 @@ export const onlyAsk: readonly string[] = [
 
 /** They do not come to the store of a collection: a box, the camera, the browser, the opening of a store, which has tests of its own. */
 export const besideTheStore: readonly string[] = [
+  'keepAwake',
   'askPersistence askToKeep canSaveStraight deskOn feelLevel leaveDemo lightNow mayFeelLevel notNow openDemo openDesk openViewfinder removeDemo roundDeed',
   // They end in joinFolder and step.
   'keepInStep switchOnPicked switchOnServer',

@@ -1,7 +1,7 @@
 import { Suspense, useEffect } from 'react';
 import { matchRoute, Route, Router, useLocation, useRouter } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
-import { type Desk, keepInStep } from '../../actions';
+import { type Desk, keepAwake, keepInStep } from '../../actions';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Reading } from '../parts';
 import { DeskContext } from './DeskContext';
@@ -31,6 +31,7 @@ function Frame() {
   const { parser } = useRouter();
   const row = routes.find(({ path }) => matchRoute(parser, path, place)[0]);
   const field = row?.field === true;
+  useEffect(() => (field ? keepAwake() : undefined), [field]);
   return (
     <div className={field ? 'shell field-work' : 'shell'}>
       <button type="button" className="skip" onClick={skipToContent}>
