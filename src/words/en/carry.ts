@@ -118,7 +118,7 @@ export const carry = {
   in: 'Carry in',
   inWhat:
     'Open a survey file from another device, or a bag that holds its photos too. You see what would change before anything is stored.',
-  open: 'Open a survey file',
+  open: 'Open a survey file or bag',
   readingFile: 'Reading the file …',
   step: (done: number, all: number) => `${done} of ${all}`,
   cannot: 'This file cannot be carried in',
