@@ -20,7 +20,11 @@ describe('A bag nobody should have to fear', () => {
     expect(performance.now() - started).toBeLessThan(2000);
     if (read.ok) throw new Error('It was taken.');
     expect([...new Set(read.reasons.map((reason) => reason.code))]).toEqual([code]);
-    for (const reason of read.reasons) expect(sayReason(reason)).not.toBe(reason.code);
+    for (const reason of read.reasons) {
+      const said = sayReason(reason);
+      expect(said).not.toBe(reason.code);
+      expect(said.replaceAll(/“[^”]*”/gs, '')).not.toMatch(/undefined|NaN|\[object|\.\./);
+    }
   });
 });
 
