@@ -30,7 +30,7 @@ export const sculptures = {
     lead: 'Record once a year what the surface shows, see what changed and how sure that is, and what to do first. Without a network, on this device.',
     own: 'Start your own',
     ownWhat: 'A new, empty collection on this device.',
-    file: 'Open a survey file',
+    file: 'Open a survey file or bag',
     fileWhat: 'Carry on with a survey from another device.',
     demo: 'Look at an invented garden',
     demoWhat: 'Six bronzes, six years. Nothing in it is real; it stays apart and leaves with one touch.',

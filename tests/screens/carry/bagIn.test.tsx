@@ -29,7 +29,7 @@ const bagOf = async (desk: Desk, photos: readonly Uint8Array[], litter = false):
   return asFile(zipOf([...files, ...(litter ? [{ name: '__MACOSX/._bag', bytes: utf8('x') }] : [])]));
 };
 const openFile = (file: File) =>
-  userEvent.upload(screen.getByLabelText('Open a survey file'), file, { applyAccept: false });
+  userEvent.upload(screen.getByLabelText('Open a survey file or bag'), file, { applyAccept: false });
 
 /** That the bytes are kept and go again is promised in tests/actions. */
 const keptOn = (desk: Desk): string[] => {
@@ -44,7 +44,7 @@ it('a bag shows which photos come with it and which are missing, is carried in w
   const desk = await freshDesk(77);
   const kept = keptOn(desk);
   show(desk, <CarryScreen />);
-  await screen.findByLabelText('Open a survey file');
+  await screen.findByLabelText('Open a survey file or bag');
   await openFile(file);
   const row = await screen.findByRole('row', { name: /2 · Grey heron/ });
   const cells = within(row).getAllByRole('cell');
@@ -65,7 +65,7 @@ it('photos that come later to entries that are here find their place, with nothi
   const desk = await photographed();
   const kept = keptOn(desk);
   show(desk, <CarryScreen />);
-  await screen.findByLabelText('Open a survey file');
+  await screen.findByLabelText('Open a survey file or bag');
   await openFile(await bagOf(desk, pictures));
   await user.click(await screen.findByRole('button', { name: 'Carry it in' }));
   expect(await screen.findByRole('note', { name: /Carried in: 0 entries and 2 photos\./ })).toBeDefined();
@@ -79,7 +79,7 @@ it('a damaged bag says which file in it is damaged, and nothing is stored', asyn
   bytes[at + 9] = (bytes[at + 9] ?? 0) ^ 1;
   const desk = await freshDesk(77);
   show(desk, <CarryScreen />);
-  await screen.findByLabelText('Open a survey file');
+  await screen.findByLabelText('Open a survey file or bag');
   await openFile(asFile(bytes));
   const note = await screen.findByRole('alert');
   expect(note.textContent).toContain(`data/photos/${hashOf(picture(2))}.jpg`);

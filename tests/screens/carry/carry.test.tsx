@@ -39,7 +39,7 @@ const away = async (from: Desk, seed = 77): Promise<Desk> => {
   return desk;
 };
 
-const openFile = (file: File) => userEvent.upload(screen.getByLabelText('Open a survey file'), file);
+const openFile = (file: File) => userEvent.upload(screen.getByLabelText('Open a survey file or bag'), file);
 
 describe('Carry out', () => {
   it('lists what the file still holds before it can leave', async () => {

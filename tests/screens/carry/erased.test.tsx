@@ -18,7 +18,7 @@ const fileOf = async (desk: Desk): Promise<File> => {
   const { prepared } = await done(prepareSurvey(desk));
   return new File([prepared.bytes], prepared.name, { type: prepared.mime });
 };
-const openFile = (file: File) => userEvent.upload(screen.getByLabelText('Open a survey file'), file);
+const openFile = (file: File) => userEvent.upload(screen.getByLabelText('Open a survey file or bag'), file);
 
 const two = async () => {
   const home = await freshDesk();

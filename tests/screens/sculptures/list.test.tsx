@@ -23,7 +23,7 @@ describe('The first screen with nothing begun', () => {
   it('offers three ways to begin and says that data lies unencrypted', async () => {
     show(await freshDesk(), <SculptureListScreen />);
     expect(await screen.findByRole('button', { name: 'Start your own' })).toBeDefined();
-    expect(screen.getByRole('button', { name: 'Open a survey file' })).toBeDefined();
+    expect(screen.getByRole('button', { name: 'Open a survey file or bag' })).toBeDefined();
     expect(screen.getByRole('button', { name: 'Look at an invented garden' })).toBeDefined();
     expect(screen.getByText('Data lies unencrypted on this device')).toBeDefined();
     expect(await axeFaults()).toEqual([]);
