@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { namesColumns, proposedUses, type Reading, readList, splitRows, statementsIn } from '../../../src/engine/bring';
+import {
+  idOfTreatment,
+  namesColumns,
+  proposedUses,
+  type Reading,
+  readList,
+  splitRows,
+  statementsIn,
+} from '../../../src/engine/bring';
 
 const works = [
   {
@@ -126,5 +134,20 @@ describe('Statements of an earlier report', () => {
       'Green under the arm',
       '1987 repair seen',
     ]);
+  });
+});
+
+describe('The name of what is brought in', () => {
+  it('is the same on every tablet and in any order of zones, so that a list brought in twice apart counts once', () => {
+    const row = { sculpture: 'sculpture/1', zones: ['zone/a', 'zone/b'], type: 'wax', date: '2019' };
+    expect(idOfTreatment(row)).toBe(idOfTreatment({ ...row, zones: ['zone/b', 'zone/a'] }));
+    expect(idOfTreatment(row)).toMatch(/^brought-[0-9a-f]{32}$/);
+    expect(idOfTreatment({ ...row, note: 'x' })).not.toBe(idOfTreatment({ ...row, by: 'x' }));
+  });
+
+  it('is another one for each of 50,000 rows that differ in a figure', () => {
+    const row = { sculpture: 'sculpture/1', zones: [], type: 'wax', date: '2019' };
+    const names = Array.from({ length: 50_000 }, (_, i) => idOfTreatment({ ...row, note: `row ${i}` }));
+    expect(new Set(names).size).toBe(names.length);
   });
 });
