@@ -47,8 +47,8 @@ const zoneRow = (
     body.round === round.thing && body.zone === zone.thing;
   const visit = record.visits.find(isHere);
   const findings = record.findings.filter(isHere);
-  return html`<tr><th scope="row">${zone.body.letter}, ${zone.body.name}</th><td>${area(areaOn(zone, round.body.date).m2)}</td>
-<td>${score ? ranged(score) : words.notScored}</td><td>${visit ? words.states[visit.body.state] : words.notVisited}${visit?.body.note && html`<br>${lines(visit.body.note)}`}</td>
+  return html`<tr><th scope="row">${zone.body.letter}, ${zone.body.name}</th><td class="whole">${area(areaOn(zone, round.body.date).m2)}</td>
+<td class="whole">${score ? ranged(score) : words.notScored}</td><td>${visit ? words.states[visit.body.state] : words.notVisited}${visit?.body.note && html`<br>${lines(visit.body.note)}`}</td>
 <td>${findings.length > 0 && html`<ul>${findings.map(({ body }) => html`<li>${findingText(body)}${body.note && html`<br>${lines(body.note)}`}</li>`)}</ul>`}</td></tr>
 `;
 };
@@ -64,7 +64,8 @@ const findingText = (body: BodyOf<'finding'>): string =>
     !body.cleared && (severityOf(body.severity)?.name ?? body.severity),
     !body.cleared && (activityOf(body.activity)?.name ?? body.activity),
   ]
-    .filter(Boolean)
+    .filter((part) => typeof part === 'string')
+    .map((part, i) => (i === 0 ? part : part.charAt(0).toLowerCase() + part.slice(1)))
     .join(', ');
 
 /** Rounds before the last, a line each. */
