@@ -9,6 +9,7 @@ import { built, startHost } from '../browser/server';
 import { startRound } from '../browser/walkRound';
 import { largePhoto } from '../files/largePhoto';
 import { big, seededSurvey } from '../files/seededSurvey';
+import { linesOfBag } from './bag';
 import { type Line, median, percentile, said } from './figures';
 import { timeFigures } from './figuresWorkedOut';
 import { noteUsable, type Touch, timeRawPuts, timeTouches } from './inPage';
@@ -32,6 +33,7 @@ if (!existsSync(file)) {
 for (const size of budgetsOf(built).sizes) console.log(size);
 for (const line of linesOfLives()) console.log(said(line));
 for (const line of linesOfReading()) console.log(said(line));
+for (const line of await linesOfBag()) console.log(said(line));
 const photo = await largePhoto();
 for (const line of await linesOfPixels(photo)) console.log(said(line));
 const host = await startHost();

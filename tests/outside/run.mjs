@@ -11,6 +11,7 @@ const packages = [
   'python3-pil',
   'r-base-core',
   'r-cran-survival',
+  'unzip',
 ];
 
 const missing = packages.filter((name) => spawnSync('dpkg', ['-s', name], { stdio: 'ignore' }).status !== 0);
