@@ -25,7 +25,7 @@ import {
   undoLast,
   whatNames,
 } from '../../src/actions';
-import type { Batch, Store } from '../../src/device/store';
+import type { Batch, Store, TouchRow } from '../../src/device/store';
 import { writeSurvey } from '../../src/engine/exchange';
 import { type Current, type Entry, erasedBy, idPart, withoutErased } from '../../src/engine/record';
 import { jpeg } from '../device/photo/camera';
@@ -57,7 +57,7 @@ export interface Lying {
   /** Sentences' codes; none where all is well. */
   readonly faults: readonly string[];
   /** Photos kept whole of which nothing was said yet. */
-  readonly orphans: number;
+  readonly orphans: readonly string[];
 }
 
 interface Told {
@@ -85,9 +85,17 @@ const opened = async (): Promise<Store> => {
   throw new Error('the store is not written by this tab');
 };
 
-const touchesOf = async (store: Store) => {
-  const rounds = await store.ofKind('round');
-  return (await Promise.all(rounds.map(({ thing }) => store.touchesOf(thing)))).flat();
+/** Read past the store: touches of rounds that were taken back are there too. */
+const touchesIn = async (name: string): Promise<readonly TouchRow[]> => {
+  const done = <T>(request: IDBRequest<T>) =>
+    new Promise<T>((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+  const database = await done(indexedDB.open(name));
+  const rows = await done(database.transaction('touches').objectStore('touches').getAll());
+  database.close();
+  return rows as TouchRow[];
 };
 
 /** All that lies in the store, looked through as the app does it. */
@@ -95,7 +103,7 @@ export const lying = async (): Promise<Lying> => {
   const store = await opened();
   // That entries are missing, above all: nothing went that was not taken out.
   const faults: string[] = store.notes.map(({ code }) => code);
-  let orphans = 0;
+  let orphans: readonly string[] = [];
   await store.checkCounts().catch((error: { reason?: { code: string }; message: string }) => {
     faults.push(error.reason?.code ?? error.message);
   });
@@ -106,9 +114,9 @@ export const lying = async (): Promise<Lying> => {
     const { looked } = step;
     faults.push(...looked.faults.map(({ code }) => code), ...looked.altered.map((name) => `altered ${name}`));
     if (looked.presentWrong > 0) faults.push(`${looked.presentWrong} present states wrong`);
-    orphans = looked.orphans.length;
+    orphans = looked.orphans;
   }
-  const touches = await touchesOf(store);
+  const touches = await touchesIn(store.name);
   const entries = (await store.allEntries()).map(({ id }) => id);
   const photos = await store.photosHere();
   store.close();
