@@ -195,3 +195,60 @@ const damage = (desk: Desk, sha256: string): Promise<void> =>
       t.onabort = () => reject(t.error);
     };
   });
+
+/** A file a person picked, as the browser hands it over; full after so many bytes. */
+const pickedFile = (room = Number.POSITIVE_INFINITY) => {
+  const state = { bytes: [] as Uint8Array<ArrayBuffer>[], closed: false, aborted: false };
+  const handle = {
+    createWritable: async () => ({
+      write: async (bite: Uint8Array<ArrayBuffer>) => {
+        state.bytes.push(bite.slice());
+        if (state.bytes.reduce((sum, { length }) => sum + length, 0) > room)
+          throw new DOMException('full', 'QuotaExceededError');
+      },
+      close: async () => {
+        state.closed = true;
+      },
+      abort: async () => {
+        state.aborted = true;
+      },
+    }),
+    getFile: async () => new File(state.bytes, 'picked.survey.zip'),
+  };
+  return { state, handle };
+};
+
+test('where there is no room here a bag goes straight into a picked file, is read back there, and has left', async () => {
+  const { desk } = await withPhotos(12);
+  const { state, handle } = pickedFile();
+  vi.stubGlobal('showSaveFilePicker', async () => handle);
+  const bag = await bagOf(desk, { straight: true });
+  expect(bag).toMatchObject({ left: true, name: 'picked.survey.zip', photos: 2 });
+  expect(state).toMatchObject({ closed: true, aborted: false });
+  expect((await checkedBag(bag.file)).ok).toBe(true);
+  expect(await carriedRows(desk)).toMatchObject([{ what: 'bag', name: 'picked.survey.zip', photos: 2 }]);
+});
+
+test('a place that is full is said with how much is wanted, and the picked file stays as it was', async () => {
+  const { desk } = await withPhotos(13);
+  const { state, handle } = pickedFile(2000);
+  vi.stubGlobal('showSaveFilePicker', async () => handle);
+  const outcome = await prepareBag(desk, { straight: true });
+  expect(outcome).toMatchObject({ ok: false, reason: { code: 'no room for a bag', params: { megabytes: 1 } } });
+  expect(state).toMatchObject({ closed: false, aborted: true });
+  expect(await carriedRows(desk)).toEqual([]);
+});
+
+test('a bag that reads otherwise than it was written is never offered', async () => {
+  const { desk } = await withPhotos(14);
+  const { state, handle } = pickedFile();
+  const getFile = async () => {
+    const bytes = new Uint8Array(await new Blob(state.bytes).arrayBuffer());
+    bytes[2000] = (bytes[2000] ?? 0) ^ 1;
+    return new File([bytes], 'picked.survey.zip');
+  };
+  vi.stubGlobal('showSaveFilePicker', async () => ({ ...handle, getFile }));
+  const outcome = await prepareBag(desk, { straight: true });
+  expect(outcome).toMatchObject({ ok: false, reason: { code: 'bag not whole' } });
+  expect(await carriedRows(desk)).toEqual([]);
+});

@@ -26,7 +26,7 @@ export const linesOfBag = async (): Promise<Line[]> => {
   if (!read.got.ok) throw new Error(JSON.stringify(read.got.reasons));
   return [
     { what: `${size} hashed alone`, measured: hashed.ms, unit: 'ms' },
-    { what: `  a bag of them written, against that`, measured: wrote.ms / hashed.ms, unit: 'times' },
-    { what: `  the bag read and checked, against that`, measured: read.ms / hashed.ms, unit: 'times' },
+    { what: '  a bag of them written, against that', measured: wrote.ms / hashed.ms, most: 15, unit: 'times' },
+    { what: '  the bag read and checked, against that', measured: read.ms / hashed.ms, most: 8, unit: 'times' },
   ];
 };
