@@ -1,8 +1,8 @@
 import { interpretationsOf } from '../../actions';
 import type { WorkHere } from '../../engine/bring';
-import { date, w } from '../../words';
+import { w } from '../../words';
 import { Section } from '../parts';
-import { LongList } from '../parts/LongList';
+import { Thoughts } from '../parts/Thoughts';
 import { useDesk, useQuestion } from '../shell';
 
 const words = w.bring;
@@ -14,23 +14,7 @@ export function ThoughtsSoFar({ work }: { readonly work: WorkHere }) {
   return (
     <Section title={words.thoughts}>
       {thoughts.length === 0 && <p className="soft">{words.noThoughts}</p>}
-      <LongList
-        rows={thoughts}
-        className="bring-rows"
-        show={({ thing, body }) => {
-          const zone = work.zones.find((each) => each.thing === body.about);
-          return (
-            <li key={thing}>
-              <p className="bring-cell">{body.statement}</p>
-              <p className="soft small bring-cell">
-                {words.thoughtBy(body.by, date(body.date))}
-                {zone && ` · ${words.zone} ${zone.letter} ${zone.name}`}
-              </p>
-              {body.source && <p className="soft small bring-cell">{words.thoughtFrom(body.source)}</p>}
-            </li>
-          );
-        }}
-      />
+      <Thoughts thoughts={thoughts} zones={work.zones} />
     </Section>
   );
 }

@@ -12,6 +12,7 @@ import { PastChecks } from './PastChecks';
 import { PersonChecks } from './PersonChecks';
 import { PhotoLinks } from './PhotoLinks';
 import { RoundsOfWork } from './RoundsOfWork';
+import { ThoughtOfWork } from './ThoughtOfWork';
 import { WhatIsKnown } from './WhatIsKnown';
 import { ZoneTable } from './ZoneTable';
 import '../parts/lines.css';
@@ -56,6 +57,7 @@ function Work({ record, row }: { readonly record: SculptureRecord; readonly row:
       <RoundsOfWork record={record} />
       <Inserts record={record} />
       <WhatIsKnown record={record} />
+      <ThoughtOfWork record={record} />
       <OpenCheck record={record} zones={zones} />
       <PastChecks record={record} />
     </Page>

@@ -112,6 +112,7 @@ export const bring = {
   takeReport: (n: number) => (n === 1 ? 'Take 1 statement over' : `Take ${n} statements over`),
   takenReport: (taken: number, here: number) =>
     `${taken === 1 ? '1 statement is' : `${taken} statements are`} taken over${here > 0 ? `; ${here} stood here already` : ''}.`,
+  thought: 'Thought, not seen',
   thoughts: 'Thought about this work so far',
   noThoughts: 'Nothing yet.',
   thoughtBy: (by: string, date: string) => `${by}, ${date}`,
