@@ -1,4 +1,4 @@
 /** What lies in a bag to be read without this app. */
-export type { BagContents } from './contents';
+export type { BagContents } from '../device/bag';
 export { readmeText } from './readme';
 export { reportHtml } from './report';

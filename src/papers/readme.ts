@@ -1,5 +1,5 @@
+import type { BagContents } from '../device/bag';
 import { date, w } from '../words';
-import type { BagContents } from './contents';
 import { surveyRead } from './surveyRead';
 
 const words = w.papers.readme;

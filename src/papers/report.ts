@@ -1,5 +1,5 @@
+import type { BagContents } from '../device/bag';
 import { date, list, w, whole } from '../words';
-import type { BagContents } from './contents';
 import { type Html, html } from './html';
 import { reportStyle } from './reportStyle';
 import { surveyRead, thingsIn } from './surveyRead';

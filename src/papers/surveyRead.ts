@@ -1,3 +1,4 @@
+import type { BagContents } from '../device/bag';
 import { collectionOwn } from '../engine/reckoning';
 import {
   assemble,
@@ -11,7 +12,6 @@ import {
   type SculptureRecord,
   type Thing,
 } from '../engine/record';
-import type { BagContents } from './contents';
 
 /** One work: what the sums read, and everything else within it. */
 export interface WorkRead {

@@ -1,7 +1,7 @@
+import type { BagContents } from '../device/bag';
 import { idPart, type SculptureRecord } from '../engine/record';
 import { treatmentOf } from '../engine/trade';
 import { date, list, w, whole } from '../words';
-import type { BagContents } from './contents';
 import { type Html, html, lines } from './html';
 import { earlierRounds, lastRound } from './roundSection';
 import { thingsIn, type WorkRead } from './surveyRead';
