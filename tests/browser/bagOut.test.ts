@@ -41,8 +41,9 @@ const putPictures = (hashes: readonly string[], length: number): Promise<void> =
         asked.onsuccess = () => done(asked.result);
       });
       for (const [n, sha256] of hashes.entries()) {
-        const bytes = new Uint8Array(length);
-        for (let i = 0; i < length; i++) bytes[i] = [0xff, 0xd8, 0xff, 0xe0][i] ?? (i * 7 + n * 31) & 0xff;
+        // Each of another length: their bytes come round again after 256.
+        const bytes = new Uint8Array(length + n);
+        for (let i = 0; i < bytes.length; i++) bytes[i] = [0xff, 0xd8, 0xff, 0xe0][i] ?? (i * 7 + n * 31) & 0xff;
         await new Promise<void>((done, fail) => {
           const t = db.transaction('photoBytes', 'readwrite');
           t.objectStore('photoBytes').put({ sha256, mime: 'image/jpeg', bytes: bytes.buffer });
@@ -64,7 +65,7 @@ const lying = (): Promise<string[]> =>
     return found;
   });
 
-const wanted = Array.from({ length: photos }, (_, n) => hashOf(picture(n, each * 1e6)));
+const wanted = Array.from({ length: photos }, (_, n) => hashOf(picture(n, each * 1e6 + n)));
 const gone = hashOf(picture(9999));
 
 beforeAll(async () => {
