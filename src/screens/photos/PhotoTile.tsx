@@ -25,6 +25,7 @@ export function PhotoTile({ row, what, open }: PhotoTileProps) {
 
 function Small({ photo }: { readonly photo: string }) {
   const url = useQuestion(photoUrl(useDesk(), photo, 'thumb'));
-  if (!url) return <span className="photo-tile-none">{url === null ? w.parts.photoElsewhere : ''}</span>;
+  // The space keeps the sentence apart from the words below it where the tile is read aloud.
+  if (!url) return <span className="photo-tile-none">{url === null ? `${w.parts.photoElsewhere} ` : ''}</span>;
   return <img src={url} alt="" loading="lazy" decoding="async" />;
 }
