@@ -73,7 +73,10 @@ export async function startTablet(options: { profile?: string; flags?: readonly 
     context,
     pid: running.pid!,
     profile,
-    kill: () => gone(() => endAll(running)),
+    kill: async () => {
+      await gone(() => endAll(running));
+      await noneLeft(running.pid!);
+    },
     async close({ keepProfile = false } = {}) {
       await gone(async () => {
         const session = await browser.newBrowserCDPSession();
@@ -83,6 +86,22 @@ export async function startTablet(options: { profile?: string; flags?: readonly 
       if (!keepProfile) rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
     },
   };
+}
+
+/**
+ * Waits until no process of the group is left. A browser started on a profile while a helper of the one before is still ending finds
+ * files held or half gone, and may clear them: on a tablet the whole group is gone long before a person opens the app again.
+ */
+async function noneLeft(group: number): Promise<void> {
+  // Where nobody reaps the dead they stay in the list, and hold nothing: no reason to wait for ever.
+  for (let tries = 0; tries < 200; tries++) {
+    try {
+      process.kill(-group, 0);
+    } catch {
+      return;
+    }
+    await new Promise((resolve) => setTimeout(resolve, 10));
+  }
 }
 
 /** The first Chromium there is: named in CHROMIUM, the system's, Playwright's own; on Debian one is brought. */
