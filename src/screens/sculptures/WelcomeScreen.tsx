@@ -6,12 +6,13 @@ import { Notice, OnIcon, Page } from '../parts';
 import { LastFiles, pathTo, useCollections, useDesk } from '../shell';
 import { DeviceNotes } from './DeviceNotes';
 import { asksForHomeScreen } from './homeScreen';
-import { StartYourOwn } from './StartYourOwn';
 import { WalkPicture } from './WalkPicture';
 import './welcome.css';
 
 const words = w.sculptures.welcome;
 
+/** Its sheet and fields come when they are asked for. */
+const StartYourOwn = lazy(async () => ({ default: (await import('./StartYourOwn')).StartYourOwn }));
 /** Of no use but on an iPad that has not installed the app. */
 const InstallFirst = lazy(async () => ({ default: (await import('./InstallFirst')).InstallFirst }));
 
@@ -62,7 +63,11 @@ export function WelcomeScreen() {
           />
         </Suspense>
       )}
-      <StartYourOwn open={setting} onClose={() => setSetting(false)} />
+      {setting && (
+        <Suspense>
+          <StartYourOwn open onClose={() => setSetting(false)} />
+        </Suspense>
+      )}
     </Page>
   );
 }

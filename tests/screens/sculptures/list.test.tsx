@@ -41,7 +41,7 @@ describe('The first screen with nothing begun', () => {
     const desk = await freshDesk();
     const { history } = show(desk, <SculptureListScreen />);
     await user.click(await screen.findByRole('button', { name: 'Start your own' }));
-    await user.click(screen.getByRole('button', { name: 'Begin' }));
+    await user.click(await screen.findByRole('button', { name: 'Begin' }));
     expect(screen.getByText('Give the collection a name; you can change it later.')).toBeDefined();
     expect(await desk.store.current(desk.collection)).toBeUndefined();
     await user.type(screen.getByRole('textbox', { name: /Name of the collection/ }), 'Quay walk');
