@@ -52,7 +52,7 @@ async function settled(): Promise<string> {
   return (await title.isVisible()) ? ((await title.textContent()) ?? '') : '';
 }
 
-async function show({ hash, touch = [] }: Screen): Promise<string> {
+async function show({ hash, touch = [], sheet }: Screen): Promise<string> {
   if (await page.getByRole('dialog').isVisible()) await page.keyboard.press('Escape');
   await page.evaluate((to) => {
     location.hash = to;
@@ -68,6 +68,12 @@ async function show({ hash, touch = [] }: Screen): Promise<string> {
     if (await button.first().isVisible()) await button.first().click();
     await page.waitForTimeout(100);
   }
+  // A sheet's own code may come at the touch.
+  if (sheet)
+    await page
+      .getByRole('dialog')
+      .waitFor({ timeout: 5000 })
+      .catch(() => undefined);
   return title;
 }
 
