@@ -3,6 +3,7 @@ import { collectionOwn } from '../engine/reckoning';
 import {
   assemble,
   asThing,
+  byWithin,
   type CollectionOwn,
   type Current,
   gather,
@@ -30,18 +31,12 @@ export interface SurveyRead {
 export const surveyRead = ({ collection, entries }: BagContents): SurveyRead => {
   const currents = assemble(entries);
   const all = [...currents.values()];
-  const within = new Map<string, Current[]>();
-  for (const current of all) {
-    const things = within.get(current.within);
-    if (things) things.push(current);
-    else within.set(current.within, [current]);
-  }
   const own = ownOf(currents, all, collection);
   const body = currents.get(collection)?.lead.body ?? {};
   return {
     name: String(body.name ?? '') || idPart(collection),
     invented: body.invented === true,
-    works: [...within.values()]
+    works: [...byWithin(all).values()]
       .flatMap((things) => {
         const record = gather(things, own);
         return record ? [{ record, within: things }] : [];

@@ -1,5 +1,5 @@
 import type { BagContents } from '../device/bag';
-import { idPart, type SculptureRecord } from '../engine/record';
+import { idPart, type SculptureRecord, vagueDateOrder } from '../engine/record';
 import { treatmentOf } from '../engine/trade';
 import { date, list, w, whole } from '../words';
 import { type Html, html, lines } from './html';
@@ -53,9 +53,6 @@ interface LogRow {
   readonly details: string;
 }
 
-/** The year a vague date speaks of first. */
-const sortKey = (vague: string): string => (/^\d{4}/.test(vague) ? vague : (/\d{4}/.exec(vague)?.[0] ?? '0000'));
-
 const logbook = (record: SculptureRecord): Html | undefined => {
   const letterOf = (zone: string) => record.zones.find(({ thing }) => thing === zone)?.body.letter ?? '?';
   const rows: LogRow[] = [
@@ -73,7 +70,9 @@ const logbook = (record: SculptureRecord): Html | undefined => {
       where: letterOf(body.zone),
       details: body.note ?? '',
     })),
-  ].sort((a, b) => (sortKey(a.date) < sortKey(b.date) ? 1 : sortKey(a.date) > sortKey(b.date) ? -1 : 0));
+  ].sort((a, b) =>
+    vagueDateOrder(a.date) < vagueDateOrder(b.date) ? 1 : vagueDateOrder(a.date) > vagueDateOrder(b.date) ? -1 : 0,
+  );
   if (rows.length === 0) return undefined;
   const { date: day, what, where, details } = words.logColumns;
   return html`<h3>${words.logbook}</h3>

@@ -2,7 +2,7 @@ import {
   areaOn,
   assemble,
   type BodyOf,
-  type Current,
+  byWithin,
   type Entry,
   gather,
   type SculptureRecord,
@@ -82,13 +82,7 @@ const rowsOf = (record: SculptureRecord): Row[] => {
 
 /** Findings of all sculptures as a table: one row each, RFC 4180, UTF-8 with a mark so that spreadsheets read it as such. */
 export const findingsCsv = (entries: Iterable<Entry>): Uint8Array<ArrayBuffer> => {
-  const within = new Map<string, Current[]>();
-  for (const current of assemble(entries).values()) {
-    const own = within.get(current.within);
-    if (own) own.push(current);
-    else within.set(current.within, [current]);
-  }
-  const records = [...within.values()].flatMap((own) => gather(own) ?? []);
+  const records = [...byWithin(assemble(entries).values()).values()].flatMap((own) => gather(own) ?? []);
   const byNumber = (r: SculptureRecord) => `${r.sculpture.body.number}\n${r.sculpture.thing}`;
   records.sort((a, b) => (byNumber(a) < byNumber(b) ? -1 : 1));
   const lines = [

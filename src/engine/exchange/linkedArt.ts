@@ -1,6 +1,7 @@
 import {
   assemble,
   type BodyOf,
+  byWithin,
   type Current,
   dayRange,
   type Entry,
@@ -187,12 +188,7 @@ const peopleIn = (currents: ReadonlyMap<string, Current>): Map<string, Json> => 
  */
 export const linkedArt = (collection: string, entries: Iterable<Entry>): Json => {
   const currents = assemble(entries);
-  const within = new Map<string, Current[]>();
-  for (const current of currents.values()) {
-    const own = within.get(current.within);
-    if (own) own.push(current);
-    else within.set(current.within, [current]);
-  }
+  const within = byWithin(currents.values());
   const people = peopleIn(currents);
   const records = [...within].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, own]) => gather(own) ?? []);
   const called = currents.get(collection)?.lead.body.name;

@@ -1,5 +1,6 @@
 import {
   assemble,
+  byWithin,
   type Current,
   type Entry,
   erasedBy,
@@ -124,16 +125,6 @@ const row = (within: string, theirs: readonly Current[], all: readonly Current[]
     roundsThatMayBeOne: pairs.filter(({ earlier, later }) => isNew(earlier.thing) || isNew(later.thing)).length,
     erased: world.erasedWithin.get(within) ?? 0,
   };
-};
-
-const byWithin = (currents: Iterable<Current>): Map<string, Current[]> => {
-  const groups = new Map<string, Current[]>();
-  for (const current of currents) {
-    const own = groups.get(current.within);
-    if (own) own.push(current);
-    else groups.set(current.within, [current]);
-  }
-  return groups;
 };
 
 const sculpturesByNumber = (a: PreviewRow, b: PreviewRow): number => {

@@ -1,5 +1,6 @@
 export { asThing } from './asThing';
 export type * from './bodies';
+export { byWithin } from './byWithin';
 export { coverageBetween } from './coverageBetween';
 export type * from './current';
 export { currentAfter } from './currentAfter';
@@ -21,6 +22,7 @@ export type * from './reason';
 export { sameContent, sameEntry } from './sameEntry';
 export type * from './sculptureRecord';
 export { type EntryToBe, type Undoing, undoingEntries } from './undoing';
+export { vagueDateOrder } from './vagueDateOrder';
 export { holdsWords, type Where, withAnyWords, withWords } from './wordsIn';
 export {
   type Count,

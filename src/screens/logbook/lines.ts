@@ -1,4 +1,4 @@
-import type { SculptureRecord, Thing } from '../../engine/record';
+import { type SculptureRecord, type Thing, vagueDateOrder } from '../../engine/record';
 import { roundTypes, treatmentOf } from '../../engine/trade';
 import { list, w } from '../../words';
 
@@ -19,9 +19,6 @@ export type LogLine =
   | (Line & { readonly kind: 'treatment'; readonly treatment: Thing<'treatment'> })
   | (Line & { readonly kind: 'look'; readonly green: boolean })
   | (Line & { readonly kind: 'round'; readonly round: string; readonly ended: boolean });
-
-/** The year a vague date speaks of first, so that "before 2021" stands beside 2021; words without a year stand last. */
-const sortKey = (date: string): string => (/^\d{4}/.test(date) ? date : (/\d{4}/.exec(date)?.[0] ?? '0000'));
 
 const some = (...parts: readonly (string | undefined | false)[]): string[] =>
   parts.filter((part): part is string => Boolean(part));
@@ -78,11 +75,13 @@ export const linesOf = (record: SculptureRecord): readonly LogLine[] =>
     ...record.treatments.map((treatment) => lineOfTreatment(record, treatment)),
     ...record.looks.map((look) => lineOfLook(record, look)),
     ...record.rounds.map(lineOfRound),
-  ].sort((a, b) => (sortKey(a.date) < sortKey(b.date) ? 1 : sortKey(a.date) > sortKey(b.date) ? -1 : 0));
+  ].sort((a, b) =>
+    vagueDateOrder(a.date) < vagueDateOrder(b.date) ? 1 : vagueDateOrder(a.date) > vagueDateOrder(b.date) ? -1 : 0,
+  );
 
 /** What was put on last that has a product: what "the same as last time" means. */
 export const lastProduct = (record: SculptureRecord, without: string | undefined) =>
   record.treatments
     .filter(({ thing, body }) => thing !== without && body.product && treatmentOf(body.type)?.coats)
-    .sort((a, b) => (sortKey(a.body.date) < sortKey(b.body.date) ? 1 : -1))
+    .sort((a, b) => (vagueDateOrder(a.body.date) < vagueDateOrder(b.body.date) ? 1 : -1))
     .map(({ body }) => ({ product: body.product ?? '', date: body.date }))[0];
