@@ -13,6 +13,7 @@ import {
   assemble,
   asThing,
   type BodyOf,
+  byWithin,
   type CollectionOwn,
   type Current,
   gather,
@@ -35,7 +36,7 @@ export interface ReckonedWork {
 export const reckoned = (survey: Survey, todayGiven?: string) => {
   const currents = [...assemble(survey.entries).values()];
   const own = ownOf(currents, survey.collection);
-  const within = byWork(currents);
+  const within = byWithin(currents);
   const records = recordsOf(within, own);
   const today = todayGiven ?? lastDayIn(records, survey.entries);
   const firsts = records.map((record) => ({ record, first: firstPass(record, today ?? '') }));
@@ -74,17 +75,6 @@ const ownOf = (currents: readonly Current[], collection: string): CollectionOwn 
 };
 
 const byNumber = new Intl.Collator('en', { numeric: true });
-
-/** Everything by the work, or the collection, it is of. */
-const byWork = (currents: readonly Current[]): ReadonlyMap<string, readonly Current[]> => {
-  const within = new Map<string, Current[]>();
-  for (const current of currents) {
-    const list = within.get(current.within);
-    if (list) list.push(current);
-    else within.set(current.within, [current]);
-  }
-  return within;
-};
 
 const recordsOf = (within: ReadonlyMap<string, readonly Current[]>, own: CollectionOwn): SculptureRecord[] =>
   [...within.values()]

@@ -1,5 +1,5 @@
 import type { EyeKnown, Rerated } from '../../engine/eye';
-import { asThing, type Current, type Thing } from '../../engine/record';
+import { asThing, byWithin, type Current, type Thing } from '../../engine/record';
 import type { Desk } from '../desk';
 
 /** What is known of the eyes of a collection's surveyors, and what it rests on. */
@@ -50,12 +50,8 @@ const bringUpToDate = async (desk: Desk, shelf: Shelf): Promise<void> => {
   if (changed) shelf.known = await knownFrom([...shelf.read.values()].flatMap(({ rows }) => rows));
 };
 
-const everyRow = async (desk: Desk): Promise<ReadonlyMap<string, readonly Current[]>> => {
-  const byWithin = new Map<string, Current[]>();
-  for (const row of (await Promise.all(asked.map((kind) => desk.store.ofKind(kind)))).flat())
-    byWithin.set(row.within, [...(byWithin.get(row.within) ?? []), row]);
-  return byWithin;
-};
+const everyRow = async (desk: Desk): Promise<ReadonlyMap<string, readonly Current[]>> =>
+  byWithin((await Promise.all(asked.map((kind) => desk.store.ofKind(kind)))).flat());
 
 const sameRows = (a: readonly Current[], b: readonly Current[]): boolean =>
   a.length === b.length && a.every(({ lead }, i) => lead.id === b[i]?.lead.id);
