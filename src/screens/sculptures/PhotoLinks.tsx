@@ -42,7 +42,8 @@ export function PhotoLinks({ sculpture }: { readonly sculpture: string }) {
               <Link href={to} className="line">
                 <span className="grow">
                   <span className="strong">{name}</span>
-                  {what && <span className="soft line-detail">{what}</span>}
+                  {/* Its line is there before its words are: what lies below must not move under a hand. */}
+                  <span className="soft line-detail">{what ?? '\u00a0'}</span>
                 </span>
                 <OnIcon />
               </Link>
