@@ -91,11 +91,7 @@ test.each<[promise: string, planted: Record<string, string>, fault: string]>([
   ['chance in the engine', { 'engine/trade/kinds.ts': 'export const x = Math.random();' }, 'knows no Math.random'],
   ['the network in the engine', { 'engine/trade/kinds.ts': "export const x = () => fetch('/x');" }, 'knows no fetch'],
   ['the page in the engine', { 'engine/trade/kinds.ts': 'export const x = () => window.name;' }, 'knows no window'],
-  [
-    'a folder the table does not know',
-    { 'engine/weather/index.ts': '' },
-    'engine/weather is not in tests/layers/table.ts',
-  ],
+  ['a folder the table does not know', { 'engine/tides/index.ts': '' }, 'engine/tides is not in tests/layers/table.ts'],
   ['a folder of device the table does not know', { 'device/radio/index.ts': '' }, 'device/radio is not in'],
   ['a folder whose name says nothing', { 'actions/utils/index.ts': '' }, 'a folder called utils'],
   ['a file of 301 lines', { 'actions/desk.ts': 'x\n'.repeat(301) }, '301 lines, 300 is the ceiling'],

@@ -48,6 +48,7 @@ export * from './look';
 export { dayOfGarden, deskOn, type Opening, openDesk } from './opening';
 export { closePersonCheck, openPersonCheck } from './personChecks';
 export * from './photos';
+export * from './plan';
 export {
   type AroundTheWork,
   type AskedRound,

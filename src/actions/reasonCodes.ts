@@ -83,6 +83,8 @@ export const refusalCodes = {
   'source missing': [],
   'nothing to take over': [],
   'statement too long': ['most'],
+  /** A field of a form that its bounds do not hold. */
+  'field not possible': ['field'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** What the undo button names: one code for every deed. */
@@ -157,6 +159,9 @@ export const deedCodes = {
   'deed: station of a side said': ['side'],
   'deed: run-off drawn': ['above', 'below'],
   'deed: run-off removed': ['above', 'below'],
+  /** Something planned was said, or said anew. */
+  'deed: plan kept': ['kind'],
+  'deed: plan removed': ['kind'],
   'deed: survey carried in': ['entries'],
   'deed: settled': ['kind'],
   'deed: rounds said one': [],

@@ -5,16 +5,32 @@ import { attempt, must, refuse } from './outcome';
 import { deedName, refusal } from './reasonCodes';
 import { theThing } from './theThing';
 
-/** What was done: zones (none named: the whole work), what, and when as far as it is known. */
-export interface TreatmentFields {
-  readonly zones: readonly string[];
-  readonly type: string;
-  readonly date: string;
-  readonly product?: string | undefined;
-  readonly coats?: number | undefined;
-  readonly by?: string | undefined;
-  readonly note?: string | undefined;
-}
+type Body = BodyOf<'treatment'>;
+
+/** What was done: zones (none named: the whole work), what, and when as far as it is known; all else as the record has it. */
+export type TreatmentFields = Pick<Body, 'type' | 'date'> & { readonly zones: readonly string[] } & {
+  readonly [F in Exclude<keyof Body & KnownField, 'sculpture' | 'zones' | 'type' | 'date'>]?: Body[F] | undefined;
+};
+
+/** Fields the schema names; bodies are open for those of later versions. */
+type KnownField =
+  | 'product'
+  | 'coats'
+  | 'by'
+  | 'note'
+  | 'source'
+  | 'batch'
+  | 'stock'
+  | 'used'
+  | 'people'
+  | 'weather'
+  | 'ended'
+  | 'cost'
+  | 'campaign'
+  | 'takenAway'
+  | 'left'
+  | 'photosBefore'
+  | 'photosAfter';
 
 export const recordTreatment = (
   desk: Desk,

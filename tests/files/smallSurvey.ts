@@ -1,6 +1,7 @@
 import { type Entry, nameOf } from '../../src/engine/record';
 import { bodies, collection, entry, first, round, sculpture, uuid, zoneA, zoneB } from './entries';
 import { photoThings } from './photoThings';
+import { plannedThings } from './plannedThings';
 
 /** An invented survey with one entry at least of every known kind, one correction and one removal: valid as it stands. */
 export const smallSurvey = (): { collection: string; entries: Entry[] } => {
@@ -107,6 +108,10 @@ export const smallSurvey = (): { collection: string; entries: Entry[] } => {
       coverage,
       id: uuid,
     }).map(([kind, thing, body], i) => entry(140 + i, { thing, kind, replaces: [], body })),
+    ...plannedThings({ collection, sculpture, zone: zoneA, insert, photo, id: uuid }).map(
+      ([kind, thing, body, within], i) =>
+        entry(5000 + i, { thing, kind, within, replaces: [], body: body as Entry['body'] }),
+    ),
   ];
   return { collection, entries };
 };

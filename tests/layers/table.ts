@@ -30,6 +30,21 @@ const pages = [
   'bring',
   'in-step',
   'keeping',
+  'plan',
+  'money',
+  'options',
+  'budget',
+  'funds',
+  'care-day',
+  'products',
+  'decisions',
+  'due',
+  'campaign',
+  'hot-work',
+  'year',
+  'incidents',
+  'grounds',
+  'moves',
 ];
 const engine = [
   'engine/chance',
@@ -50,6 +65,15 @@ const engine = [
   'engine/exchange',
   'engine/bag',
   'engine/bring',
+  'engine/money',
+  'engine/options',
+  'engine/budget',
+  'engine/fund',
+  'engine/weather',
+  'engine/heat',
+  'engine/campaign',
+  'engine/watch',
+  'engine/year',
 ];
 const device = [
   'device',
@@ -70,6 +94,7 @@ const deeds = [
   'actions/bring',
   'actions/in-step',
   'actions/keeping',
+  'actions/plan',
 ];
 const ui = ['react', 'react-dom', 'wouter'];
 /** Scales and shapes of the drawings. */
@@ -115,6 +140,27 @@ export const table: Readonly<Record<string, Part>> = {
 
   'engine/bag': { imports: ['engine/record', 'engine/exchange'] },
   'engine/bring': { imports: ['engine/record', 'engine/trade'], packages: ['papaparse'] },
+  'engine/money': { imports: ['engine/record'] },
+  'engine/options': {
+    imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/life', 'engine/hold', 'engine/money'],
+  },
+  'engine/budget': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/money'] },
+  'engine/fund': { imports: ['engine/record', 'engine/money'] },
+  'engine/weather': { imports: ['engine/record', 'engine/trade'] },
+  'engine/heat': { imports: ['engine/record', 'engine/trade'] },
+  'engine/campaign': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/money'] },
+  'engine/watch': {
+    imports: [
+      'engine/record',
+      'engine/trade',
+      'engine/condition',
+      'engine/change',
+      'engine/life',
+      'engine/hold',
+      'engine/money',
+    ],
+  },
+  'engine/year': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/hold', 'engine/money'] },
 
   device: { imports: engine, packages: ['uuid'] },
   'device/store': { imports: [...engine, 'device'], packages: ['dexie', 'uuid'] },

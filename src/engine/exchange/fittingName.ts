@@ -12,6 +12,15 @@ const follows: Readonly<Record<string, (body: Entry['body']) => string>> = {
   place: (b) => nameOf.place(String(b.sculpture)),
   access: (b) => nameOf.access(String(b.sculpture)),
   insertValue: (b) => nameOf.insertValue(String(b.insert)),
+  methodSheet: (b) => nameOf.methodSheet(String(b.sculpture)),
+  accessSheet: (b) => nameOf.accessSheet(String(b.sculpture)),
+  yearVerdict: (b) => nameOf.yearVerdict(String(b.sculpture), Number(b.year)),
+  insertCare: (b) => nameOf.insertCare(String(b.insert)),
+  insertAfter: (b) => nameOf.insertAfter(...(words(b, 'hotDay', 'insert') as [string, string])),
+  quantities: (b) => nameOf.quantities(String(b.campaign)),
+  dueAnswered: (b) => nameOf.dueAnswered(String(b.key)),
+  tripwireAnswer: (b) => nameOf.tripwireAnswer(...(words(b, 'decision', 'tripwire', 'on') as [string, string, string])),
+  listTicks: (b) => nameOf.listTicks(...(words(b, 'list', 'of') as [string, string])),
   photo: (b) => nameOf.photo(String(b.sha256)),
 };
 

@@ -1,15 +1,17 @@
 import { type Entry, erasedBy, erasureOf, isErasure } from '../record';
 import { referencesOf } from './references';
 
-export type LeftOut = 'names' | 'places' | 'access' | 'insert values';
+export type LeftOut = 'names' | 'places' | 'access' | 'insert values' | 'money';
 
 /** What leaves out which kind of thing. */
 const kindsLeftOut: Readonly<Record<LeftOut, readonly string[]>> = {
   names: ['name'],
   // The air of a place may tell which place it is, and where its figures come from does.
   places: ['place', 'climate'],
-  access: ['access'],
+  access: ['access', 'accessSheet'],
   'insert values': ['insertValue'],
+  // What a bidder must not read: other bids, what there is to spend, who gave it.
+  money: ['moneyRules', 'option', 'quote', 'fund', 'gift', 'bid', 'yearPlan', 'decision', 'tripwireAnswer'],
 };
 
 export interface CarryOptions {
@@ -37,9 +39,30 @@ export interface PartialCarry {
 const namesPersons: Readonly<Record<string, readonly string[]>> = {
   classSet: ['setBy'],
   personCheck: ['closed'],
-  treatment: ['by'],
+  treatment: ['by', 'people'],
   interpretation: ['by'],
   agreedColour: ['by'],
+  weather: ['overridden'],
+  methodSheet: ['setBy'],
+  incident: ['told'],
+  move: ['who'],
+  groundsAgreement: ['who'],
+  yearVerdict: ['by'],
+  quote: ['who'],
+  gift: ['who'],
+  decision: ['consulted', 'signed'],
+  tripwireAnswer: ['by'],
+  campaign: ['warrantyWho'],
+  bid: ['who', 'named'],
+  completeness: ['from'],
+  approval: ['signed'],
+  colourCard: ['signed'],
+  layer: ['by'],
+  hotDay: ['authorisedBy', 'watcher', 'closed'],
+  insertCare: ['limitBy', 'watcher'],
+  insertReading: ['by'],
+  insertAfter: ['by'],
+  accessSheet: ['competent'],
 };
 
 const namesAPerson = ({ kind, body }: Entry): boolean =>

@@ -1,4 +1,33 @@
-import { fraction, listOf, maybe, note, number, pattern, positive, text, whole } from './bounds';
+import { fraction, listOf, maybe, note, number, positive, text, whole } from './bounds';
+import {
+  accessSheetBody,
+  approvalBody,
+  bidBody,
+  campaignBody,
+  causeBody,
+  colourCardBody,
+  completenessBody,
+  hotDayBody,
+  insertAfterBody,
+  insertCareBody,
+  insertReadingBody,
+  layerBody,
+  quantitiesBody,
+} from './campaignBodies';
+import {
+  dueAnsweredBody,
+  groundsAgreementBody,
+  incidentBody,
+  listTicksBody,
+  methodSheetBody,
+  moveBody,
+  productBody,
+  sitePlanBody,
+  taskBody,
+  weatherBody,
+  yearPlanBody,
+  yearVerdictBody,
+} from './careBodies';
 import {
   climateBody,
   collectionBody,
@@ -9,8 +38,8 @@ import {
   scaleBody,
   surveyorBody,
 } from './collectionBodies';
-import { coverageBody } from './coverageBody';
 import { day, thingName } from './entry';
+import { moneySchema } from './moneyBody';
 import {
   agreedColourBody,
   elevationBody,
@@ -23,10 +52,18 @@ import {
   sentinelBody,
   stationBody,
 } from './photoBodies';
+import {
+  decisionBody,
+  fundBody,
+  giftBody,
+  moneyRulesBody,
+  optionBody,
+  quoteBody,
+  tripwireAnswerBody,
+} from './planBodies';
+import { findingBody, reratingBody, roundBody, visitBody } from './roundBodies';
+import { treatmentBody, vagueDate } from './treatmentBody';
 import { z } from './zod';
-
-/** A date as vague as it is known: 2019, 2019-05, 2019-05-12, or words such as "before 2021". */
-export const vagueDate = text(60);
 
 export const sculptureBody = z.looseObject({
   number: text(60),
@@ -48,7 +85,6 @@ export const insertBody = z.looseObject({
   removable: z.enum(['yes', 'no', 'not known']),
   note,
 });
-export const moneySchema = z.looseObject({ minor: z.int(), currency: pattern(/^[A-Z]{3}$/) });
 export const insertValueBody = z.looseObject({ insert: thingName, value: moneySchema, note });
 
 export const areaPart = z.looseObject({
@@ -106,86 +142,6 @@ export const zoneBody = z.looseObject({
   note,
 });
 
-export const roundBody = z.looseObject({
-  sculpture: thingName,
-  type: z.enum(['annual', 'autumn', 'before treatment', 'after treatment', 'incident']),
-  /** The day a person confirmed; what happened when is said by this, never by an entry's `at`. */
-  date: day,
-  wet: z.enum(['dry', 'damp', 'wet']),
-  washed: z.enum(['before wash', 'after wash']),
-  /** Earlier values are hidden until this one is made. */
-  ownEye: z.boolean(),
-  surveyor: z.string(),
-  /** Set when the round is closed. */
-  ended: maybe(day),
-  /** Zones drawn to be asked again. */
-  askAgain: maybe(z.array(thingName)),
-  /** This round is one with another begun apart. */
-  partOf: maybe(thingName),
-  /** Said not to be one with these. */
-  apartFrom: maybe(z.array(thingName)),
-  note,
-});
-
-export const beading = z.enum(['beads', 'flattened', 'sheets', 'wets']);
-
-export const visitBody = z.looseObject({
-  sculpture: thingName,
-  round: thingName,
-  zone: thingName,
-  zoneVersion: whole(1),
-  state: z.enum(['found', 'nothing', 'carried', 'not looked']),
-  /** Why not looked: code of trade/reasonsNotLooked. */
-  reason: maybe(text(60)),
-  /** The round a carried answer was taken from. */
-  carriedFrom: maybe(thingName),
-  beading: maybe(beading),
-  photos: maybe(z.array(thingName)),
-  note,
-});
-
-export const severity = z.enum(['slight', 'moderate', 'severe']);
-export const activity = z.enum(['active', 'unclear', 'stable']);
-
-export const findingBody = z.looseObject({
-  sculpture: thingName,
-  round: thingName,
-  zone: thingName,
-  /** Code of trade/kinds; an unknown code is shown, not scored, and said. */
-  kind: text(80),
-  origin: z.enum(['dirt', 'stain', 'metal']),
-  /** Kinds measured by area, and length or presence where a share was given. */
-  coverage: maybe(coverageBody),
-  /** Kinds measured by count. */
-  count: maybe(z.enum(['one', 'two to five', 'more'])),
-  severity,
-  activity,
-  /** Looked for, and no longer there. */
-  cleared: maybe(z.literal(true)),
-  /** Taken over from an earlier round, not judged again. */
-  carriedFrom: maybe(thingName),
-  /** After own eye first, against the earlier value. */
-  against: maybe(z.enum(['same', 'changed', 'earlier was wrong'])),
-  /** Where a stain comes from, as far as seen. */
-  stainFrom: maybe(thingName),
-  photos: maybe(z.array(thingName)),
-  note,
-});
-
-export const reratingBody = z.looseObject({
-  sculpture: thingName,
-  round: thingName,
-  zone: thingName,
-  ratings: z.array(
-    z.looseObject({
-      kind: text(80),
-      origin: z.enum(['dirt', 'stain', 'metal']),
-      coverage: coverageBody,
-      first: coverageBody,
-    }),
-  ),
-});
-
 export const classSetBody = z.looseObject({
   sculpture: thingName,
   round: thingName,
@@ -215,20 +171,6 @@ export const lookBody = z.looseObject({
   planned: z.boolean(),
   wet: maybe(z.enum(['dry', 'damp', 'wet'])),
   photos: maybe(z.array(thingName)),
-  note,
-});
-
-export const treatmentBody = z.looseObject({
-  sculpture: thingName,
-  zones: z.array(thingName),
-  /** Code of trade/treatments. */
-  type: text(60),
-  date: vagueDate,
-  product: maybe(text(300)),
-  coats: maybe(whole(1, 20)),
-  by: maybe(text(300)),
-  /** The list or report this was taken over from. */
-  source: maybe(text(300)),
   note,
 });
 
@@ -277,6 +219,38 @@ export const bodySchemas = {
   measure: measureBody,
   reading: readingBody,
   agreedColour: agreedColourBody,
+  methodSheet: methodSheetBody,
+  weather: weatherBody,
+  product: productBody,
+  incident: incidentBody,
+  move: moveBody,
+  groundsAgreement: groundsAgreementBody,
+  yearPlan: yearPlanBody,
+  sitePlan: sitePlanBody,
+  yearVerdict: yearVerdictBody,
+  listTicks: listTicksBody,
+  task: taskBody,
+  dueAnswered: dueAnsweredBody,
+  moneyRules: moneyRulesBody,
+  option: optionBody,
+  quote: quoteBody,
+  fund: fundBody,
+  gift: giftBody,
+  decision: decisionBody,
+  tripwireAnswer: tripwireAnswerBody,
+  campaign: campaignBody,
+  cause: causeBody,
+  quantities: quantitiesBody,
+  bid: bidBody,
+  completeness: completenessBody,
+  approval: approvalBody,
+  colourCard: colourCardBody,
+  layer: layerBody,
+  hotDay: hotDayBody,
+  insertCare: insertCareBody,
+  insertReading: insertReadingBody,
+  insertAfter: insertAfterBody,
+  accessSheet: accessSheetBody,
 } as const;
 
 export type KindOfThing = keyof typeof bodySchemas;

@@ -104,6 +104,12 @@ export const NextStepsIcon = () => (
     <path d="M4 6h.1M8 6h12M4 12h.1M8 12h9M4 18h.1M8 18h6" />
   </Icon>
 );
+/** A leaf of the calendar, with a tick. */
+export const PlanIcon = () => (
+  <Icon>
+    <path d="M4 6h16v14H4zM4 10h16M8 3.5V7M16 3.5V7M8.5 15l2.5 2.5 4.5-5" />
+  </Icon>
+);
 /** Out of the box and back. */
 export const CarryIcon = () => (
   <Icon>

@@ -1,6 +1,6 @@
 import { Link, useLocation } from 'wouter';
 import { w } from '../../words';
-import { CarryIcon, MethodIcon, NextStepsIcon, SculpturesIcon, SettingsIcon } from '../parts';
+import { CarryIcon, MethodIcon, NextStepsIcon, PlanIcon, SculpturesIcon, SettingsIcon } from '../parts';
 import { pathTo } from './paths';
 
 const places = [
@@ -11,12 +11,21 @@ const places = [
     under: ['/sculpture', '/welcome', '/cards', '/measure'],
   },
   { to: pathTo.nextSteps(), word: w.shell.nav.nextSteps, Picture: NextStepsIcon, under: [] },
+  {
+    to: pathTo.plan(),
+    word: w.shell.nav.plan,
+    Picture: PlanIcon,
+    under: [
+      ...['/due', '/year', '/packing', '/briefing', '/close-down', '/site-plan', '/money', '/budget', '/fund'],
+      ...['/products', '/decisions', '/campaign', '/hot-work', '/incidents', '/grounds', '/moves'],
+    ],
+  },
   { to: pathTo.carry(), word: w.shell.nav.carry, Picture: CarryIcon, under: [] },
   { to: pathTo.method(), word: w.shell.nav.method, Picture: MethodIcon, under: [] },
   { to: pathTo.settings(), word: w.shell.nav.settings, Picture: SettingsIcon, under: [] },
 ] as const;
 
-/** The five places of the app: a bar at the foot on a tablet held upright, a rail on the side of the hand where it is wide. */
+/** The six places of the app: a bar at the foot on a tablet held upright, a rail on the side of the hand where it is wide. */
 export function Nav() {
   const [here] = useLocation();
   return (

@@ -49,6 +49,39 @@ const Settle = later(async () => (await import('../settle')).SettleScreen);
 const Bring = later(async () => (await import('../bring')).BringScreen);
 const InStep = later(async () => (await import('../in-step')).InStepScreen);
 const Keeping = later(async () => (await import('../keeping')).KeepingScreen);
+const PlanPage = later(async () => (await import('../plan')).PlanScreen);
+const PlanOfWorkPage = later(async () => (await import('../plan')).PlanOfWorkScreen);
+const OptionsPage = later(async () => (await import('../options')).OptionsScreen);
+const MoneyRulesPage = later(async () => (await import('../money')).MoneyRulesScreen);
+const BudgetPage = later(async () => (await import('../budget')).BudgetScreen);
+const FundsPage = later(async () => (await import('../funds')).FundsScreen);
+const FundPage = later(async () => (await import('../funds')).FundScreen);
+const CareDayPage = later(async () => (await import('../care-day')).CareDayScreen);
+const SeasonPage = later(async () => (await import('../care-day')).SeasonScreen);
+const MethodSheetPage = later(async () => (await import('../care-day')).MethodSheetScreen);
+const LedgerPage = later(async () => (await import('../care-day')).LedgerScreen);
+const ProductsPage = later(async () => (await import('../products')).ProductsScreen);
+const DecisionsPage = later(async () => (await import('../decisions')).DecisionsScreen);
+const DuePage = later(async () => (await import('../due')).DueScreen);
+const CampaignsPage = later(async () => (await import('../campaign')).CampaignsScreen);
+const CampaignPage = later(async () => (await import('../campaign')).CampaignScreen);
+const QuantitiesPage = later(async () => (await import('../campaign')).QuantitiesScreen);
+const BidsPage = later(async () => (await import('../campaign')).BidsScreen);
+const CompletenessPage = later(async () => (await import('../campaign')).CompletenessScreen);
+const ApprovalsPage = later(async () => (await import('../campaign')).ApprovalsScreen);
+const LayersPage = later(async () => (await import('../hot-work')).LayersScreen);
+const HotDaysPage = later(async () => (await import('../hot-work')).HotDaysScreen);
+const HotDayPage = later(async () => (await import('../hot-work')).HotDayScreen);
+const InsertsPage = later(async () => (await import('../hot-work')).InsertsScreen);
+const AccessPage = later(async () => (await import('../hot-work')).AccessScreen);
+const YearPage = later(async () => (await import('../year')).YearScreen);
+const PackingPage = later(async () => (await import('../year')).PackingScreen);
+const BriefingPage = later(async () => (await import('../year')).BriefingScreen);
+const CloseDownPage = later(async () => (await import('../year')).CloseDownScreen);
+const SitePlanPage = later(async () => (await import('../year')).SitePlanScreen);
+const IncidentsPage = later(async () => (await import('../incidents')).IncidentsScreen);
+const GroundsPage = later(async () => (await import('../grounds')).GroundsScreen);
+const MovesPage = later(async () => (await import('../moves')).MovesScreen);
 const Method = later(async () => (await import('../method')).MethodScreen);
 const Settings = later(async () => (await import('../settings')).SettingsScreen);
 
@@ -64,6 +97,7 @@ export interface RouteRow {
 const sculptureOf = (ids: Ids) => nameOf.sculpture(ids.sculpture ?? '');
 const roundOf = (ids: Ids) => nameOf.round(ids.round ?? '');
 const stationOf = (ids: Ids) => nameOf.station(ids.station ?? '');
+const campaignOf = (ids: Ids) => nameOf.campaign(ids.campaign ?? '');
 const zoneOf = (ids: Ids) => nameOf.zone(ids.zone ?? '');
 
 /** First that fits is shown. The address carries ids; screens are given names of things. */
@@ -165,6 +199,45 @@ export const routes: readonly RouteRow[] = [
   { path: '/carry/bring', show: () => <Bring /> },
   { path: '/carry/in-step', show: () => <InStep /> },
   { path: '/keeping', show: () => <Keeping /> },
+  { path: '/plan', show: () => <PlanPage /> },
+  { path: '/sculpture/:sculpture/plan', show: (ids) => <PlanOfWorkPage sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/options', show: (ids) => <OptionsPage sculpture={sculptureOf(ids)} /> },
+  { path: '/money', show: () => <MoneyRulesPage /> },
+  { path: '/budget', show: () => <BudgetPage /> },
+  { path: '/funds', show: () => <FundsPage /> },
+  { path: '/fund/:fund', show: (ids) => <FundPage fund={nameOf.fund(ids.fund ?? '')} /> },
+  { path: '/sculpture/:sculpture/care-day', show: (ids) => <CareDayPage sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/season', show: (ids) => <SeasonPage sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/method-sheet', show: (ids) => <MethodSheetPage sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/metal', show: (ids) => <LedgerPage sculpture={sculptureOf(ids)} /> },
+  { path: '/products', show: () => <ProductsPage /> },
+  {
+    path: '/decisions/:sculpture?',
+    show: (ids) => <DecisionsPage sculpture={ids.sculpture ? nameOf.sculpture(ids.sculpture) : undefined} />,
+  },
+  { path: '/due', show: () => <DuePage /> },
+  { path: '/sculpture/:sculpture/campaigns', show: (ids) => <CampaignsPage sculpture={sculptureOf(ids)} /> },
+  { path: '/campaign/:campaign', show: (ids) => <CampaignPage campaign={campaignOf(ids)} /> },
+  { path: '/campaign/:campaign/quantities', show: (ids) => <QuantitiesPage campaign={campaignOf(ids)} /> },
+  { path: '/campaign/:campaign/bids', show: (ids) => <BidsPage campaign={campaignOf(ids)} /> },
+  {
+    path: '/campaign/:campaign/papers/:of',
+    show: (ids) => <CompletenessPage campaign={campaignOf(ids)} of={ids.of ?? 'request'} />,
+  },
+  { path: '/campaign/:campaign/approvals', show: (ids) => <ApprovalsPage campaign={campaignOf(ids)} /> },
+  { path: '/campaign/:campaign/layers', show: (ids) => <LayersPage campaign={campaignOf(ids)} /> },
+  { path: '/campaign/:campaign/hot-work', show: (ids) => <HotDaysPage campaign={campaignOf(ids)} /> },
+  { path: '/hot-work/:hotDay', show: (ids) => <HotDayPage hotDay={nameOf.hotDay(ids.hotDay ?? '')} /> },
+  { path: '/sculpture/:sculpture/inserts', show: (ids) => <InsertsPage sculpture={sculptureOf(ids)} /> },
+  { path: '/sculpture/:sculpture/access', show: (ids) => <AccessPage sculpture={sculptureOf(ids)} /> },
+  { path: '/year/:year?', show: (ids) => <YearPage year={ids.year} /> },
+  { path: '/packing', show: () => <PackingPage /> },
+  { path: '/briefing', show: () => <BriefingPage /> },
+  { path: '/close-down', show: () => <CloseDownPage /> },
+  { path: '/site-plan', show: () => <SitePlanPage /> },
+  { path: '/incidents', show: () => <IncidentsPage /> },
+  { path: '/grounds', show: () => <GroundsPage /> },
+  { path: '/moves', show: () => <MovesPage /> },
   { path: '/method', show: () => <Method /> },
   { path: '/settings', show: () => <Settings /> },
 ];

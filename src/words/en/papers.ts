@@ -13,6 +13,7 @@ export const papers = {
     places: 'places where the works stand',
     access: 'keys, codes and ladders',
     'insert values': 'values of inserts',
+    money: 'prices, bids, funds and decisions',
   },
   missing: (n: number, figure: string) =>
     n === 1

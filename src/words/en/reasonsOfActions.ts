@@ -1,3 +1,4 @@
+import { namesOfPlanned } from './namesOfPlanned';
 import type { Params } from './sentence';
 
 type Sentence = (s: Params) => string;
@@ -12,6 +13,8 @@ export const reasonsOfActions = {
   'number missing': () => 'The sculpture has no number. Write one.',
   'name missing': () => 'The name is missing. Write one.',
   'text missing': () => 'The text is missing. Write something, or leave without storing.',
+  'field not possible': (s) =>
+    `What is written under “${s.text('field')}” cannot be kept: it is too long, missing, or outside what is possible. Change it and keep it again.`,
   'list too large': (s) =>
     `This file is larger than ${s.number('most')} MB. Save the list alone, as CSV, and choose it again.`,
   'source missing': () => 'It is not said where this comes from. Name the list or the report.',
@@ -154,6 +157,8 @@ export const namesOfDeeds = {
   'deed: person check closed': (s) => `closed a person check, by ${s.text('by')}`,
   'deed: thought added': (s) => `added a thought of ${s.text('by')}`,
   'deed: thought removed': () => 'removed a thought',
+  'deed: plan kept': (s) => `kept ${namesOfPlanned[s.text('kind')] ?? s.text('kind')}`,
+  'deed: plan removed': (s) => `removed ${namesOfPlanned[s.text('kind')] ?? s.text('kind')}`,
   'deed: list taken over': (s) => `took over ${s.times('count', 'treatment', 'treatments')} from a list`,
   'deed: report taken over': (s) => `took over ${s.times('count', 'statement', 'statements')} from a report`,
   'deed: photo kept': () => 'kept a photo',

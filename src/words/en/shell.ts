@@ -4,6 +4,7 @@ export const shell = {
     label: 'Main',
     sculptures: 'Sculptures',
     nextSteps: 'Next steps',
+    plan: 'Plan',
     carry: 'Carry',
     method: 'Method',
     settings: 'Settings',

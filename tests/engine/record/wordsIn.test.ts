@@ -71,6 +71,17 @@ const freeTexts = ({ def }: Inner, path: readonly string[] = []): string[][] => 
 
 /** Texts that are codes, whatever their schema allows, and dates as vague as they are known. */
 const codes = new Set([
+  'allowed',
+  'checked',
+  'equipment',
+  'forbidden',
+  'key',
+  'of',
+  'sort',
+  'step',
+  'item',
+  'topic',
+  'tripwires.sort',
   'date',
   'exposure',
   'kind',

@@ -1,0 +1,13 @@
+import type { BodyOf, Reason } from '../../engine/record';
+import type { Desk } from '../desk';
+import type { PlannedKind } from './kinds';
+
+/** What stands against a body before it is kept, or nothing. It may read what else is kept. */
+export type PlannedCheck<K extends PlannedKind> = (
+  body: BodyOf<K>,
+  desk: Desk,
+  thing: string,
+) => Reason | undefined | Promise<Reason | undefined>;
+
+/** What each kind must hold beyond its schema. A kind not here is held by its schema alone. */
+export const plannedChecks: { readonly [K in PlannedKind]?: PlannedCheck<K> } = {};

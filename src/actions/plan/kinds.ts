@@ -1,0 +1,40 @@
+import type { BodyOf, KindOfThing } from '../../engine/record';
+
+/** Kinds of what is planned, paid, prepared and watched: each is said, changed and taken away in the same way. */
+export const plannedKinds = [
+  'methodSheet',
+  'weather',
+  'product',
+  'incident',
+  'move',
+  'groundsAgreement',
+  'yearPlan',
+  'sitePlan',
+  'yearVerdict',
+  'listTicks',
+  'task',
+  'dueAnswered',
+  'moneyRules',
+  'option',
+  'quote',
+  'fund',
+  'gift',
+  'decision',
+  'tripwireAnswer',
+  'campaign',
+  'cause',
+  'quantities',
+  'bid',
+  'completeness',
+  'approval',
+  'colourCard',
+  'layer',
+  'hotDay',
+  'insertCare',
+  'insertReading',
+  'insertAfter',
+  'accessSheet',
+] as const satisfies readonly KindOfThing[];
+
+export type PlannedKind = (typeof plannedKinds)[number];
+export type PlannedBody<K extends PlannedKind> = BodyOf<K>;

@@ -1,0 +1,2 @@
+/** What to treat within a sum, exactly, and what is left undone. */
+export {};

@@ -1,0 +1,2 @@
+/** Quantities from zones, bids beside each other, what a paper must hold. */
+export {};

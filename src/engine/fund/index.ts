@@ -1,0 +1,2 @@
+/** Money in hand, pledged and hoped, and what it comes to over time. */
+export {};

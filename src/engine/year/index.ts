@@ -1,0 +1,2 @@
+/** The plan of a year: time, order of visits, lists, briefing. */
+export {};

@@ -1,0 +1,1 @@
+export { BudgetScreen } from './BudgetScreen';

@@ -1,0 +1,6 @@
+import { w } from '../../words';
+import { Page } from '../parts';
+
+export function MethodSheetScreen(_: { readonly sculpture: string }) {
+  return <Page title={w.careDay.title}>{null}</Page>;
+}

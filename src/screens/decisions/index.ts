@@ -1,0 +1,1 @@
+export { DecisionsScreen } from './DecisionsScreen';

@@ -1,0 +1,1 @@
+export { DueScreen } from './DueScreen';

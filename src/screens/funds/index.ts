@@ -1,0 +1,2 @@
+export { FundScreen } from './FundScreen';
+export { FundsScreen } from './FundsScreen';

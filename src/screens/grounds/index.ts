@@ -1,0 +1,1 @@
+export { GroundsScreen } from './GroundsScreen';

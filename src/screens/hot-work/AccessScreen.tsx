@@ -1,0 +1,6 @@
+import { w } from '../../words';
+import { Page } from '../parts';
+
+export function AccessScreen(_: { readonly sculpture: string }) {
+  return <Page title={w.hotWork.title}>{null}</Page>;
+}

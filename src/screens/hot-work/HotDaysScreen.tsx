@@ -1,0 +1,6 @@
+import { w } from '../../words';
+import { Page } from '../parts';
+
+export function HotDaysScreen(_: { readonly campaign: string }) {
+  return <Page title={w.hotWork.title}>{null}</Page>;
+}

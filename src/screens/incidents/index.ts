@@ -1,0 +1,1 @@
+export { IncidentsScreen } from './IncidentsScreen';

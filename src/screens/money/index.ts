@@ -1,0 +1,1 @@
+export { MoneyRulesScreen } from './MoneyRulesScreen';

@@ -1,0 +1,1 @@
+export { MovesScreen } from './MovesScreen';

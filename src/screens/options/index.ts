@@ -1,0 +1,1 @@
+export { OptionsScreen } from './OptionsScreen';

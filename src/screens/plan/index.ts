@@ -1,0 +1,2 @@
+export { PlanOfWorkScreen } from './PlanOfWorkScreen';
+export { PlanScreen } from './PlanScreen';

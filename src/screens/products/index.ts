@@ -1,0 +1,1 @@
+export { ProductsScreen } from './ProductsScreen';

@@ -1,0 +1,3 @@
+export const budget = {
+  title: 'Budget of a year',
+};

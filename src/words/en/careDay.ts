@@ -1,0 +1,3 @@
+export const careDay = {
+  title: 'Wash and wax day',
+};

@@ -1,0 +1,3 @@
+export const decisions = {
+  title: 'Decisions',
+};

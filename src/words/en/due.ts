@@ -1,0 +1,3 @@
+export const due = {
+  title: 'What is due',
+};

@@ -1,0 +1,3 @@
+export const funds = {
+  title: 'Funds',
+};

@@ -1,0 +1,3 @@
+export const grounds = {
+  title: 'Agreements with the grounds staff',
+};

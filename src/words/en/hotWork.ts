@@ -1,0 +1,3 @@
+export const hotWork = {
+  title: 'Hot work',
+};

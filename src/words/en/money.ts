@@ -1,0 +1,3 @@
+export const money = {
+  title: 'How money is reckoned',
+};

@@ -1,0 +1,3 @@
+export const moves = {
+  title: 'Moves and loans',
+};

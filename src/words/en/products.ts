@@ -1,0 +1,3 @@
+export const products = {
+  title: 'Products in store',
+};

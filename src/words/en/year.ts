@@ -1,0 +1,3 @@
+export const year = {
+  title: 'The year',
+};
