@@ -23,6 +23,7 @@ import { askedAgainFrom, doneTwice, eyeChecks } from './garden/eyes';
 import { photosOfGarden } from './garden/photos';
 import type { GardenClock } from './gardenClock';
 import { type Drawing, type Photographed, photographRound, setUpPhotos } from './photograph';
+import { planEvents } from './plan';
 import { colourEvents } from './readColour';
 import { done, walkZone } from './walkRound';
 
@@ -72,6 +73,7 @@ export const plantGarden = async (
       },
     })),
     ...works.flatMap((planted) => eventsOf(desk, planted, drawing, (name) => setSurveyor(name), people, turn)),
+    ...planEvents({ desk, works: new Map(works.map((planted) => [planted.work.number, planted])), things: new Map() }),
   ];
   // Sorting is stable: on one day, what the tables list first happened first.
   for (const { day, run } of events.sort((a, b) => a.day.localeCompare(b.day))) {
