@@ -7,6 +7,7 @@ import { writeSurvey } from '../../src/engine/exchange';
 import { writeSelector } from '../../src/engine/photo';
 import { asFile, asZipped, bagged, picture as drawn, hashOf, payloadOf } from '../files/bags';
 import { zipOf } from '../files/zipped';
+import { everyPlannedDeed, onlyAskOfPlans } from './everyPlannedDeed';
 import type { LivedIn } from './livedIn';
 import { carryIn, elsewhere, onLadder, picture, square } from './livedIn';
 
@@ -108,6 +109,7 @@ const elevenPatches = async ({ desk, is }: LivedIn) => {
 
 /** Every action that writes, by its name; a second way of it after a comma. */
 export const everyDeed: Readonly<Record<string, EveryDeed>> = {
+  ...everyPlannedDeed,
   acceptImport: after(seenFile, ({ desk }, preview) => actions.acceptImport(desk, preview)),
   'acceptImport, of a bag': after(seenBag, ({ desk }, preview) => actions.acceptImport(desk, preview), {
     ...bytes,
@@ -420,6 +422,7 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
 
 /** They read, or work out, and write nothing but what can be worked out again. */
 export const onlyAsk: readonly string[] = [
+  ...onlyAskOfPlans,
   'answersOf aroundTheWork askedAgain bagSize cardsToPrint changeMapOf climateSet collectionInsights collectionState colourAt elevationsOf',
   'erasedPhoto erasedSoFar eyeCheckUnderWay eyesOf findingsTable firmnessOf inStepOf freeableWorks goOnWorkingOut insightsOf interpretationsOf',
   'lastChecked lastDeed lastFiles lastFilesOf lookPhotoExpected mapDraft maskOf measureAtHand measuresOf measuringOf namesFound needList',
