@@ -2,6 +2,7 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { reactByName } from './src/build/reactByName.mjs';
 
 /** What the built page may do. `vite dev` puts scripts and styles inline, so only the build carries it. */
 const pagePolicy = [
@@ -60,7 +61,7 @@ export default defineConfig({
     // The build of Dexie for the browsers named below: the usual one is written out for browsers of 2015, 10 kB more.
     alias: process.env.VITEST ? [] : [{ find: /^dexie$/, replacement: 'dexie/dist/modern/dexie.mjs' }],
   },
-  plugins: [react(), strictPage, process.env.VITEST ? [] : serviceWorker],
+  plugins: [react(), reactByName(), strictPage, process.env.VITEST ? [] : serviceWorker],
   build: {
     // iPadOS 17, Chrome 121, Firefox 126: what the storage and file features need.
     target: ['safari17', 'chrome121', 'firefox126'],

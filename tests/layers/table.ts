@@ -121,7 +121,6 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/colour': { imports: ['engine/chance', 'engine/record', 'engine/trade'], packages: ['culori'] },
   'engine/photo': {
     imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition', 'engine/colour'],
-    packages: ['polyclip-ts'],
   },
   'engine/reckoning': {
     imports: [
