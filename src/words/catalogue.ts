@@ -30,6 +30,7 @@ export { options } from './en/options';
 export { overTime } from './en/overTime';
 export { papers } from './en/papers';
 export { parts } from './en/parts';
+export { people } from './en/people';
 export { photoLinks } from './en/photoLinks';
 export { photoMethod } from './en/photoMethod';
 export { photos } from './en/photos';
