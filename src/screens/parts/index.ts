@@ -14,6 +14,7 @@ export { MapSwatch } from './MapSwatch';
 export { Notice, type NoticeKind } from './Notice';
 export { Page, Reading, Section } from './Page';
 export { Pattern, PatternFill } from './Pattern';
+export { PhotosHere } from './PhotosHere';
 export { PhotoView } from './PhotoView';
 export { Progress } from './Progress';
 export { Sheet } from './Sheet';

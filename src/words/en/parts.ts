@@ -11,6 +11,11 @@ export const parts = {
   photoAway: (day: string, bag: string) =>
     day === '' ? `This photo is in the bag ${bag}.` : `This photo is in the bag of ${day}: ${bag}`,
   notice: { note: 'Note', caution: 'Take care', stop: 'Stop', problem: 'Something is wrong' },
+  photosHere: {
+    alt: (what: string, n: number) => `${what}, photo ${n}`,
+    off: 'Take off',
+    offOf: (what: string, n: number) => `Take photo ${n} off: ${what}`,
+  },
   /** The five steps of the index scale, sound to poor. */
   level: { 1: 'sound', 2: 'light wear', 3: 'marked', 4: 'poor', 5: 'very poor' },
   dial: (of: string, value: string, low: string, high: string, word: string) =>
