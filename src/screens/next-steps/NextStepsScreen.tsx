@@ -59,6 +59,9 @@ export function NextStepsScreen() {
         <LinkButton kind="quiet" to={pathTo.holds()}>
           {w.holds.link}
         </LinkButton>
+        <LinkButton kind="quiet" to={pathTo.due()}>
+          {w.plan.due}
+        </LinkButton>
       </div>
       {people.length > 0 && <PeopleFirst people={people} names={names} />}
       {nothing ? (

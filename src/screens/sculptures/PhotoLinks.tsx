@@ -1,7 +1,7 @@
-import { Link } from 'wouter';
 import { thingsOf } from '../../actions';
 import { w } from '../../words';
-import { OnIcon, Section } from '../parts';
+import { Section } from '../parts';
+import { LinkLines } from '../parts/LinkLines';
 import { pathTo, useDesk, useQuestion } from '../shell';
 
 const words = w.photoLinks;
@@ -36,20 +36,7 @@ export function PhotoLinks({ sculpture }: { readonly sculpture: string }) {
   return (
     <div className="not-printed">
       <Section title={words.title}>
-        <ul className="lines bare">
-          {rows.map(({ to, name, what }) => (
-            <li key={to}>
-              <Link href={to} className="line">
-                <span className="grow">
-                  <span className="strong">{name}</span>
-                  {/* Its line is there before its words are: what lies below must not move under a hand. */}
-                  <span className="soft line-detail">{what ?? '\u00a0'}</span>
-                </span>
-                <OnIcon />
-              </Link>
-            </li>
-          ))}
-        </ul>
+        <LinkLines rows={rows} />
       </Section>
     </div>
   );

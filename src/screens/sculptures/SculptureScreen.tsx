@@ -52,6 +52,9 @@ function Work({ record, row }: { readonly record: SculptureRecord; readonly row:
         <LinkButton kind="quiet" to={pathTo.holds()}>
           {w.sculptures.toHolds}
         </LinkButton>
+        <LinkButton kind="quiet" to={pathTo.planOfWork(thing)}>
+          {w.plan.ofWork.title}
+        </LinkButton>
       </div>
       <PhotoLinks sculpture={thing} />
       <RoundsOfWork record={record} />
