@@ -1,3 +1,5 @@
+import { type Money, noCurrency, placesOf, unitsOf } from '../engine/money';
+
 /** Every number, date and amount on screen and paper goes through here. English, with day-month-year. */
 const locale = 'en-GB';
 
@@ -32,6 +34,25 @@ export const share = (value: number): string => {
   if (value < 1 && value > 0.99) return 'over 99 %';
   return `${whole(value * 100)} %`;
 };
+
+/** The currency as it stands before an amount: its code, so that no two dollars are taken for one. */
+export const currency = (code: string): string => (code === noCurrency ? 'demo $' : code);
+
+/** "EUR 46,000", "EUR 12.50": cents only where there are some, or where `cents` asks for them. */
+export const money = (amount: Money, cents = !Number.isInteger(unitsOf(amount))): string => {
+  const places = cents ? placesOf(amount.currency) : 0;
+  return `${currency(amount.currency)} ${written(unitsOf(amount), places, places)}`;
+};
+
+/** Several amounts that stand under each other: all with cents where one has some. */
+export const amounts = (list: readonly Money[]): readonly string[] => {
+  const cents = list.some((amount) => !Number.isInteger(unitsOf(amount)));
+  return list.map((amount) => money(amount, cents));
+};
+
+/** An amount worked out over years, to the whole unit: "EUR 7,585". Cents of such a figure mean nothing. */
+export const roundMoney = (amount: Money): string =>
+  `${currency(amount.currency)} ${written(Math.round(unitsOf(amount)), 0, 0)}`;
 
 export type FigureUnit = 'index' | 'm2' | 'share' | 'colour';
 const units = { index: whole, m2: squareMetres, share, colour: (value: number) => written(value, 1, 1) } as const;

@@ -13,6 +13,7 @@ import { reasonsOfFolder } from './en/reasonsOfFolder';
 import { reasonsOfHold } from './en/reasonsOfHold';
 import { reasonsOfInStep } from './en/reasonsOfInStep';
 import { reasonsOfLife } from './en/reasonsOfLife';
+import { reasonsOfMoney } from './en/reasonsOfMoney';
 import { reasonsOfPhoto } from './en/reasonsOfPhoto';
 import { reasonsOfRound } from './en/reasonsOfRound';
 import { reasonsOfSite } from './en/reasonsOfSite';
@@ -32,6 +33,7 @@ learn({
   ...reasonsOfInStep,
   ...reasonsOfLife,
   ...reasonsOfColour,
+  ...reasonsOfMoney,
   ...reasonsOfPhoto,
   ...reasonsOfRound,
   ...reasonsOfSite,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { area, bytes, date, figure, list, share, typedNumber } from '../../src/words';
+import { amounts, area, bytes, date, figure, list, money, roundMoney, share, typedNumber } from '../../src/words';
 
 describe('Numbers and dates as they are written', () => {
   it('dates stand as vague as they are known', () => {
@@ -25,6 +25,25 @@ describe('Numbers and dates as they are written', () => {
   it('a figure comes with its range in the same measure', () => {
     expect(figure({ value: 63.6, low: 58.4, high: 69 })).toEqual({ value: '64', range: '58 to 69' });
     expect(figure({ value: 0.2, low: 0.15, high: 0.26 }, 'share')).toEqual({ value: '20 %', range: '15 % to 26 %' });
+  });
+
+  it('an amount stands with the code of its currency, with cents only where there are some', () => {
+    expect(money({ minor: 4_600_000, currency: 'EUR' })).toBe('EUR 46,000');
+    expect(money({ minor: 4_600_005, currency: 'EUR' })).toBe('EUR 46,000.05');
+    expect(money({ minor: 46_000, currency: 'JPY' })).toBe('JPY 46,000');
+    expect(money({ minor: 46_500, currency: 'KWD' })).toBe('KWD 46.500');
+    expect(money({ minor: -150, currency: 'CHF' })).toBe('CHF -1.50');
+    expect(money({ minor: 6_529_600, currency: 'XXX' })).toBe('demo $ 65,296');
+    expect(roundMoney({ minor: 758_549, currency: 'EUR' })).toBe('EUR 7,585');
+  });
+
+  it('amounts that stand under each other all have cents where one has', () => {
+    expect(
+      amounts([
+        { minor: 100, currency: 'EUR' },
+        { minor: 150, currency: 'EUR' },
+      ]),
+    ).toEqual(['EUR 1.00', 'EUR 1.50']);
   });
 
   it('bytes are told as a person counts them', () => {

@@ -11,6 +11,7 @@ export * from './icons';
 export { type IndexLevel, levelFloors, levelOf } from './indexLevel';
 export { LinkButton } from './LinkButton';
 export { MapSwatch } from './MapSwatch';
+export { MoneyField } from './MoneyField';
 export { Notice, type NoticeKind } from './Notice';
 export { Page, Reading, Section } from './Page';
 export { Pattern, PatternFill } from './Pattern';

@@ -7,4 +7,5 @@ export { pathTo } from './paths';
 export { say } from './say';
 export { UnderWay } from './UnderWay';
 export { useDeed } from './useDeed';
+export { useMoney } from './useMoney';
 export { useQuestion } from './useQuestion';

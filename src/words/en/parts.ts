@@ -1,6 +1,8 @@
 /** Words of the controls all screens share. */
 export const parts = {
   optional: 'optional',
+  currency: 'Currency',
+  currencyHint: 'Three letters, such as EUR. Asked once: all money of this collection is in it.',
   closeSheet: 'Close',
   reading: 'Reading …',
   leaveOff: 'Leave off',

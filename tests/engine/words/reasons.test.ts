@@ -17,6 +17,7 @@ import { eyeReasons } from '../../../src/engine/eye';
 import { firmnessReasons } from '../../../src/engine/firmness';
 import { holdReasons } from '../../../src/engine/hold';
 import { lifeReasons } from '../../../src/engine/life';
+import { moneyReasons } from '../../../src/engine/money';
 import { siteReasons } from '../../../src/engine/site';
 import { kinds } from '../../../src/engine/trade';
 import { trendReasons } from '../../../src/engine/trend';
@@ -36,6 +37,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/life': lifeReasons,
   'engine/trend': trendReasons,
   'engine/hold': holdReasons,
+  'engine/money': moneyReasons,
   'engine/site': siteReasons,
   'engine/agreement': agreementReasons,
   device: deviceReasonCodes,
