@@ -1,15 +1,21 @@
 /** What the trade knows, as data with sources. Nothing here computes a score. */
 export { type Caution, type CautionPlace, cautions, cautionsAt } from './cautions';
 export { type ClassRow, enClasses, type Level } from './classes';
+export { type CloseDownStep, type ClosedFor, closeDownSteps } from './closeDown';
 export { type LadderStep, ladder, ladderStepOf } from './coverageLadder';
 export { type CoverageMethod, coverageMethodOf, coverageMethods } from './coverageMethods';
+export { type GroundsTopic, groundsTopicOf, groundsTopics } from './grounds';
+export { type IncidentSort, incidentSortOf, incidentSorts } from './incidents';
 export type { ActiveArea, ExclusiveLayer, Group, KindOfFinding, Measure } from './kindOfFinding';
 export { kindOf, kinds } from './kinds';
+export { type PackedFor, type PackingItem, packingItems } from './packing';
 export { roundTypes } from './roundTypes';
 export { type RustGrade, rustGradeOf, rustGrades, rustPictures } from './rustGrades';
 export { defaultScale, type Scale, scaleOf, stainKey } from './scale';
 export type { Source } from './source';
+export { stopRules } from './stopRules';
 export { type Treatment, treatmentOf, treatments } from './treatments';
+export { yearVerdicts } from './verdicts';
 export {
   activities,
   activityOf,
