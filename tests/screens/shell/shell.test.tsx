@@ -55,7 +55,7 @@ describe('The shell', () => {
     await screen.findByRole('heading', { level: 1, name: 'Settings' });
     const nav = screen.getByRole('navigation', { name: 'Main' });
     expect(within(nav).getByRole('link', { current: 'page' }).textContent).toBe('Settings');
-    expect(within(nav).getAllByRole('link')).toHaveLength(5);
+    expect(within(nav).getAllByRole('link')).toHaveLength(6);
     expect(screen.getByRole('main')).toBeDefined();
     expect(await axeFaults()).toEqual([]);
   });
