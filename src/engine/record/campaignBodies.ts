@@ -59,6 +59,11 @@ export const quantitiesBody = z.looseObject({
       high: maybe(number(0, 1_000_000)),
       reach: maybe(text(60)),
       insert: maybe(thingName),
+      /** What was seen there when the line was made, in words. */
+      condition: maybe(text(1000)),
+      photo: maybe(thingName),
+      /** Inserts that sit in the zone. */
+      inserts: maybe(listOf(thingName, 0, 60)),
       note,
     }),
     0,

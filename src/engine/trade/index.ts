@@ -1,7 +1,10 @@
 /** What the trade knows, as data with sources. Nothing here computes a score. */
+export { type CampaignStep, campaignStepOf, campaignSteps } from './campaignSteps';
+export { type Cause, causeOf, causes } from './causes';
 export { type Caution, type CautionPlace, cautions, cautionsAt } from './cautions';
 export { type ClassRow, enClasses, type Level } from './classes';
 export { type CloseDownStep, type ClosedFor, closeDownSteps } from './closeDown';
+export { type PaperItem, type PaperOf, paperItemOf, paperItems } from './completeness';
 export { type LadderStep, ladder, ladderStepOf } from './coverageLadder';
 export { type CoverageMethod, coverageMethodOf, coverageMethods } from './coverageMethods';
 export { type GroundsTopic, groundsTopicOf, groundsTopics } from './grounds';
@@ -16,6 +19,7 @@ export type { Source } from './source';
 export { stopRules } from './stopRules';
 export { type Treatment, treatmentOf, treatments } from './treatments';
 export { yearVerdicts } from './verdicts';
+export { type WeatherRule, weatherRules } from './weatherRules';
 export {
   activities,
   activityOf,
@@ -27,6 +31,15 @@ export {
   severityOf,
   type Weighted,
 } from './weights';
+export {
+  areaTolerance,
+  fewestPrices,
+  outlierFactor,
+  seasonDays,
+  type WorkItem,
+  workItemOf,
+  workItems,
+} from './workItems';
 export {
   beadings,
   type Exposure,
