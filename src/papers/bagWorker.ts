@@ -2,5 +2,10 @@
 import { checking, opening, serve, writing } from '../device/bag/inWorker';
 import { readmeText } from './readme';
 import { reportHtml } from './report';
+import { schemaText } from './schemaText';
 
-serve({ write: writing({ report: reportHtml, readme: readmeText }), check: checking, open: opening });
+serve({
+  write: writing({ report: reportHtml, readme: readmeText, schema: schemaText }),
+  check: checking,
+  open: opening,
+});

@@ -20,14 +20,14 @@ import { unpackedFile } from '../../src/device/bag/unpackedFile';
 import { zipDirectory } from '../../src/device/bag/zipDirectory';
 import { bagPaths } from '../../src/engine/bag';
 import { idPart } from '../../src/engine/record';
-import { readmeText, reportHtml } from '../../src/papers';
 import { jpeg, tiff } from '../device/photo/camera';
+import { bagPapers } from '../files/bagPapers';
 import { bagWorkerHere } from '../files/bagWorkerHere';
 import { aRound, aWork, done, freshDesk } from '../screens/deskwork';
 
 const desks: Desk[] = [];
 beforeEach(() => {
-  bagWorkerHere({ write: writing({ report: reportHtml, readme: readmeText }), check: checking, open: opening });
+  bagWorkerHere({ write: writing(bagPapers), check: checking, open: opening });
 });
 afterEach(() => {
   vi.unstubAllGlobals();

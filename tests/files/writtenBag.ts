@@ -1,6 +1,6 @@
 import { bites } from '../../src/device/bag/inWorker';
 import { nameOf } from '../../src/engine/record';
-import { readmeText, reportHtml } from '../../src/papers';
+import { bagPapers } from './bagPapers';
 import { hashOf } from './bags';
 import { first } from './entries';
 import { smallSurvey } from './smallSurvey';
@@ -21,9 +21,8 @@ export const writtenBag = async (pictures: readonly Uint8Array<ArrayBuffer>[]): 
     },
   };
   const asked = { name: 'bag.survey.zip', collection, storeId: 'a store', day: '2026-10-15', without: [] };
-  const papers = { report: reportHtml, readme: readmeText };
   const written: Uint8Array<ArrayBuffer>[] = [];
   const gone = { here: [], missing: [], damaged: [] };
-  for await (const bite of bites(source, asked, [...entries, ...said], papers, gone)) written.push(bite);
+  for await (const bite of bites(source, asked, [...entries, ...said], bagPapers, gone)) written.push(bite);
   return written;
 };

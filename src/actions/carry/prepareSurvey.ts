@@ -39,8 +39,8 @@ export const prepareSurvey = (
 ): Promise<Outcome<{ readonly prepared: Prepared }>> =>
   attempt(async () => {
     const { made } = desk.store;
-    const { exchange, carried } = await taken(desk, options);
-    const bytes = exchange.writeSurvey(desk.collection, carried.entries);
+    const { writeSurvey, carried } = await taken(desk, options);
+    const bytes = writeSurvey(desk.collection, carried.entries);
     const { sculptures } = options;
     return { prepared: { ...prepared(desk, carried, bytes, 'survey.json', 'application/json'), made, sculptures } };
   });
@@ -51,16 +51,19 @@ export const findingsTable = (
   options: PrepareOptions = {},
 ): Promise<Outcome<{ readonly prepared: Prepared }>> =>
   attempt(async () => {
-    const { exchange, carried } = await taken(desk, options);
-    return { prepared: prepared(desk, carried, exchange.findingsCsv(carried.entries), 'findings.csv', 'text/csv') };
+    const { findingsCsv, carried } = await taken(desk, options);
+    return { prepared: prepared(desk, carried, findingsCsv(carried.entries), 'findings.csv', 'text/csv') };
   });
 
-/** The exchange brings the schemas with it, which the start page does without: loaded when first needed. */
+/**
+ * The exchange brings the schemas with it, which the start page does without: loaded when first needed. What is wanted of it is named,
+ * or the build would keep all of it.
+ */
 const taken = async (desk: Desk, options: PrepareOptions) => {
-  const exchange = await import('../../engine/exchange');
-  const carried = exchange.partialCarry(await desk.store.allEntries(), options);
+  const { findingsCsv, partialCarry, writeSurvey } = await import('../../engine/exchange');
+  const carried = partialCarry(await desk.store.allEntries(), options);
   if (carried.entries.length === 0) refuse(refusal('nothing to carry', {}));
-  return { exchange, carried };
+  return { findingsCsv, writeSurvey, carried };
 };
 
 const prepared = (

@@ -1,5 +1,5 @@
 import { bagPaths, type Listed, photoPath } from '../../engine/bag';
-import { findingsCsv, type LeftOut, linkedArt, surveySchema, writeSurvey } from '../../engine/exchange';
+import { findingsCsv, type LeftOut, linkedArt, writeSurvey } from '../../engine/exchange';
 import { assemble, type Entry } from '../../engine/record';
 import { sha256 } from '../hash';
 import type { Reader } from '../store';
@@ -72,5 +72,5 @@ export async function* payload(
   yield text(bagPaths.report, papers.report(contents));
   yield named(bagPaths.findings, findingsCsv(entries));
   yield text(bagPaths.linked, JSON.stringify(linkedArt(collection, entries), null, 1));
-  yield text(bagPaths.schema, JSON.stringify(surveySchema(), null, 1));
+  yield text(bagPaths.schema, await papers.schema());
 }

@@ -40,6 +40,8 @@ export interface BagWritten {
 export interface BagPapers {
   report(contents: BagContents): string;
   readme(contents: BagContents): string;
+  /** What may stand in survey.json. It lies beside the app, ready made. Rejects where it cannot be read. */
+  schema(): Promise<string>;
 }
 
 /** What a bag holds, as the papers in it tell of it. */

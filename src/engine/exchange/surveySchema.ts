@@ -1,5 +1,17 @@
 import * as z from 'zod/mini';
-import { bodySchemas, entrySchema } from '../record/schemas';
+import {
+  bodySchemas,
+  coverageBody,
+  day,
+  entrySchema,
+  fraction,
+  instant,
+  moneySchema,
+  personInRole,
+  pointBody,
+  thingName,
+  uuid,
+} from '../record/schemas';
 import { format, version } from './limits';
 
 const meaning: Readonly<Record<string, string>> = {
@@ -14,13 +26,37 @@ type Json = Record<string, unknown>;
 /** An entry that takes a thing away and leaves its body empty. */
 const saysNothing: Json = { required: ['gone'], properties: { body: { maxProperties: 0 } } };
 
-const plain = (schema: z.core.$ZodType): Json => {
-  const { $schema: _, ...rest } = z.toJSONSchema(schema, {
+/** What many bodies hold, by the name it stands under in the schema: said once, and pointed to. */
+const named = z.registry<{ id: string }>();
+const shared = {
+  coverage: coverageBody,
+  day,
+  fraction,
+  instant,
+  money: moneySchema,
+  personInRole,
+  point: pointBody,
+  thingName,
+  uuid,
+};
+for (const [id, schema] of Object.entries(shared)) named.add(schema, { id });
+
+const plain = (schema: z.core.$ZodType): { readonly own: Json; readonly pointedTo: Json } => {
+  const {
+    $schema: _,
+    $defs: pointedTo = {},
+    ...own
+  } = z.toJSONSchema(schema, {
     target: 'draft-2020-12',
     unrepresentable: 'any',
     io: 'input',
-  });
-  return rest as Json;
+    metadata: named,
+    override: ({ jsonSchema }) => {
+      // Fields of later versions may be anything, which is what a schema says by saying nothing.
+      if (JSON.stringify(jsonSchema.additionalProperties) === '{}') delete jsonSchema.additionalProperties;
+    },
+  }) as Json & { $defs?: Json };
+  return { own, pointedTo };
 };
 
 /**
@@ -28,7 +64,8 @@ const plain = (schema: z.core.$ZodType): Json => {
  * is kept as it came. What a schema cannot say (names that fit their bodies, replacement without circles) `readSurvey` judges.
  */
 export const surveySchema = (): Json => {
-  const kinds = Object.entries(bodySchemas);
+  const entry = plain(entrySchema);
+  const kinds = Object.entries(bodySchemas).map(([kind, schema]) => ({ kind, ...plain(schema) }));
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: `urn:${format}:${version}`,
@@ -46,20 +83,22 @@ export const surveySchema = (): Json => {
     },
     $defs: {
       entry: {
-        ...plain(entrySchema),
+        ...entry.own,
         // The empty body of a thing taken away is not judged, nor one of a later version.
-        allOf: kinds.map(([kind]) => ({
-          if: { properties: { kind: { const: kind }, v: { const: 1 } }, not: saysNothing },
-          // biome-ignore lint/suspicious/noThenProperty: the word JSON Schema has for it
-          then: { properties: { body: { $ref: `#/$defs/${kind}` } } },
-        })),
+        if: { properties: { v: { const: 1 } }, not: saysNothing },
+        // biome-ignore lint/suspicious/noThenProperty: the word JSON Schema has for it
+        then: {
+          allOf: kinds.map(({ kind }) => ({
+            if: { properties: { kind: { const: kind } } },
+            // biome-ignore lint/suspicious/noThenProperty: the word JSON Schema has for it
+            then: { properties: { body: { $ref: `#/$defs/${kind}` } } },
+          })),
+        },
       },
       ...Object.fromEntries(
-        kinds.map(([kind, schema]) => [
-          kind,
-          { ...plain(schema), ...(meaning[kind] ? { description: meaning[kind] } : {}) },
-        ]),
+        kinds.map(({ kind, own }) => [kind, { ...own, ...(meaning[kind] ? { description: meaning[kind] } : {}) }]),
       ),
+      ...Object.assign({}, entry.pointedTo, ...kinds.map(({ pointedTo }) => pointedTo)),
     },
   };
 };

@@ -1,6 +1,6 @@
 import { fraction, listOf, maybe, note, number, pattern, text, whole } from './bounds';
 import { coverageBody } from './coverageBody';
-import { day, thingName } from './entry';
+import { day, thingName, uuid } from './entry';
 import { z } from './zod';
 
 export const collectionBody = z.looseObject({ name: text(200), invented: maybe(z.literal(true)) });
@@ -44,7 +44,7 @@ export const climateBody = z.looseObject({
 export const erasureBody = z.looseObject({
   of: z.enum(['name', 'photo']),
   /** Ids of the entries that are gone. */
-  entries: listOf(z.uuid(), 0, 10000),
+  entries: listOf(uuid, 0, 10000),
   /** SHA-256 of the photos whose bytes are gone. */
   hashes: listOf(pattern(/^[0-9a-f]{64}$/), 0, 1000),
   /** Name things that are gone for good: an entry of theirs made elsewhere meanwhile does not bring the name back. */

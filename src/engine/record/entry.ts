@@ -4,6 +4,8 @@ import { z } from './zod';
 /** Names of things start with their kind: `zone/0192...`, `finding/<round>/<zone>/<kind>/<origin>`. See names.ts. */
 export const thingName = text(400, 3);
 
+export const uuid = z.uuid();
+
 /** ISO 8601 with offset, e.g. 2026-05-12T10:41:07.120+01:00. */
 export const instant = z.iso.datetime({ offset: true });
 
@@ -18,7 +20,7 @@ export const day = z.iso
  */
 export const entrySchema = z.looseObject({
   /** UUIDv7. */
-  id: z.uuid(),
+  id: uuid,
   /** What it speaks of. */
   thing: thingName,
   kind: text(60, 1),
@@ -33,10 +35,10 @@ export const entrySchema = z.looseObject({
   /** This device's own counter. */
   n: whole(0),
   /** Groups what one action wrote. */
-  deed: z.uuid(),
-  replaces: z.array(z.uuid()),
+  deed: uuid,
+  replaces: z.array(uuid),
   /** Undo: the entry whose state this one brings back. */
-  restores: maybe(z.uuid()),
+  restores: maybe(uuid),
   gone: maybe(z.literal(true)),
   body: z.record(z.string(), z.unknown()),
 });

@@ -1,2 +1,6 @@
 export { bodySchemas } from './bodies';
-export { day, entrySchema, instant, thingName } from './entry';
+export { fraction } from './bounds';
+export { coverageBody } from './coverageBody';
+export { day, entrySchema, instant, thingName, uuid } from './entry';
+export { moneySchema, personInRole } from './moneyBody';
+export { pointBody } from './photoBodies';

@@ -1,0 +1,9 @@
+import { readFile } from 'node:fs/promises';
+import { readmeText, reportHtml } from '../../src/papers';
+
+/** The papers of a bag as the worker has them; the published schema is read from where the build takes it. */
+export const bagPapers = {
+  report: reportHtml,
+  readme: readmeText,
+  schema: () => readFile('public/survey.schema.json', 'utf8'),
+};
