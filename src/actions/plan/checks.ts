@@ -1,6 +1,5 @@
-import type { BodyOf, Reason } from '../../engine/record';
+import type { BodyOf, PlannedKind, Reason } from '../../engine/record';
 import type { Desk } from '../desk';
-import type { PlannedKind } from './kinds';
 
 /** What stands against a body before it is kept, or nothing. It may read what else is kept. */
 export type PlannedCheck<K extends PlannedKind> = (

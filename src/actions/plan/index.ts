@@ -1,4 +1,4 @@
 /** What is planned, paid, prepared and watched: one way to keep it, one way to ask for it. */
-export { type PlannedBody, type PlannedKind, plannedKinds } from './kinds';
+export { type PlannedBody, type PlannedKind, plannedKinds } from '../../engine/record';
 export { addPlanned, editPlanned, removePlanned, setPlanned } from './planned';
 export { type Planned, plannedAll, plannedOf, plannedOfCollection } from './questions';

@@ -1,3 +1,4 @@
+import type { PlannedKind } from '../../engine/record';
 import { type BodyOf, idPart, type Reason } from '../../engine/record';
 import { commitChanges, type Said } from '../commitChanges';
 import type { Desk, Outcome } from '../desk';
@@ -5,7 +6,6 @@ import { attempt, must, refuse } from '../outcome';
 import { deedName, refusal } from '../reasonCodes';
 import { theThing } from '../theThing';
 import { type PlannedCheck, plannedChecks } from './checks';
-import type { PlannedKind } from './kinds';
 
 /** Says something planned for the first time, under a name of its own. */
 export const addPlanned = <K extends PlannedKind>(

@@ -1,7 +1,6 @@
-import { asThing, type KindOfThing, type Thing } from '../../engine/record';
+import { asThing, type KindOfThing, type PlannedKind, plannedKinds, type Thing } from '../../engine/record';
 import type { Desk, Question } from '../desk';
 import { ask } from '../questions/question';
-import { type PlannedKind, plannedKinds } from './kinds';
 
 /** All living things planned, by kind; a kind with none is an empty list. Within a kind in the order they were first named. */
 export type Planned = { readonly [K in PlannedKind]: readonly Thing<K>[] };

@@ -1,4 +1,4 @@
-import type { Current } from '../../engine/record';
+import { type Current, isPlanned } from '../../engine/record';
 import { hash } from './tally';
 
 /**
@@ -21,7 +21,8 @@ const ofThing = ({ heads }: Current): HeadsHash =>
 export const headsWithin = (currents: Iterable<Current | undefined>): Map<string, HeadsHash> => {
   const sums = new Map<string, HeadsHash>();
   for (const current of currents) {
-    if (!current) continue;
+    // A bid or a reading of the air must not have every figure worked out anew; two versions of one are to be told, so they count.
+    if (!current || (isPlanned(current.kind) && current.heads.length < 2)) continue;
     sums.set(current.within, together(sums.get(current.within) ?? noHeads, ofThing(current)));
   }
   return sums;

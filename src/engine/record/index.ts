@@ -18,6 +18,7 @@ export { roundsCountedAs } from './mergedRounds';
 export { idPart, nameOf, type Origin, seriesOf } from './names';
 export { daysApart, type PairOfRounds, roundsThatMayBeOne } from './oneRound';
 export { inOwnWords } from './ownWords';
+export { isPlanned, type PlannedBody, type PlannedKind, plannedKinds } from './plannedKinds';
 export type * from './reason';
 export { sameContent, sameEntry } from './sameEntry';
 export type * from './sculptureRecord';

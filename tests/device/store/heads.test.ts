@@ -112,3 +112,19 @@ test('a database that counted without heads finds them at the first change, and 
   whole.close();
   await Dexie.delete(name);
 });
+
+test('what is planned names no new heads, so that no figure is worked out anew, until it has two versions', async () => {
+  const { store } = await openWithTwo(1);
+  const before = store.headsOf('sculpture/s');
+  const counted = store.counterOf('sculpture/s');
+  await store.commit(batchOf('a', [entry('a1', 'bid/1', {})]));
+  await store.commit(batchOf('b', [entry('b1', 'bid/1', { who: 'x' }, ['a1'])]));
+  expect(store.headsOf('sculpture/s')).toBe(before);
+  expect(store.counterOf('sculpture/s')).toBeGreaterThan(counted);
+  await store.takeIn([from(entry('f1', 'bid/1', {}))], arriving('second version'));
+  const two = store.headsOf('sculpture/s');
+  expect(two).not.toBe(before);
+  await store.rebuildCurrent();
+  expect(store.headsOf('sculpture/s')).toBe(two);
+  store.close();
+});

@@ -1,6 +1,9 @@
-import type { BodyOf, KindOfThing } from '../../engine/record';
+import type { BodyOf, KindOfThing } from './bodies';
 
-/** Kinds of what is planned, paid, prepared and watched: each is said, changed and taken away in the same way. */
+/**
+ * Kinds of what is planned, paid, prepared and watched: each is said, changed and taken away in the same way, and no figure of the
+ * condition rests on one.
+ */
 export const plannedKinds = [
   'methodSheet',
   'weather',
@@ -38,3 +41,7 @@ export const plannedKinds = [
 
 export type PlannedKind = (typeof plannedKinds)[number];
 export type PlannedBody<K extends PlannedKind> = BodyOf<K>;
+
+const planned: ReadonlySet<string> = new Set(plannedKinds);
+
+export const isPlanned = (kind: string): kind is PlannedKind => planned.has(kind);
