@@ -13,6 +13,17 @@ export {
   unitsOf,
 } from './amount';
 export { isCurrency, noCurrency, placesOf, unitOf } from './currencies';
+export {
+  capitalRecovery,
+  compoundAmount,
+  presentWorth,
+  priceAfter,
+  realRate,
+  seriesCompoundAmount,
+  seriesPresentWorth,
+  sinkingFund,
+} from './factors';
 export { readMoney } from './readMoney';
 export { type MoneyReason, moneyReasons } from './reasonCodes';
 export { defaultMoneyRules, type MoneyRules, rulesOf } from './rules';
+export { cumulativeWorth, equivalentAnnualCost, netPresentValue, overtakesIn, type Payments } from './worth';
