@@ -3,6 +3,7 @@ import { learn } from './en/reasons';
 import { reasonsOfAgreement } from './en/reasonsOfAgreement';
 import { reasonsOfBag } from './en/reasonsOfBag';
 import { reasonsOfBring } from './en/reasonsOfBring';
+import { reasonsOfCare } from './en/reasonsOfCare';
 import { reasonsOfChange } from './en/reasonsOfChange';
 import { reasonsOfColour } from './en/reasonsOfColour';
 import { reasonsOfCondition } from './en/reasonsOfCondition';
@@ -18,11 +19,14 @@ import { reasonsOfPhoto } from './en/reasonsOfPhoto';
 import { reasonsOfRound } from './en/reasonsOfRound';
 import { reasonsOfSite } from './en/reasonsOfSite';
 import { reasonsOfTrend } from './en/reasonsOfTrend';
+import { reasonsOfWeather } from './en/reasonsOfWeather';
+import { reasonsOfYear } from './en/reasonsOfYear';
 
 learn({
   ...reasonsOfAgreement,
   ...reasonsOfBag,
   ...reasonsOfBring,
+  ...reasonsOfCare,
   ...reasonsOfChange,
   ...reasonsOfCondition,
   ...reasonsOfExchange,
@@ -38,4 +42,6 @@ learn({
   ...reasonsOfRound,
   ...reasonsOfSite,
   ...reasonsOfTrend,
+  ...reasonsOfYear,
+  ...reasonsOfWeather,
 });

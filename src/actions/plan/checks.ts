@@ -1,4 +1,14 @@
+import { methodSheetAgainst, productAgainst } from '../../engine/care';
 import type { BodyOf, PlannedKind, Reason } from '../../engine/record';
+import { weatherAgainst } from '../../engine/weather';
+import {
+  agreementRefused,
+  incidentRefused,
+  moveRefused,
+  sitePlanRefused,
+  yearPlanRefused,
+  yearVerdictRefused,
+} from '../../engine/year';
 import type { Desk } from '../desk';
 
 /** What stands against a body before it is kept, or nothing. It may read what else is kept. */
@@ -9,4 +19,11 @@ export type PlannedCheck<K extends PlannedKind> = (
 ) => Reason | undefined | Promise<Reason | undefined>;
 
 /** What each kind must hold beyond its schema. A kind not here is held by its schema alone. */
-export const plannedChecks: { readonly [K in PlannedKind]?: PlannedCheck<K> } = {};
+export const plannedChecks: { readonly [K in PlannedKind]?: PlannedCheck<K> } = {
+  incident: incidentRefused,
+  move: moveRefused,
+  groundsAgreement: agreementRefused,
+  yearPlan: yearPlanRefused,
+  sitePlan: sitePlanRefused,
+  yearVerdict: yearVerdictRefused,
+};

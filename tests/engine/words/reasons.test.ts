@@ -9,6 +9,7 @@ import { deviceReasonCodes } from '../../../src/device/reasonCodes';
 import { agreementReasons } from '../../../src/engine/agreement';
 import { bagReasons } from '../../../src/engine/bag';
 import { bringReasons } from '../../../src/engine/bring';
+import { careReasons } from '../../../src/engine/care';
 import { changeReasons } from '../../../src/engine/change';
 import { colourReasons } from '../../../src/engine/colour';
 import { conditionReasons } from '../../../src/engine/condition';
@@ -21,6 +22,8 @@ import { moneyReasons } from '../../../src/engine/money';
 import { siteReasons } from '../../../src/engine/site';
 import { kinds } from '../../../src/engine/trade';
 import { trendReasons } from '../../../src/engine/trend';
+import { weatherReasons } from '../../../src/engine/weather';
+import { yearReasons } from '../../../src/engine/year';
 import '../../../src/words/pastStart';
 import { deedNamed, sayReason, sentences } from '../../../src/words/en/reasons';
 import { paramsOf } from '../../../src/words/en/sentence';
@@ -30,12 +33,15 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/bring': bringReasons,
   'engine/colour': colourReasons,
   'engine/condition': conditionReasons,
+  'engine/care': careReasons,
   'engine/change': changeReasons,
   'engine/exchange': exchangeReasons,
   'engine/firmness': firmnessReasons,
   'engine/eye': eyeReasons,
   'engine/life': lifeReasons,
   'engine/trend': trendReasons,
+  'engine/year': yearReasons,
+  'engine/weather': weatherReasons,
   'engine/hold': holdReasons,
   'engine/money': moneyReasons,
   'engine/site': siteReasons,
