@@ -1,3 +1,4 @@
+import { treatmentAgainst } from '../engine/care';
 import { type BodyOf, nameOf } from '../engine/record';
 import { commitChanges } from './commitChanges';
 import type { Desk, Outcome } from './desk';
@@ -40,7 +41,8 @@ export const recordTreatment = (
   attempt(async () => {
     if (!fields.date.trim()) refuse(refusal('day not valid', { day: fields.date }));
     const treatment = nameOf.treatment(desk.newId());
-    const body = { ...fields, sculpture, zones: [...fields.zones] } as BodyOf<'treatment'>;
+    const body = { ...fields, sculpture, zones: [...fields.zones] } as Body;
+    check(body);
     must(
       await commitChanges(desk, deedName('deed: treatment recorded', { type: fields.type }), [
         { thing: treatment, kind: 'treatment', within: sculpture, body },
@@ -52,6 +54,7 @@ export const recordTreatment = (
 export const editTreatment = (desk: Desk, treatment: string, patch: Partial<TreatmentFields>): Promise<Outcome> =>
   attempt(async () => {
     const { body } = await theThing(desk, 'treatment', treatment);
+    check({ ...body, ...patch } as Body);
     return must(
       await commitChanges(desk, deedName('deed: treatment edited', { type: patch.type ?? body.type }), [
         { thing: treatment, patch: { ...patch } },
@@ -68,3 +71,8 @@ export const removeTreatment = (desk: Desk, treatment: string): Promise<Outcome>
       ]),
     );
   });
+
+const check = (body: Body): void => {
+  const against = treatmentAgainst(body);
+  if (against) refuse(against);
+};

@@ -70,7 +70,10 @@ export const plannedThings = ({ collection, sculpture, zone, insert, photo, id }
       option,
       {
         ...{ sculpture, sort: 'strip and repatinate', title: 'Strip, hot patina, then wax', zones: [zone] },
-        costs: [{ name: 'Strip', amount: euros(4_600_000), first: 0, growth: 0.02, price: 'quote' }],
+        costs: [
+          { name: 'Strip', amount: euros(4_600_000), first: 0, growth: 0.02, contingency: true, price: 'quote' },
+          { name: 'Wax', amount: euros(310_000), first: 1, every: 1, last: 20, price: 'made up' },
+        ],
         goodMonths: { value: 10, low: 8, high: 11, from: 'published' },
         ...{ irreversible: 1, irreversibleSize: 'large', does: 'All', risks: 'Loss of detail', who: 'Conservator' },
       },
@@ -225,7 +228,10 @@ export const plannedThings = ({ collection, sculpture, zone, insert, photo, id }
     [
       'product',
       nameOf.product(id(56)),
-      { name: 'Cold paste wax', sort: 'microcrystalline', batch: 'W-26A', left: 2, unit: 'tin' },
+      {
+        ...{ name: 'Cold paste wax', sort: 'microcrystalline', batch: 'W-26A', left: 2, unit: 'tin' },
+        ...{ counted: '2026-05-01', gramsPerUnit: 400, surfaceFrom: 10, surfaceTo: 30 },
+      },
     ],
     [
       'groundsAgreement',
@@ -239,6 +245,7 @@ export const plannedThings = ({ collection, sculpture, zone, insert, photo, id }
         ...{ year: 2026, works: [{ work: sculpture, survey: 'full', waxes: 2, day: '2026-05-12', lift: true }] },
         ...{ liftDays: [{ day: '2026-05-12', cost: euros(38_000) }], budget: euros(500_000) },
         prices: [{ type: 'wax', each: euros(9_000), per: 'm2' }],
+        ...{ helpers: 'Two on lift days', contacts: 'Conservator, at the number on the door' },
       },
     ],
     ['sitePlan', nameOf.sitePlan(collection), { metresWide: 120, spots: [{ work: sculpture, x: 0.2, y: 0.4 }] }],

@@ -70,6 +70,7 @@ const engine = [
   'engine/budget',
   'engine/fund',
   'engine/weather',
+  'engine/care',
   'engine/heat',
   'engine/campaign',
   'engine/watch',
@@ -146,6 +147,7 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/budget': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/money'] },
   'engine/fund': { imports: ['engine/record', 'engine/money'] },
   'engine/weather': { imports: ['engine/record', 'engine/trade'] },
+  'engine/care': { imports: ['engine/record', 'engine/trade'] },
   'engine/heat': { imports: ['engine/record', 'engine/trade'] },
   'engine/campaign': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/money'] },
   'engine/watch': {

@@ -20,6 +20,9 @@ export type PlannedCheck<K extends PlannedKind> = (
 
 /** What each kind must hold beyond its schema. A kind not here is held by its schema alone. */
 export const plannedChecks: { readonly [K in PlannedKind]?: PlannedCheck<K> } = {
+  methodSheet: methodSheetAgainst,
+  product: (body, desk) => productAgainst(body, desk.today()),
+  weather: (body, desk) => weatherAgainst(body, desk.today()),
   incident: incidentRefused,
   move: moveRefused,
   groundsAgreement: agreementRefused,

@@ -52,8 +52,15 @@ export const productBody = z.looseObject({
   /** What is left, and how it is counted. */
   left: maybe(number(0, 1_000_000)),
   unit: maybe(z.enum(['g', 'kg', 'ml', 'l', 'tin', 'piece'])),
+  /** Day on which that was counted: what is used after it is taken off. */
+  counted: maybe(day),
+  /** What one tin or piece holds, grams. */
+  gramsPerUnit: maybe(positive(1_000_000)),
   /** Below this it is time to order. */
   least: maybe(number(0, 1_000_000)),
+  /** Temperature of the surface its sheet asks for, degrees Celsius. */
+  surfaceFrom: maybe(number(-50, 100)),
+  surfaceTo: maybe(number(-50, 100)),
   /** No longer used. */
   ended: maybe(day),
   note,
@@ -130,6 +137,8 @@ export const yearPlanBody = z.looseObject({
     listOf(z.looseObject({ type: text(60), each: moneySchema, per: z.enum(['m2', 'zone', 'work']) }), 0, 40),
   ),
   helpers: maybe(text(500)),
+  /** Whom to call, for the helper's page. */
+  contacts: maybe(text(1000)),
   note,
 });
 

@@ -7,11 +7,29 @@ export { type CloseDownStep, type ClosedFor, closeDownSteps } from './closeDown'
 export { type PaperItem, type PaperOf, paperItemOf, paperItems } from './completeness';
 export { type LadderStep, ladder, ladderStepOf } from './coverageLadder';
 export { type CoverageMethod, coverageMethodOf, coverageMethods } from './coverageMethods';
+export { type GlassData, type GlassKind, glassData, glassKindOf, glassKinds } from './glass';
 export { type GroundsTopic, groundsTopicOf, groundsTopics } from './grounds';
+export { type HeatOfMetal, heatOfMetals, torchPower, torchShare } from './heatOfMetals';
+export { type HeightRule, heightRules, weatherFloat, workingReachStanding } from './heights';
+export {
+  type ExposureLimit,
+  exposureLimits,
+  type HotCheck,
+  type HotWorkRule,
+  hotChecks,
+  hotDayDefaults,
+  hotWorkRule,
+  hotWorkRules,
+  patinationHeats,
+} from './hotWork';
 export { type IncidentSort, incidentSortOf, incidentSorts } from './incidents';
+export { alarmRules, beddings } from './insertHeat';
 export type { ActiveArea, ExclusiveLayer, Group, KindOfFinding, Measure } from './kindOfFinding';
 export { kindOf, kinds } from './kinds';
 export { type PackedFor, type PackingItem, packingItems } from './packing';
+export { type Method, methodOf, methods } from './methods';
+export { expiresSoonDays, type SortOfProduct, sortOfProduct, sortsOfProduct, unitSizes } from './products';
+export { type OptionSort, optionSortOf, optionSorts } from './options';
 export { roundTypes } from './roundTypes';
 export { type RustGrade, rustGradeOf, rustGrades, rustPictures } from './rustGrades';
 export { defaultScale, type Scale, scaleOf, stainKey } from './scale';

@@ -12,6 +12,8 @@ export interface Treatment {
   readonly cleanStart: boolean;
   /** Not work for the curator alone. */
   readonly askConservator: boolean;
+  /** Takes something away for good: metal with its surface, or an old coating. */
+  readonly takes?: 'metal' | 'coating';
   /** A flame or hot metal is in use. */
   readonly hot?: true;
   readonly source: Source;
@@ -35,6 +37,7 @@ export const treatments: readonly Treatment[] = [
     ...plain,
     id: 'cleaning by media',
     name: 'Cleaning by media',
+    takes: 'metal',
     breaksSeries: true,
     cleanStart: true,
     askConservator: true,
@@ -44,6 +47,7 @@ export const treatments: readonly Treatment[] = [
     ...plain,
     id: 'coating removed',
     name: 'Coating removed',
+    takes: 'coating',
     breaksSeries: true,
     askConservator: true,
     source: practice,
@@ -52,6 +56,16 @@ export const treatments: readonly Treatment[] = [
     ...plain,
     id: 'strip',
     name: 'Stripped to the metal',
+    takes: 'metal',
+    breaksSeries: true,
+    cleanStart: true,
+    askConservator: true,
+    source: practice,
+  },
+  {
+    ...plain,
+    id: 'local treatment',
+    name: 'Local treatment',
     breaksSeries: true,
     cleanStart: true,
     askConservator: true,

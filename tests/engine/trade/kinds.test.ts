@@ -120,6 +120,7 @@ describe('treatments', () => {
       'cleaning by media',
       'coating removed',
       'strip',
+      'local treatment',
       'local colour',
       'repatination',
       'cause removed',
