@@ -47,6 +47,7 @@ const namesPersons: Readonly<Record<string, readonly string[]>> = {
   incident: ['told'],
   move: ['who'],
   groundsAgreement: ['who'],
+  yearPlan: ['helpers', 'contacts'],
   yearVerdict: ['by'],
   quote: ['who'],
   gift: ['who'],

@@ -14,6 +14,7 @@ const fields: ReadonlySet<string> = new Set([
   'chosen',
   'closures',
   'condition',
+  'contacts',
   'dimensions',
   'dissent',
   'does',
