@@ -1,2 +1,16 @@
 /** Ways to go on with a work, what they cost over the years and what waiting costs. */
-export {};
+export { bestBuy, figuresAgainst, monthlyOf, overtaking, sideBySide, yearlyOf } from './compare';
+export {
+  type AtRate,
+  figuresOf,
+  isReckoned,
+  type NotReckoned,
+  type OptionFigures,
+  perGoodMonth,
+  type Span,
+  threeRates,
+} from './figures';
+export { colourHolds, optionNumbers, priceSpread, waitingYears } from './numbers';
+export { type Costed, currencyOf, type Option, type OptionCost, onceOff, paymentsOf, type Scenario } from './payments';
+export { type OptionReason, optionReasons } from './reasonCodes';
+export { type PriceOfWaiting, priceOfWaiting, type Waiting } from './waiting';

@@ -28,6 +28,8 @@ export const optionCost = z.looseObject({
   last: maybe(whole(0, 100)),
   /** Yearly rise of its own, instead of the collection's. */
   growth: maybe(number(-0.1, 0.3)),
+  /** The collection's contingency comes on top. */
+  contingency: maybe(z.literal(true)),
   price: z.enum(['quote', 'estimate', 'made up']),
 });
 
