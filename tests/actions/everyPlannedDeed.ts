@@ -25,6 +25,14 @@ export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
     before: kept,
     run: ({ desk }, thing: string) => actions.removePlanned(desk, 'task', thing),
   } as EveryDeed,
+  reportIncident: {
+    before: async () => undefined,
+    run: ({ desk, is }) =>
+      actions.reportIncident(desk, {
+        ...{ sculpture: is.sculpture, date: '2026-09-01', sort: 'storm', what: 'A branch lies on it' },
+        danger: 'yes',
+      }),
+  },
   setPlanned: {
     before: async () => undefined,
     run: ({ desk, is }) =>
@@ -40,4 +48,4 @@ export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
 };
 
 /** They ask what is planned, and write nothing. */
-export const onlyAskOfPlans: readonly string[] = 'plannedAll plannedOf plannedOfCollection'.split(' ');
+export const onlyAskOfPlans: readonly string[] = 'plannedAll plannedOf plannedOfCollection yearAround'.split(' ');

@@ -2,3 +2,5 @@
 export { type PlannedBody, type PlannedKind, plannedKinds } from '../../engine/record';
 export { addPlanned, editPlanned, removePlanned, setPlanned } from './planned';
 export { type Planned, plannedAll, plannedOf, plannedOfCollection } from './questions';
+export { reportIncident } from './reportIncident';
+export { type WorkAround, type YearAround, yearAround } from './yearAround';

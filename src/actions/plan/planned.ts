@@ -54,10 +54,16 @@ const withinOf = (desk: Desk, body: object): string => {
 };
 
 /** A field that holds `undefined` is a field that is not there. */
-const withoutEmpty = <T extends object>(body: T): T =>
+export const withoutEmpty = <T extends object>(body: T): T =>
   Object.fromEntries(Object.entries(body).filter(([, value]) => value !== undefined)) as T;
 
-const check = async <K extends PlannedKind>(desk: Desk, kind: K, thing: string, body: BodyOf<K>): Promise<void> => {
+/** Refuses what its own check or its schema does not let stand. */
+export const check = async <K extends PlannedKind>(
+  desk: Desk,
+  kind: K,
+  thing: string,
+  body: BodyOf<K>,
+): Promise<void> => {
   const against = plannedChecks[kind] as PlannedCheck<K> | undefined;
   const reason = await against?.(body, desk, thing);
   if (reason) refuse(reason);

@@ -1,0 +1,69 @@
+import { endOf, nameOf, type Thing } from '../../engine/record';
+import { labourOf, type Pace, paceOf } from '../../engine/year';
+import type { Desk, Question } from '../desk';
+import { ask } from '../questions/question';
+import { thingsOfKind } from '../theThing';
+
+/** One work as a year is planned and packed for: nothing of it is scored. */
+export interface WorkAround {
+  readonly sculpture: Thing<'sculpture'>;
+  /** Living, in walking order. */
+  readonly zones: readonly Thing<'zone'>[];
+  readonly rounds: readonly Thing<'round'>[];
+  readonly stations: number;
+  readonly squares: number;
+  readonly inserts: readonly Thing<'insert'>[];
+  /** How it is got at, and where it stands, in her words. */
+  readonly access: string | undefined;
+  readonly place: string | undefined;
+}
+
+export interface YearAround {
+  /** By number. */
+  readonly works: readonly WorkAround[];
+  readonly pace: Pace;
+  readonly labour: ReturnType<typeof labourOf>;
+}
+
+const byNumber = new Intl.Collator('en', { numeric: true });
+
+/** Works with what a year asks of them, and her own pace from her own rounds. */
+export const yearAround = (desk: Desk): Question<YearAround> =>
+  ask(
+    desk,
+    'year around',
+    () => `${desk.store.changes()} ${desk.today()}`,
+    async () => {
+      const [sculptures, zones, rounds, stations, sentinels, inserts, access, places, visits, treatments] =
+        await Promise.all([
+          thingsOfKind(desk, 'sculpture'),
+          thingsOfKind(desk, 'zone'),
+          thingsOfKind(desk, 'round'),
+          thingsOfKind(desk, 'station'),
+          thingsOfKind(desk, 'sentinel'),
+          thingsOfKind(desk, 'insert'),
+          thingsOfKind(desk, 'access'),
+          thingsOfKind(desk, 'place'),
+          thingsOfKind(desk, 'visit'),
+          thingsOfKind(desk, 'treatment'),
+        ]);
+      const today = desk.today();
+      const of = <T extends { readonly body: { readonly sculpture: string } }>(list: readonly T[], work: string): T[] =>
+        list.filter(({ body }) => body.sculpture === work);
+      const works = sculptures
+        .sort((a, b) => byNumber.compare(a.body.number, b.body.number) || (a.thing < b.thing ? -1 : 1))
+        .map((sculpture) => ({
+          sculpture,
+          zones: of(zones, sculpture.thing)
+            .filter((zone) => today < (endOf(zone) ?? '9999'))
+            .sort((a, b) => a.body.order - b.body.order || (a.thing < b.thing ? -1 : 1)),
+          rounds: of(rounds, sculpture.thing).sort((a, b) => a.body.date.localeCompare(b.body.date)),
+          stations: of(stations, sculpture.thing).length,
+          squares: of(sentinels, sculpture.thing).length,
+          inserts: of(inserts, sculpture.thing),
+          access: access.find(({ thing }) => thing === nameOf.access(sculpture.thing))?.body.text || undefined,
+          place: places.find(({ thing }) => thing === nameOf.place(sculpture.thing))?.body.text || undefined,
+        }));
+      return { works, pace: paceOf(visits), labour: labourOf(treatments, zones) };
+    },
+  );
