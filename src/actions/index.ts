@@ -40,7 +40,7 @@ export { editZone, orderZones, removeZone } from './editZone';
 export { addElevation, removeElevation } from './elevations';
 export * from './eye-check';
 export * from './in-step';
-export { addInsert, editInsert, removeInsert, setInsertValue } from './inserts';
+export { addInsert, editInsert, removeInsert } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
 export * from './keeping';
 export { keepPhoto, type PhotoFacts, type PhotoRole } from './keepPhoto';

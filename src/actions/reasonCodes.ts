@@ -106,6 +106,7 @@ export const deedCodes = {
   'deed: insert added': ['material'],
   'deed: insert edited': ['material'],
   'deed: insert removed': ['material'],
+  /** Of older stores: the value is part of the insert's own deed now. */
   'deed: insert value set': [],
   'deed: zone added': ['letter', 'name'],
   'deed: zone edited': ['letter', 'name'],

@@ -9,6 +9,7 @@ import {
   commitChanges,
   type Desk,
   deskOn,
+  editInsert,
   editSculpture,
   editSurveyor,
   keepPhoto,
@@ -18,7 +19,6 @@ import {
   recordTreatment,
   setAccess,
   setClass,
-  setInsertValue,
   setPlace,
   setScale,
   settle,
@@ -133,7 +133,7 @@ test('whatever the deeds write, a survey file with it is read without a fault', 
   await done(setPlace(desk, sculpture, 'by the water'));
   await done(setAccess(desk, sculpture, 'key at the gate'));
   const { insert } = await done(addInsert(desk, sculpture, { material: 'glass', count: 2, removable: 'yes' }));
-  await done(setInsertValue(desk, insert, { minor: 12000, currency: 'EUR' }));
+  await done(editInsert(desk, insert, {}, { minor: 12000, currency: 'EUR' }));
   await done(addElevation(desk, sculpture, 'west', new Blob([jpeg({})])));
   await done(keepPhoto(desk, sculpture, new Blob([jpeg({ xmp: 'another' })]), 'zone'));
   await done(setScale(desk, { hazards: { 'green-spots': 0.5 }, actionLevel: 70 }));

@@ -332,7 +332,9 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
   ),
   setElevationStation: deed(({ desk, is }) => actions.setElevationStation(desk, is.elevation, is.station)),
   setHoldRules: deed(({ desk }) => actions.setHoldRules(desk, { returnLevel: 0.03, chance: 0.25 })),
-  setInsertValue: deed(({ desk, is }) => actions.setInsertValue(desk, is.insert, { minor: 200, currency: 'EUR' })),
+  'editInsert, its value': deed(({ desk, is }) =>
+    actions.editInsert(desk, is.insert, {}, { minor: 200, currency: 'EUR' }),
+  ),
   setMeasuringPlace: deed(({ desk, is }) => actions.setMeasuringPlace(desk, is.photo, is.a, { kind: green })),
   setObliquity: deed(({ desk, is }) => actions.setObliquity(desk, is.outline, 2)),
   setOutline: deed(({ desk, is }) => actions.setOutline(desk, is.elevation, is.c, square(0.4))),

@@ -19,7 +19,6 @@ import {
   setAccess,
   setAgreedColour,
   setClass,
-  setInsertValue,
   setOutline,
   setPhotoFit,
   setPlace,
@@ -102,8 +101,8 @@ const live = async (desk: Desk) => {
     addInterpretation(desk, sculpture, { statement: 'Ann Leigh says it is the pond', by: 'Other' }),
   );
   const { treatment } = await done(recordTreatment(desk, sculpture, { zones: [a], type: 'wax', date: '2024' }));
-  const { insert } = await done(addInsert(desk, sculpture, { material: 'glass', count: 2, removable: 'no' }));
-  await done(setInsertValue(desk, insert, { minor: 100, currency: 'EUR' }));
+  const worth = { minor: 100, currency: 'EUR' };
+  const { insert } = await done(addInsert(desk, sculpture, { material: 'glass', count: 2, removable: 'no' }, worth));
   await done(setPlace(desk, sculpture, 'By the pond'));
   await done(setAccess(desk, sculpture, 'Key at the gate'));
   await done(setClass(desk, last, a, { condition: 2, setBy: 'Other' }));

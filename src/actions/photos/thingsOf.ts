@@ -16,6 +16,7 @@ type KindAsked = Extract<
   | 'measure'
   | 'reading'
   | 'agreedColour'
+  | 'insertValue'
 >;
 
 /** Living things of one kind within a work, in order of their names (which is the order they were made in, where names are ids). */

@@ -11,19 +11,26 @@ interface MoneyFieldProps extends Omit<FieldProps, 'kind' | 'unit' | 'maxLength'
 
 /** An amount as text; read it with readMoney. Where no currency is set yet it is asked for beside the first amount, never assumed. */
 export function MoneyField({ currency, onCurrency, short = true, ...field }: MoneyFieldProps) {
-  if (!onCurrency)
-    return <Field {...field} short={short} kind="number" maxLength={30} unit={currency && currencyWord(currency)} />;
+  // One shape for both: whether the collection has a currency is known a moment after the form is there, and what is being typed stays.
   return (
     <div className="money-entry">
-      <Field {...field} short kind="number" maxLength={30} />
       <Field
-        label={w.parts.currency}
-        hint={w.parts.currencyHint}
-        value={currency}
-        onChange={(text) => onCurrency(text.toUpperCase())}
-        maxLength={3}
-        short
+        {...field}
+        short={short}
+        kind="number"
+        maxLength={30}
+        unit={onCurrency || !currency ? undefined : currencyWord(currency)}
       />
+      {onCurrency && (
+        <Field
+          label={w.parts.currency}
+          hint={w.parts.currencyHint}
+          value={currency}
+          onChange={(text) => onCurrency(text.toUpperCase())}
+          maxLength={3}
+          short
+        />
+      )}
     </div>
   );
 }

@@ -1,10 +1,13 @@
 import { useState } from 'react';
-import { addInsert, editInsert, removeInsert } from '../../actions';
-import type { BodyOf, SculptureRecord, Thing } from '../../engine/record';
-import { typedNumber, w } from '../../words';
-import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
+import { addInsert, editInsert, removeInsert, thingsOf } from '../../actions';
+import { isMoney, readMoney, unitsOf } from '../../engine/money';
+import { type BodyOf, nameOf, type SculptureRecord, type Thing } from '../../engine/record';
+import { sayReason, typedNumber, w } from '../../words';
+import { Choice, Field, Notice, Reading, Sheet, SheetActs } from '../parts';
+import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { useMoney } from '../shell/useMoney';
 
 const words = w.sculptures.insert;
 type Removable = BodyOf<'insert'>['removable'];
@@ -17,8 +20,22 @@ interface InsertSheetProps {
   readonly onClose: () => void;
 }
 
-export function InsertSheet({ record, insert, onClose }: InsertSheetProps) {
+export function InsertSheet(props: InsertSheetProps) {
   const desk = useDesk();
+  const values = useQuestion(thingsOf(desk, 'insertValue', props.record.sculpture.thing));
+  if (!values) return <Reading />;
+  const thing = props.insert && nameOf.insertValue(props.insert.thing);
+  return <Entry {...props} worth={values.find((value) => value.thing === thing)?.body.value} />;
+}
+
+interface EntryProps extends InsertSheetProps {
+  readonly worth: BodyOf<'insertValue'>['value'] | undefined;
+}
+
+function Entry({ record, insert, worth, onClose }: EntryProps) {
+  const desk = useDesk();
+  const { currency, onCurrency, keepCurrency } = useMoney();
+  const [value, setValue] = useState(worth ? String(unitsOf(worth)) : '');
   const [material, setMaterial] = useState(insert?.body.material ?? '');
   const [count, setCount] = useState(String(insert?.body.count ?? 1));
   const [removable, setRemovable] = useState<Removable>(insert?.body.removable ?? 'not known');
@@ -32,13 +49,23 @@ export function InsertSheet({ record, insert, onClose }: InsertSheetProps) {
     say(text);
     onClose();
   };
-  const save = () => {
+  const valueIn = worth?.currency ?? currency;
+  const read = value.trim() ? readMoney(value, valueIn) : null;
+  const valueWrong = read !== null && !isMoney(read) ? sayReason(read) : undefined;
+  const save = async () => {
     setTried(true);
-    if (!material.trim() || !countRight) return;
+    if (!material.trim() || !countRight || (read !== null && !isMoney(read))) return;
+    if (read && !worth) {
+      let kept = false;
+      await run(keepCurrency, () => {
+        kept = true;
+      });
+      if (!kept) return;
+    }
     const fields = { material, count: counted, removable, zone: zone || undefined, note: note.trim() || undefined };
     return insert
-      ? run(() => editInsert(desk, insert.thing, fields), done(words.saved))
-      : run(() => addInsert(desk, record.sculpture.thing, fields), done(words.saved));
+      ? run(() => editInsert(desk, insert.thing, fields, read), done(words.saved))
+      : run(() => addInsert(desk, record.sculpture.thing, fields, read ?? undefined), done(words.saved));
   };
   const zoneOptions = [
     { value: '', label: words.zoneNone },
@@ -52,7 +79,7 @@ export function InsertSheet({ record, insert, onClose }: InsertSheetProps) {
       actions={
         <SheetActs
           save={words.save}
-          onSave={save}
+          onSave={() => void save()}
           remove={
             insert && {
               word: words.remove,
@@ -86,6 +113,16 @@ export function InsertSheet({ record, insert, onClose }: InsertSheetProps) {
         onChange={setRemovable}
       />
       {record.zones.length > 0 && <Select label={words.zone} value={zone} onChange={setZone} options={zoneOptions} />}
+      <MoneyField
+        label={words.value}
+        hint={words.valueHint}
+        value={value}
+        onChange={setValue}
+        currency={valueIn}
+        onCurrency={worth ? undefined : onCurrency}
+        error={tried ? valueWrong : undefined}
+        optional
+      />
       <Field label={words.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
     </Sheet>
   );

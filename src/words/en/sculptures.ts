@@ -164,6 +164,8 @@ export const sculptures = {
     removableWords: { yes: 'Can be taken out', no: 'Cannot be taken out', 'not known': 'Not known' },
     zone: 'In which zone',
     zoneNone: 'Not said',
+    value: 'What it is worth',
+    valueHint: 'For the insurer. It can be left out of a file.',
     note: 'Note',
     save: 'Keep the insert',
     saved: 'The insert is kept.',

@@ -2,7 +2,7 @@ import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { addInsert, addSculpture, openPersonCheck } from '../../../src/actions';
-import { idPart } from '../../../src/engine/record';
+import { idPart, nameOf } from '../../../src/engine/record';
 import { EditSculptureScreen } from '../../../src/screens/sculptures/EditSculptureScreen';
 import { NewSculptureScreen } from '../../../src/screens/sculptures/NewSculptureScreen';
 import { SculptureScreen } from '../../../src/screens/sculptures/SculptureScreen';
@@ -102,6 +102,32 @@ describe('A sculpture’s page', () => {
     await user.type(screen.getByRole('textbox', { name: /How many/ }), '4');
     await user.click(screen.getByRole('button', { name: 'Keep the insert' }));
     expect(await screen.findByRole('button', { name: /4 × cast glass/ })).toBeDefined();
+  });
+
+  it('keeps what an insert is worth with the insert, in one deed, and refuses half a number', async () => {
+    const user = userEvent.setup();
+    const desk = await freshDesk();
+    const work = await aWork(desk, { title: 'Grey heron', number: '2', areas: [2] });
+    const { insert } = await done(
+      addInsert(desk, work.sculpture, { material: 'cast glass', count: 5, removable: 'not known' }),
+    );
+    show(desk, <SculptureScreen sculpture={work.sculpture} />);
+    await user.click(await screen.findByRole('button', { name: /5 × cast glass/ }));
+    await user.type(await screen.findByRole('textbox', { name: /What it is worth/ }), '12,5x');
+    await user.type(screen.getByRole('textbox', { name: /urrency/ }), 'eur');
+    await user.click(screen.getByRole('button', { name: 'Keep the insert' }));
+    expect(await screen.findByText(/12,5x/)).toBeDefined();
+    await user.clear(screen.getByRole('textbox', { name: /What it is worth/ }));
+    await user.type(screen.getByRole('textbox', { name: /What it is worth/ }), '1 250,50');
+    await user.click(screen.getByRole('button', { name: 'Keep the insert' }));
+    await expect
+      .poll(async () => (await desk.store.current(nameOf.insertValue(insert)))?.lead.body.value)
+      .toEqual({ minor: 125050, currency: 'EUR' });
+    await user.click(await screen.findByRole('button', { name: /5 × cast glass/ }));
+    expect((await screen.findByRole<HTMLInputElement>('textbox', { name: /What it is worth/ })).value).toBe('1250.5');
+    await user.clear(screen.getByRole('textbox', { name: /What it is worth/ }));
+    await user.click(screen.getByRole('button', { name: 'Keep the insert' }));
+    await expect.poll(async () => (await desk.store.current(nameOf.insertValue(insert)))?.gone).toBe(true);
   });
 
   it('says so when the work is not on this device', async () => {
