@@ -98,8 +98,8 @@ const deeds = [
   'actions/plan',
 ];
 const ui = ['react', 'react-dom', 'wouter'];
-/** Scales and shapes of the drawings. */
-const drawing = ['d3-array', 'd3-shape'];
+/** Round marks of the drawings. */
+const drawing = ['d3-array'];
 const page: Part = { imports: ['actions', ...engine, 'words', 'screens/parts', 'screens/shell'], packages: ui };
 
 /**
@@ -119,7 +119,7 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/agreement': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
   'engine/firmness': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
   'engine/site': { imports: ['engine/record', 'engine/trade'] },
-  'engine/colour': { imports: ['engine/chance', 'engine/record', 'engine/trade'], packages: ['culori'] },
+  'engine/colour': { imports: ['engine/chance', 'engine/record', 'engine/trade'] },
   'engine/photo': {
     imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition', 'engine/colour'],
   },

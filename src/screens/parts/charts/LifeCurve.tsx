@@ -1,9 +1,9 @@
-import { line as lineShape } from 'd3-shape';
 import { useId } from 'react';
 import { number, share, w } from '../../../words';
 import { Axes } from './Axes';
 import { ChartFrame } from './ChartFrame';
 import { Hatch } from './Hatch';
+import { linePath } from './paths';
 import { straightScale } from './straightScale';
 
 const words = w.charts;
@@ -79,11 +79,7 @@ function LifeDrawing({ steps, fit, median, width }: LifeCurveProps & { readonly 
   const most = Math.max(1, ...known, ...fit.map(({ months }) => months)) * 1.05;
   const x = straightScale([0, most], [margin.left, width - margin.right]);
   const y = straightScale([0, 1], [height - margin.bottom, margin.top]);
-  const curve = (of: 'value' | 'low' | 'high'): string =>
-    lineShape<LifeCurveProps['fit'][number]>(
-      (p) => x(p.months),
-      (p) => y(p[of]),
-    )([...fit]) ?? '';
+  const curve = (of: 'value' | 'low' | 'high'): string => linePath(fit.map((p) => [x(p.months), y(p[of])] as const));
   const end = (to: number | null): number => x(to ?? most);
   return (
     <>

@@ -1,8 +1,8 @@
-import { area as areaShape, line as lineShape } from 'd3-shape';
 import type { ReactNode } from 'react';
 import { w } from '../../../words';
 import { Axes } from './Axes';
 import { ChartFrame } from './ChartFrame';
+import { bandPath, linePath } from './paths';
 import { straightScale } from './straightScale';
 
 const words = w.charts;
@@ -58,16 +58,9 @@ function LineDrawing({
   const ys = [...line.map((p) => p.high), ...points.map((p) => p.y)];
   const x = straightScale(domain ?? [0, Math.max(...xs)], [margin.left, width - margin.right]);
   const y = straightScale(domain ?? [0, Math.max(...ys) * 1.05], [height - margin.bottom, margin.top]);
-  const rows = [...line];
-  const band = areaShape<LineChartProps['line'][number]>(
-    (p) => x(p.x),
-    (p) => y(p.low),
-    (p) => y(p.high),
-  )(rows);
-  const path = lineShape<LineChartProps['line'][number]>(
-    (p) => x(p.x),
-    (p) => y(p.value),
-  )(rows);
+  const along = (of: 'low' | 'value' | 'high') => line.map((p) => [x(p.x), y(p[of])] as const);
+  const band = bandPath(along('high'), along('low'));
+  const path = linePath(along('value'));
   const [least = 0, most = 0] = x.domain();
   return (
     <>

@@ -1,4 +1,3 @@
-import { area as areaShape, line as lineShape } from 'd3-shape';
 import { useId } from 'react';
 import { dayNumber } from '../../../engine/record';
 import { date, number, share, w, whole, figure as written } from '../../../words';
@@ -6,6 +5,7 @@ import { Axes } from './Axes';
 import { ChartFrame } from './ChartFrame';
 import { Hatch } from './Hatch';
 import { type NumberedLine, NumberedLines, numberRow, rowsOf } from './NumberedLines';
+import { bandPath, linePath } from './paths';
 import { straightScale } from './straightScale';
 
 const words = w.charts;
@@ -157,15 +157,13 @@ function SeriesDrawing({ width, ...props }: SeriesChartProps & { readonly width:
     unit === 'index' ? [Math.max(0, Math.floor((least - 2) / 10) * 10), 100] : [0, most > 0 ? most * 1.08 : 1];
   const y = straightScale(domain, [foot, foot - body]);
   const spans = spansOf(points);
-  const line = lineShape<SeriesChartPoint>(
-    (p) => x(yearOf(p.day)),
-    (p) => y(p.value),
-  );
-  const band = areaShape<{ day: string; low: number; high: number }>(
-    (p) => x(yearOf(p.day)),
-    (p) => y(p.low),
-    (p) => y(p.high),
-  );
+  const along = <T extends { readonly day: string }>(rows: readonly T[], of: (row: T) => number) =>
+    rows.map((row) => [x(yearOf(row.day)), y(of(row))] as const);
+  const band = (rows: readonly { readonly day: string; readonly low: number; readonly high: number }[]) =>
+    bandPath(
+      along(rows, ({ high }) => high),
+      along(rows, ({ low }) => low),
+    );
   const years = Array.from(
     { length: Math.ceil(x.domain()[1] ?? 0) - Math.ceil(x.domain()[0] ?? 0) },
     (_, i) => Math.ceil(x.domain()[0] ?? 0) + i,
@@ -195,7 +193,7 @@ function SeriesDrawing({ width, ...props }: SeriesChartProps & { readonly width:
       )}
       {spans.map((span) =>
         span.length > 1 ? (
-          <path key={`band ${span[0]?.day}`} className="series-band" d={band(span) ?? ''} />
+          <path key={`band ${span[0]?.day}`} className="series-band" d={band(span)} />
         ) : (
           span.map((p) => (
             <line
@@ -211,7 +209,7 @@ function SeriesDrawing({ width, ...props }: SeriesChartProps & { readonly width:
       )}
       {forecast && end && (
         <>
-          <path d={band([end, forecast]) ?? ''} fill={`url(#${id})`} className="life-unknown" />
+          <path d={band([end, forecast])} fill={`url(#${id})`} className="life-unknown" />
           <line
             className="series-forecast-line"
             x1={x(yearOf(end.day))}
@@ -222,7 +220,7 @@ function SeriesDrawing({ width, ...props }: SeriesChartProps & { readonly width:
         </>
       )}
       {spans.map((span) => (
-        <path key={`line ${span[0]?.day}`} className="series-line" d={line(span) ?? ''} />
+        <path key={`line ${span[0]?.day}`} className="series-line" d={linePath(along(span, ({ value }) => value))} />
       ))}
       {points.map((p, i) => (
         <circle
