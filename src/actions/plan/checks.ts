@@ -10,6 +10,7 @@ import {
   yearVerdictRefused,
 } from '../../engine/year';
 import type { Desk } from '../desk';
+import { moneyRulesCheck, optionCheck, quoteCheck } from './moneyChecks';
 
 /** What stands against a body before it is kept, or nothing. It may read what else is kept. */
 export type PlannedCheck<K extends PlannedKind> = (
@@ -29,4 +30,7 @@ export const plannedChecks: { readonly [K in PlannedKind]?: PlannedCheck<K> } = 
   yearPlan: yearPlanRefused,
   sitePlan: sitePlanRefused,
   yearVerdict: yearVerdictRefused,
+  option: optionCheck,
+  quote: quoteCheck,
+  moneyRules: moneyRulesCheck,
 };

@@ -10,8 +10,7 @@ const currencyHere = async (desk: Desk): Promise<string | undefined> => {
   return kept && !kept.gone ? (kept.lead.body as unknown as BodyOf<'moneyRules'>).currency : undefined;
 };
 
-export const optionCheck: PlannedCheck<'option'> = async (body, desk) =>
-  optionRefused(body, await currencyHere(desk));
+export const optionCheck: PlannedCheck<'option'> = async (body, desk) => optionRefused(body, await currencyHere(desk));
 
 export const quoteCheck: PlannedCheck<'quote'> = (body, desk, thing) => quoteRefused(body, thing, desk.today());
 

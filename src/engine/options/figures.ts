@@ -98,6 +98,9 @@ export const figuresOf = (option: Thing<'option'>, rules: MoneyRules): OptionFig
       because('option: years and rate', { years: rules.years, rate: rules.rate }),
       ...(rules.set ? [] : [because('option: rules not set')]),
       ...(madeUp > 0 ? [because('option: prices made up', { share: madeUp })] : []),
+      ...body.costs
+        .filter(({ first }) => first > rules.years)
+        .map(({ name }) => because('option: beyond the years', { line: name, years: rules.years })),
       ...(months === undefined ? [because('option: good months not known')] : []),
       ...(months?.value === 0 ? [because('option: no good month')] : []),
     ],

@@ -12,5 +12,8 @@ export {
 } from './figures';
 export { colourHolds, optionNumbers, priceSpread, waitingYears } from './numbers';
 export { type Costed, currencyOf, type Option, type OptionCost, onceOff, paymentsOf, type Scenario } from './payments';
+export { lastDayOfQuote, type QuoteStanding, quoteStanding } from './quote';
 export { type OptionReason, optionReasons } from './reasonCodes';
+export { optionRefused, quoteRefused, rulesRefused } from './refused';
 export { type PriceOfWaiting, priceOfWaiting, type Waiting } from './waiting';
+export { type Answer, type WhatIf, type WhatIfBar, type WhatIfs, whatIfs } from './whatIf';
