@@ -72,7 +72,6 @@ export const campaignReasons = {
   'campaign: days out of order': ['earlier', 'later', 'first', 'last'],
   'campaign: say when it changed': [],
   'campaign: say why': [],
-  'campaign: cause without a zone': [],
   'campaign: line without an amount': ['line'],
   'campaign: line range out of order': ['line'],
   'campaign: line twice': ['line'],

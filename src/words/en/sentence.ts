@@ -47,6 +47,7 @@ const nameless: Readonly<Record<string, string>> = {
   visit: 'this zone',
   photo: 'a photo',
   treatment: 'an entry of the logbook',
+  bid: 'a bid',
 };
 const active: Readonly<Record<string, string>> = { green: 'green', bare: 'bare metal', scale: 'hard-water scale' };
 const unknown: Readonly<Record<string, string>> = {
