@@ -3,6 +3,7 @@ import { learn } from './en/reasons';
 import { reasonsOfAgreement } from './en/reasonsOfAgreement';
 import { reasonsOfBag } from './en/reasonsOfBag';
 import { reasonsOfBring } from './en/reasonsOfBring';
+import { reasonsOfCampaign } from './en/reasonsOfCampaign';
 import { reasonsOfCare } from './en/reasonsOfCare';
 import { reasonsOfChange } from './en/reasonsOfChange';
 import { reasonsOfColour } from './en/reasonsOfColour';
@@ -11,6 +12,7 @@ import { reasonsOfExchange } from './en/reasonsOfExchange';
 import { reasonsOfEye } from './en/reasonsOfEye';
 import { reasonsOfFirmness } from './en/reasonsOfFirmness';
 import { reasonsOfFolder } from './en/reasonsOfFolder';
+import { reasonsOfHeat } from './en/reasonsOfHeat';
 import { reasonsOfHold } from './en/reasonsOfHold';
 import { reasonsOfInStep } from './en/reasonsOfInStep';
 import { reasonsOfLife } from './en/reasonsOfLife';
@@ -19,6 +21,7 @@ import { reasonsOfPhoto } from './en/reasonsOfPhoto';
 import { reasonsOfRound } from './en/reasonsOfRound';
 import { reasonsOfSite } from './en/reasonsOfSite';
 import { reasonsOfTrend } from './en/reasonsOfTrend';
+import { reasonsOfWatch } from './en/reasonsOfWatch';
 import { reasonsOfWeather } from './en/reasonsOfWeather';
 import { reasonsOfYear } from './en/reasonsOfYear';
 
@@ -27,12 +30,14 @@ learn({
   ...reasonsOfBag,
   ...reasonsOfBring,
   ...reasonsOfCare,
+  ...reasonsOfCampaign,
   ...reasonsOfChange,
   ...reasonsOfCondition,
   ...reasonsOfExchange,
   ...reasonsOfEye,
   ...reasonsOfFirmness,
   ...reasonsOfFolder,
+  ...reasonsOfHeat,
   ...reasonsOfHold,
   ...reasonsOfInStep,
   ...reasonsOfLife,
@@ -43,5 +48,6 @@ learn({
   ...reasonsOfSite,
   ...reasonsOfTrend,
   ...reasonsOfYear,
+  ...reasonsOfWatch,
   ...reasonsOfWeather,
 });

@@ -11,12 +11,50 @@ const kept = async (lived: LivedIn): Promise<string> => {
   return came.thing;
 };
 
+/** A day of hot work of that date, with what is given beside. */
+const hotDay =
+  (more: object) =>
+  async (lived: LivedIn): Promise<string> => {
+    const who = { role: 'Head of grounds' };
+    const came = await actions.addPlanned(lived.desk, 'hotDay', {
+      ...{ sculpture: lived.is.sculpture, date: '2026-10-15', permit: 'HW-1', authorisedBy: who, clearZone: 11 },
+      ...{ checked: [], watchMinutes: 60, ...more },
+    });
+    if (!came.ok) throw new Error(came.reason.code);
+    return came.thing;
+  };
+const workEnded = '2026-10-15T08:00:00.000+00:00';
+const watchKept = { at: '2026-10-15T09:00:00.000+00:00', by: 'Helper', counted: 60 };
+const closed = { at: '2026-10-15T09:05:00.000+00:00', by: 'Steward' };
+const tick = { wall: Date.parse('2026-10-15T10:00:00.000+00:00'), steady: 1, page: 'one' };
+
 /** Every action that says something planned, by its name; a second way of it after a comma. */
 export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
   addPlanned: {
     before: async () => undefined,
     run: (lived) => actions.addPlanned(lived.desk, 'task', task(lived)),
   },
+  closeHotDay: {
+    before: hotDay({ workEnded, watchKept }),
+    run: ({ desk }, thing: string) => actions.closeHotDay(desk, thing, 'Steward'),
+  } as EveryDeed,
+  endHotWork: {
+    before: hotDay({}),
+    run: ({ desk }, thing: string) => actions.endHotWork(desk, thing, tick),
+  } as EveryDeed,
+  goOnWithHotWork: {
+    before: hotDay({ workEnded }),
+    run: ({ desk }, thing: string) => actions.goOnWithHotWork(desk, thing),
+  } as EveryDeed,
+  openHotDayAgain: {
+    before: hotDay({ workEnded, watchKept, closed }),
+    run: ({ desk }, thing: string) => actions.openHotDayAgain(desk, thing),
+  } as EveryDeed,
+  sayWatchKept: {
+    before: hotDay({ workEnded }),
+    run: ({ desk }, thing: string) =>
+      actions.sayWatchKept(desk, thing, { by: 'Helper', own: { from: '08:00', until: '09:00' } }, tick),
+  } as EveryDeed,
   editPlanned: {
     before: kept,
     run: ({ desk }, thing: string) => actions.editPlanned(desk, 'task', thing, { what: 'Clear both weep holes' }),
@@ -48,4 +86,5 @@ export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
 };
 
 /** They ask what is planned, and write nothing. */
-export const onlyAskOfPlans: readonly string[] = 'plannedAll plannedOf plannedOfCollection yearAround'.split(' ');
+export const onlyAskOfPlans: readonly string[] =
+  'fireWatch plannedAll plannedOf plannedOfCollection productStore yearAround'.split(' ');

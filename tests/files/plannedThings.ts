@@ -193,7 +193,14 @@ export const plannedThings = ({ collection, sculpture, zone, insert, photo, id }
       {
         ...{ sculpture, campaign, date: '2026-06-03', permit: 'HW-12', authorisedBy: who, clearZone: 11 },
         ...{ checked: ['extinguisher'], watcher: who, watchMinutes: 60, workEnded: at, inserts: [insert] },
-        ...{ watchKept: { at: '2026-06-03T17:25:00.000+01:00', by: 'Helper' } },
+        ...{
+          watchKept: {
+            at: '2026-06-03T17:25:00.000+01:00',
+            by: 'Helper',
+            counted: 12,
+            own: { from: '16:20', until: '17:20' },
+          },
+        },
         closed: { at: '2026-06-03T17:30:00.000+01:00', by: 'Steward' },
       },
     ],

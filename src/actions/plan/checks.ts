@@ -1,5 +1,17 @@
+import {
+  approvalRefused,
+  bidRefused,
+  campaignRefused,
+  causeRefused,
+  colourCardRefused,
+  completenessRefused,
+  quantitiesRefused,
+} from '../../engine/campaign';
 import { methodSheetAgainst, productAgainst } from '../../engine/care';
+import { insertCareRefused, layerRefused, signedRefused } from '../../engine/heat';
+import { amountRefused } from '../../engine/money';
 import type { BodyOf, PlannedKind, Reason } from '../../engine/record';
+import { decisionRefused, dueAnswerRefused, taskRefused, tripwireAnswerRefused } from '../../engine/watch';
 import { weatherAgainst } from '../../engine/weather';
 import {
   agreementRefused,
@@ -10,6 +22,7 @@ import {
   yearVerdictRefused,
 } from '../../engine/year';
 import type { Desk } from '../desk';
+import { dayOpenAgainst, hotDayAgainst } from './hotDayAgainst';
 import { moneyRulesCheck, optionCheck, quoteCheck } from './moneyChecks';
 
 /** What stands against a body before it is kept, or nothing. It may read what else is kept. */
@@ -33,4 +46,21 @@ export const plannedChecks: { readonly [K in PlannedKind]?: PlannedCheck<K> } = 
   option: optionCheck,
   quote: quoteCheck,
   moneyRules: moneyRulesCheck,
+  decision: (body, _, thing) => decisionRefused(body, thing),
+  tripwireAnswer: tripwireAnswerRefused,
+  dueAnswered: dueAnswerRefused,
+  task: taskRefused,
+  layer: layerRefused,
+  accessSheet: ({ dayCost }) => dayCost && amountRefused(dayCost),
+  hotDay: hotDayAgainst,
+  insertCare: insertCareRefused,
+  insertReading: (body, desk) => signedRefused(body) ?? dayOpenAgainst(body, desk),
+  insertAfter: (body, desk) => signedRefused(body) ?? dayOpenAgainst(body, desk),
+  campaign: campaignRefused,
+  cause: causeRefused,
+  quantities: quantitiesRefused,
+  bid: bidRefused,
+  completeness: completenessRefused,
+  approval: approvalRefused,
+  colourCard: colourCardRefused,
 };

@@ -59,7 +59,7 @@ const namesPersons: Readonly<Record<string, readonly string[]>> = {
   approval: ['signed'],
   colourCard: ['signed'],
   layer: ['by'],
-  hotDay: ['authorisedBy', 'watcher', 'closed'],
+  hotDay: ['authorisedBy', 'watcher', 'watchKept', 'closed'],
   insertCare: ['limitBy', 'watcher'],
   insertReading: ['by'],
   insertAfter: ['by'],

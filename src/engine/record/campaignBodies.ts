@@ -181,7 +181,17 @@ export const hotDayBody = z.looseObject({
   watchMinutes: whole(0, 1440),
   workEnded: maybe(instant),
   /** The watcher's word that the watch was kept to its end, and when. */
-  watchKept: maybe(z.looseObject({ at: instant, by: text(200), seen: maybe(text(500)) })),
+  watchKept: maybe(
+    z.looseObject({
+      at: instant,
+      by: text(200),
+      seen: maybe(text(500)),
+      /** Minutes a tablet counted to the end. */
+      counted: maybe(number(0, 10000)),
+      /** By the watcher's own watch, where the tablet slept or its clock was changed. */
+      own: maybe(z.looseObject({ from: clockTime, until: clockTime })),
+    }),
+  ),
   /** Inserts near the heat that day. */
   inserts: maybe(listOf(thingName, 0, 200)),
   closed: maybe(z.looseObject({ at: instant, by: text(200) })),

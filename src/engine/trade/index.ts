@@ -30,7 +30,6 @@ export { type PackedFor, type PackingItem, packingItems } from './packing';
 export { type Method, methodOf, methods } from './methods';
 export { expiresSoonDays, type SortOfProduct, sortOfProduct, sortsOfProduct, unitSizes } from './products';
 export { type OptionSort, optionSortOf, optionSorts } from './options';
-export { type OptionSort, optionSortOf, optionSorts } from './options';
 export { roundTypes } from './roundTypes';
 export { type RustGrade, rustGradeOf, rustGrades, rustPictures } from './rustGrades';
 export { defaultScale, type Scale, scaleOf, stainKey } from './scale';

@@ -9,6 +9,7 @@ import { deviceReasonCodes } from '../../../src/device/reasonCodes';
 import { agreementReasons } from '../../../src/engine/agreement';
 import { bagReasons } from '../../../src/engine/bag';
 import { bringReasons } from '../../../src/engine/bring';
+import { campaignReasons } from '../../../src/engine/campaign';
 import { careReasons } from '../../../src/engine/care';
 import { changeReasons } from '../../../src/engine/change';
 import { colourReasons } from '../../../src/engine/colour';
@@ -16,12 +17,14 @@ import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
 import { eyeReasons } from '../../../src/engine/eye';
 import { firmnessReasons } from '../../../src/engine/firmness';
+import { heatReasons } from '../../../src/engine/heat';
 import { holdReasons } from '../../../src/engine/hold';
 import { lifeReasons } from '../../../src/engine/life';
 import { moneyReasons } from '../../../src/engine/money';
 import { siteReasons } from '../../../src/engine/site';
 import { kinds } from '../../../src/engine/trade';
 import { trendReasons } from '../../../src/engine/trend';
+import { watchReasons } from '../../../src/engine/watch';
 import { weatherReasons } from '../../../src/engine/weather';
 import { yearReasons } from '../../../src/engine/year';
 import '../../../src/words/pastStart';
@@ -34,6 +37,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/colour': colourReasons,
   'engine/condition': conditionReasons,
   'engine/care': careReasons,
+  'engine/campaign': campaignReasons,
   'engine/change': changeReasons,
   'engine/exchange': exchangeReasons,
   'engine/firmness': firmnessReasons,
@@ -41,7 +45,9 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/life': lifeReasons,
   'engine/trend': trendReasons,
   'engine/year': yearReasons,
+  'engine/watch': watchReasons,
   'engine/weather': weatherReasons,
+  'engine/heat': heatReasons,
   'engine/hold': holdReasons,
   'engine/money': moneyReasons,
   'engine/site': siteReasons,

@@ -1,0 +1,156 @@
+import type { BodyOf, Reason } from '../record';
+import { alarmRules } from '../trade';
+import { because } from './reasonCodes';
+
+/** What one reading says: the spot it was taken at, the minute of the day, degrees Celsius. */
+export type HeatReading = Pick<BodyOf<'insertReading'>, 'time' | 'spot' | 'celsius'>;
+
+/** What a named expert allows an insert: degrees Celsius; kelvin between two sides; kelvin in a minute. */
+export type HeatLimits = Pick<BodyOf<'insertCare'>, 'most' | 'mostDifference' | 'mostPerMinute'>;
+
+export type HeatLevel = 'no limit' | 'under' | 'near' | 'over';
+
+export interface LoggedReading extends HeatReading {
+  /** Kelvin in a minute since the last reading at the same spot. */
+  readonly perMinute: number | undefined;
+  /** To the coolest other spot, each at its last reading that is no longer ago than the longest gap; kelvin. */
+  readonly apart: number | undefined;
+  readonly level: HeatLevel;
+}
+
+export interface TemperatureLog {
+  /** In order of time. */
+  readonly rows: readonly LoggedReading[];
+  readonly highest: LoggedReading | undefined;
+  /** The worst of all. */
+  readonly level: HeatLevel;
+  /** Worst first. What is not known is said too. */
+  readonly reasons: readonly Reason[];
+}
+
+export const minuteOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
+
+/** From where on a reading is near its limit. */
+export const alarmAt = (limit: number): number =>
+  limit - Math.min(alarmRules.under, Math.abs(limit) * alarmRules.share);
+
+const order: readonly HeatLevel[] = ['no limit', 'under', 'near', 'over'];
+const worse = (a: HeatLevel, b: HeatLevel): HeatLevel => (order.indexOf(b) > order.indexOf(a) ? b : a);
+
+const against = (value: number | undefined, limit: number | undefined): HeatLevel => {
+  if (limit === undefined || value === undefined) return 'no limit';
+  if (value >= limit) return 'over';
+  return value >= alarmAt(limit) ? 'near' : 'under';
+};
+
+/**
+ * The readings at one insert in a day of hot work, beside its limits. `ended` is the minute work ended, HH:MM: a log that
+ * stops before it has a gap too. Readings come in any order.
+ */
+export const temperatureLog = (
+  readings: readonly HeatReading[],
+  limits: HeatLimits = {},
+  ended?: string,
+): TemperatureLog => {
+  const inOrder = [...readings].sort((a, b) => minuteOf(a.time) - minuteOf(b.time));
+  const reasons: Reason[] = [];
+  const lastAt = new Map<string, HeatReading>();
+  const rows = inOrder.map((reading): LoggedReading => {
+    const before = lastAt.get(reading.spot);
+    const perMinute = rateBetween(before, reading);
+    if (before && before.time === reading.time && before.celsius !== reading.celsius)
+      reasons.push(because('heat: two values at once', { time: reading.time, spot: reading.spot }));
+    lastAt.set(reading.spot, reading);
+    const apart = apartAt(reading, lastAt);
+    const level = [
+      against(reading.celsius, limits.most),
+      against(apart, limits.mostDifference),
+      against(perMinute, limits.mostPerMinute),
+    ].reduce(worse, 'no limit');
+    return { ...reading, perMinute, apart, level };
+  });
+  const highest = rows.reduce<LoggedReading | undefined>(
+    (top, row) => (top && top.celsius >= row.celsius ? top : row),
+    undefined,
+  );
+  return {
+    rows,
+    highest,
+    level: rows.reduce<HeatLevel>((level, row) => worse(level, row.level), 'no limit'),
+    reasons: [...overLimits(rows, limits), ...unknowns(rows, limits), ...reasons, ...gaps(rows, ended)],
+  };
+};
+
+const rateBetween = (before: HeatReading | undefined, now: HeatReading): number | undefined => {
+  const minutes = before ? minuteOf(now.time) - minuteOf(before.time) : 0;
+  return before && minutes > 0 ? (now.celsius - before.celsius) / minutes : undefined;
+};
+
+const apartAt = (reading: HeatReading, lastAt: ReadonlyMap<string, HeatReading>): number | undefined => {
+  const others = [...lastAt.values()].filter(
+    ({ spot, time }) => spot !== reading.spot && minuteOf(reading.time) - minuteOf(time) <= alarmRules.longestGap,
+  );
+  if (others.length === 0) return undefined;
+  return Math.max(...others.map(({ celsius }) => Math.abs(reading.celsius - celsius)));
+};
+
+/** The worst reading of each limit, said once. */
+const overLimits = (rows: readonly LoggedReading[], limits: HeatLimits): Reason[] => {
+  const said: Reason[] = [];
+  const { most, mostDifference, mostPerMinute } = limits;
+  const hot = worst(rows, ({ celsius }) => celsius);
+  const hotLevel = against(hot?.celsius, most);
+  if (hot && most !== undefined && hotLevel !== 'under')
+    said.push(
+      because(hotLevel === 'over' ? 'heat: over the limit' : 'heat: near the limit', {
+        ...{ time: hot.time, celsius: hot.celsius, limit: most },
+      }),
+    );
+  const wide = worst(rows, ({ apart }) => apart);
+  const wideLevel = against(wide?.apart, mostDifference);
+  if (wide?.apart !== undefined && mostDifference !== undefined && wideLevel !== 'under')
+    said.push(
+      because(wideLevel === 'over' ? 'heat: sides apart' : 'heat: sides near apart', {
+        ...{ time: wide.time, kelvin: wide.apart, limit: mostDifference },
+      }),
+    );
+  const fast = worst(rows, ({ perMinute }) => perMinute);
+  const fastLevel = against(fast?.perMinute, mostPerMinute);
+  if (fast?.perMinute !== undefined && mostPerMinute !== undefined && fastLevel !== 'under')
+    said.push(because('heat: rises fast', { time: fast.time, perMinute: fast.perMinute, limit: mostPerMinute }));
+  return said;
+};
+
+const worst = (rows: readonly LoggedReading[], of: (row: LoggedReading) => number | undefined) =>
+  rows.reduce<LoggedReading | undefined>((top, row) => {
+    const value = of(row);
+    return value === undefined || (top && (of(top) ?? Number.NEGATIVE_INFINITY) >= value) ? top : row;
+  }, undefined);
+
+const unknowns = (rows: readonly LoggedReading[], { most, mostDifference }: HeatLimits): Reason[] => [
+  ...(rows.length === 0 ? [because('heat: no reading')] : []),
+  ...(most === undefined ? [because('heat: no limit set')] : []),
+  ...(mostDifference !== undefined && rows.length > 0 && new Set(rows.map(({ spot }) => spot)).size === 1
+    ? [because('heat: one side only')]
+    : []),
+];
+
+/**
+ * Between two readings at one spot that lie too far apart, and from the last one to the end of the work: what it was then
+ * nobody knows. `could`: had it gone on rising as fast as the fastest rise of the day from the last reading on, degrees Celsius.
+ */
+const gaps = (rows: readonly LoggedReading[], ended: string | undefined): Reason[] => {
+  const fastest = Math.max(0, ...rows.map(({ perMinute }) => perMinute ?? 0));
+  const found: Reason[] = [];
+  for (const spot of new Set(rows.map((row) => row.spot))) {
+    const own = rows.filter((row) => row.spot === spot);
+    for (const [i, { time, celsius }] of own.entries()) {
+      const until = own[i + 1]?.time ?? ended;
+      const minutes = until ? minuteOf(until) - minuteOf(time) : 0;
+      if (!until || minutes <= alarmRules.longestGap) continue;
+      const could = celsius + fastest * minutes;
+      found.push(because('heat: gap in the log', { spot, from: time, until, minutes, could }));
+    }
+  }
+  return found;
+};
