@@ -17,6 +17,7 @@ export {
   type PrepareOptions,
   photosFound,
   prepareBag,
+  prepareCalendar,
   prepareSurvey,
   type SurveyFileOpened,
   saveFile,

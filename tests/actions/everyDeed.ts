@@ -429,7 +429,7 @@ export const onlyAsk: readonly string[] = [
   'erasedPhoto erasedSoFar eyeCheckUnderWay eyesOf findingsTable firmnessOf inStepOf freeableWorks goOnWorkingOut insightsOf interpretationsOf',
   'lastChecked lastDeed lastFiles lastFilesOf lookPhotoExpected mapDraft maskOf measureAtHand measuresOf measuringOf namesFound needList',
   'rememberedAnew rememberedVersion openPersonChecks openSurveyFile ownHoldRules ownScale patrolWalk persistenceWanted photoAway photosInBag photoExpected photoSeriesOf photoUrl',
-  'daysOfPhotos listText worksHere photosOfWork photosOfZone pixelsUnderWay prepareBag prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
+  'daysOfPhotos listText worksHere photosOfWork photosOfZone pixelsUnderWay prepareBag prepareCalendar prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
   'sculptureList sculptureRecordOf shotList sidesOf sinceCarried stopWorkingOut storageHealth surveyors tabs thenAndNowOf thingsOf',
   'unsettled walkList walkSettingKept waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
 ].flatMap((line) => line.split(' '));

@@ -28,6 +28,11 @@ const watchKept = { at: '2026-10-15T09:00:00.000+00:00', by: 'Helper', counted: 
 const closed = { at: '2026-10-15T09:05:00.000+00:00', by: 'Steward' };
 const tick = { wall: Date.parse('2026-10-15T10:00:00.000+00:00'), steady: 1, page: 'one' };
 
+const decided = (sculpture: string, title: string) => ({
+  ...{ sculpture, title, date: '2026-09-01', chosen: title, refused: [], evidence: [], consulted: [], tripwires: [] },
+  signed: [],
+});
+
 /** Every action that says something planned, by its name; a second way of it after a comma. */
 export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
   addPlanned: {
@@ -63,6 +68,15 @@ export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
     before: kept,
     run: ({ desk }, thing: string) => actions.removePlanned(desk, 'task', thing),
   } as EveryDeed,
+  replaceDecision: {
+    before: async ({ desk, is }: LivedIn) => {
+      const came = await actions.addPlanned(desk, 'decision', decided(is.sculpture, 'Go on waxing'));
+      if (!came.ok) throw new Error(came.reason.code);
+      return came.thing;
+    },
+    run: ({ desk, is }, old: string) =>
+      actions.replaceDecision(desk, old, decided(is.sculpture, 'Strip and colour anew')),
+  } as EveryDeed,
   reportIncident: {
     before: async () => undefined,
     run: ({ desk, is }) =>
@@ -87,4 +101,6 @@ export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
 
 /** They ask what is planned, and write nothing. */
 export const onlyAskOfPlans: readonly string[] =
-  'fireWatch plannedAll plannedOf plannedOfCollection productStore yearAround'.split(' ');
+  'dueThings fireWatch plannedAll plannedOf plannedOfCollection productStore tripwiresMet watchOfCampaign yearAround'.split(
+    ' ',
+  );

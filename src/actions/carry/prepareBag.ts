@@ -80,9 +80,12 @@ export const prepareBag = (
 
 const bagMime = 'application/zip';
 
-/** Notes that it has left; a table of findings is not the survey. */
+/** A table of findings or a calendar is not the survey. */
+const noSurvey = ['text/csv', 'text/calendar'];
+
+/** Notes that it has left. */
 export const leftWith = (desk: Desk, prepared: Prepared | BagPrepared): Promise<void> => {
-  if (prepared.mime === 'text/csv') return Promise.resolve();
+  if (noSurvey.includes(prepared.mime)) return Promise.resolve();
   const { name, entries, made, sculptures } = prepared;
   const isBag = 'file' in prepared;
   return carriedOut(desk, {

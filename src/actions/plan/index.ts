@@ -1,6 +1,5 @@
 /** What is planned, paid, prepared and watched: one way to keep it, one way to ask for it. */
 export { type PlannedBody, type PlannedKind, plannedKinds } from '../../engine/record';
-export { prepareCalendar } from './calendar';
 export { type DueThings, dueThings } from './due';
 export { fireWatch } from './fireWatch';
 export {

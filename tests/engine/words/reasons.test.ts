@@ -118,7 +118,7 @@ describe('sentences of reasons', () => {
 
   it('never shows the inner name of a thing, even where the screen does not know it', () => {
     const thing = 'zone/01920000-0000-7000-8000-000000000000';
-    const naming = ['zone', 'round', 'from', 'thing'];
+    const naming = ['zone', 'round', 'from', 'thing', 'insert'];
     for (const { code, params } of all) {
       const named = params.filter((param) => naming.includes(param));
       const given = { ...sample(params), ...Object.fromEntries(named.map((param) => [param, thing])) };
