@@ -3,6 +3,7 @@ export { type BidComparison, type ComparedBid, type ComparedLine, compareBids } 
 export { type CampaignFile, ofCampaign, type PlannedForWork } from './campaignFile';
 export { type CausesFirst, causesFirst } from './causesFirst';
 export { photosLacking } from './foundAtStep';
+export { type CardPhoto, cardPhotos, laterPhoto } from './laterPhoto';
 export { type ItemStanding, type ItemState, type PaperStanding, paperEntered, paperStanding } from './paperStanding';
 export type { BidLine, PriceOfLine } from './priceOfLine';
 export { type CampaignReason, campaignReasons } from './reasonCodes';
