@@ -44,6 +44,15 @@ export const money = (amount: Money, cents = !Number.isInteger(unitsOf(amount)))
   return `${currency(amount.currency)} ${written(unitsOf(amount), places, places)}`;
 };
 
+/** An amount as it is typed into a field, to be read again: "46000.50". */
+export const moneyTyped = (amount: Money): string => {
+  const units = unitsOf(amount);
+  if (Number.isInteger(units)) return `${units}`;
+  const text = units.toFixed(placesOf(amount.currency));
+  // Three places after a short number could be read as thousands: a nought before says they are not.
+  return placesOf(amount.currency) === 3 && units < 1000 ? `0${text}` : text;
+};
+
 /** Several amounts that stand under each other: all with cents where one has some. */
 export const amounts = (list: readonly Money[]): readonly string[] => {
   const cents = list.some((amount) => !Number.isInteger(unitsOf(amount)));

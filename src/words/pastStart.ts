@@ -17,6 +17,7 @@ import { reasonsOfHold } from './en/reasonsOfHold';
 import { reasonsOfInStep } from './en/reasonsOfInStep';
 import { reasonsOfLife } from './en/reasonsOfLife';
 import { reasonsOfMoney } from './en/reasonsOfMoney';
+import { reasonsOfOptions } from './en/reasonsOfOptions';
 import { reasonsOfPhoto } from './en/reasonsOfPhoto';
 import { reasonsOfRound } from './en/reasonsOfRound';
 import { reasonsOfSite } from './en/reasonsOfSite';
@@ -43,6 +44,7 @@ learn({
   ...reasonsOfLife,
   ...reasonsOfColour,
   ...reasonsOfMoney,
+  ...reasonsOfOptions,
   ...reasonsOfPhoto,
   ...reasonsOfRound,
   ...reasonsOfSite,

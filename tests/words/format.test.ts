@@ -1,5 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { amounts, area, bytes, date, figure, list, money, roundMoney, share, typedNumber } from '../../src/words';
+import { readMoney } from '../../src/engine/money';
+import {
+  amounts,
+  area,
+  bytes,
+  date,
+  figure,
+  list,
+  money,
+  moneyTyped,
+  roundMoney,
+  share,
+  typedNumber,
+} from '../../src/words';
 
 describe('Numbers and dates as they are written', () => {
   it('dates stand as vague as they are known', () => {
@@ -35,6 +48,19 @@ describe('Numbers and dates as they are written', () => {
     expect(money({ minor: -150, currency: 'CHF' })).toBe('CHF -1.50');
     expect(money({ minor: 6_529_600, currency: 'XXX' })).toBe('demo $ 65,296');
     expect(roundMoney({ minor: 758_549, currency: 'EUR' })).toBe('EUR 7,585');
+  });
+
+  it('an amount typed into a field is read again as the same amount', () => {
+    for (const amount of [
+      { minor: 4_600_000, currency: 'EUR' },
+      { minor: 4_600_050, currency: 'EUR' },
+      { minor: 7, currency: 'EUR' },
+      { minor: 46_000, currency: 'JPY' },
+      { minor: 46_500_120, currency: 'KWD' },
+      { minor: 46_512, currency: 'KWD' },
+      { minor: 512, currency: 'KWD' },
+    ])
+      expect(readMoney(moneyTyped(amount), amount.currency)).toEqual(amount);
   });
 
   it('amounts that stand under each other all have cents where one has', () => {

@@ -10,10 +10,13 @@ export {
   type Span,
   threeRates,
 } from './figures';
+export { type GoodMonthsTold, goodMonthsOf } from './goodMonths';
 export { colourHolds, optionNumbers, priceSpread, waitingYears } from './numbers';
 export { type Costed, currencyOf, type Option, type OptionCost, onceOff, paymentsOf, type Scenario } from './payments';
 export { lastDayOfQuote, type QuoteStanding, quoteStanding } from './quote';
 export { type OptionReason, optionReasons } from './reasonCodes';
 export { optionRefused, quoteRefused, rulesRefused } from './refused';
+export { monthsByZone, type Situation, type ZoneMonths } from './situation';
+export { signsOf, speaking, treatedArea } from './triggers';
 export { type PriceOfWaiting, priceOfWaiting, type Waiting } from './waiting';
-export { type Answer, type WhatIf, type WhatIfBar, type WhatIfs, whatIfs } from './whatIf';
+export { type Answer, turningOf, type WhatIf, type WhatIfBar, type WhatIfs, whatIfs } from './whatIf';

@@ -1,8 +1,10 @@
 import { equivalentAnnualCost, type MoneyRules } from '../money';
+import type { Reason } from '../record';
 import { bestBuy } from './compare';
 import type { OptionFigures } from './figures';
 import { colourHolds, optionNumbers } from './numbers';
 import { paymentsOf, type Scenario } from './payments';
+import { because } from './reasonCodes';
 
 /** The five questions, each of all options at once; `price` is of the one asked about alone. */
 export type WhatIf = 'colour' | 'interval' | 'growth' | 'rate' | 'price';
@@ -91,3 +93,10 @@ export const whatIfs = (one: OptionFigures, rows: readonly OptionFigures[], rule
     bars,
   };
 };
+
+/** The questions whose answer would make another option the better buy: said against the one asked about. */
+export const turningOf = (one: OptionFigures, { bars }: WhatIfs): readonly Reason[] =>
+  bars.flatMap(({ what, answers }) => {
+    const other = answers.find(({ turnsTo }) => turnsTo !== undefined)?.turnsTo;
+    return other === undefined ? [] : [because('option: order turns if', { what, option: one.option.thing, other })];
+  });

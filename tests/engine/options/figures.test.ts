@@ -8,6 +8,7 @@ import {
   paymentsOf,
   priceOfWaiting,
   threeRates,
+  turningOf,
   whatIfs,
 } from '../../../src/engine/options';
 import type { Thing } from '../../../src/engine/record';
@@ -115,6 +116,10 @@ describe('What if', () => {
     const yearly = (netPresentValue(again, 0.03) * 0.03) / (1 - 1.03 ** -20);
     expect(six?.cost).toBeCloseTo(yearly / 10, 6);
     expect(six?.turnsTo).toBe('option/B');
+    expect(told && turningOf(c, told)[0]).toEqual({
+      code: 'option: order turns if',
+      params: { what: 'colour', option: 'option/C', other: 'option/B' },
+    });
   });
 
   it('half the interval of the local work makes that way dearer, and leaves the favourite as it is', () => {

@@ -21,6 +21,7 @@ import { heatReasons } from '../../../src/engine/heat';
 import { holdReasons } from '../../../src/engine/hold';
 import { lifeReasons } from '../../../src/engine/life';
 import { moneyReasons } from '../../../src/engine/money';
+import { optionReasons } from '../../../src/engine/options';
 import { siteReasons } from '../../../src/engine/site';
 import { kinds } from '../../../src/engine/trade';
 import { trendReasons } from '../../../src/engine/trend';
@@ -50,6 +51,7 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/heat': heatReasons,
   'engine/hold': holdReasons,
   'engine/money': moneyReasons,
+  'engine/options': optionReasons,
   'engine/site': siteReasons,
   'engine/agreement': agreementReasons,
   device: deviceReasonCodes,
