@@ -26,10 +26,10 @@ export { type IncidentSort, incidentSortOf, incidentSorts } from './incidents';
 export { alarmRules, beddings } from './insertHeat';
 export type { ActiveArea, ExclusiveLayer, Group, KindOfFinding, Measure } from './kindOfFinding';
 export { kindOf, kinds } from './kinds';
-export { type PackedFor, type PackingItem, packingItems } from './packing';
 export { type Method, methodOf, methods } from './methods';
-export { expiresSoonDays, type SortOfProduct, sortOfProduct, sortsOfProduct, unitSizes } from './products';
 export { type OptionSort, optionSortOf, optionSorts } from './options';
+export { type PackedFor, type PackingItem, packingItems } from './packing';
+export { expiresSoonDays, type SortOfProduct, sortOfProduct, sortsOfProduct, unitSizes } from './products';
 export { roundTypes } from './roundTypes';
 export { type RustGrade, rustGradeOf, rustGrades, rustPictures } from './rustGrades';
 export { defaultScale, type Scale, scaleOf, stainKey } from './scale';
@@ -49,6 +49,7 @@ export {
   severityOf,
   type Weighted,
 } from './weights';
+export { settles, type WorkEffect, workEffectOf, workEffects } from './workEffects';
 export {
   areaTolerance,
   fewestPrices,
