@@ -1,0 +1,50 @@
+import type { Gate } from '../../engine/weather';
+import { number, sayReason, w } from '../../words';
+import { CautionIcon, StopIcon } from '../parts';
+
+const words = w.careDay;
+/** A tick, beside its word. */
+const GoIcon = () => (
+  <svg className="icon" viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="3" aria-hidden="true">
+    <path d="M4 13l5 6L20 5" />
+  </svg>
+);
+const pictures = { go: GoIcon, wait: CautionIcon, 'not today': StopIcon } as const;
+
+/** Go, wait or not today, in a word that is read at arm's length, with what it rests on. */
+export function GateAnswer({ gate }: { readonly gate: Gate | undefined }) {
+  if (!gate)
+    return (
+      <div className="gate" role="status">
+        <p>{words.readFirst}</p>
+      </div>
+    );
+  const Picture = pictures[gate.says];
+  const { value, low, high } = gate.margin;
+  return (
+    <div className={`gate ${gate.says.replace(' ', '-')}`} role="status">
+      <p className="gate-word">
+        <Picture />
+        <span>{words.says[gate.says]}</span>
+      </p>
+      <dl className="gate-figures figures">
+        <div>
+          <dt>{words.point[gate.dewPoint.frost ? 'frost' : 'dew']}</dt>
+          <dd>{words.celsius(number(gate.dewPoint.celsius, 1))}</dd>
+        </div>
+        <div>
+          <dt>{words.margin}</dt>
+          <dd>
+            {words.kelvin(number(value, 1))}
+            <span className="soft line-detail">{words.marginRange(number(low, 1), number(high, 1))}</span>
+          </dd>
+        </div>
+      </dl>
+      <ul>
+        {gate.reasons.map((reason) => (
+          <li key={reason.code}>{sayReason(reason)}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}

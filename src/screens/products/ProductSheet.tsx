@@ -1,0 +1,131 @@
+import { useState } from 'react';
+import { addPlanned, removePlanned, setPlanned } from '../../actions';
+import type { Thing } from '../../engine/record';
+import { sortOfProduct, sortsOfProduct } from '../../engine/trade';
+import { w } from '../../words';
+import { Field, Notice, Sheet, SheetActs } from '../parts';
+import { Fold } from '../parts/Fold';
+import { Select } from '../parts/Select';
+import { say, useDeed, useDesk } from '../shell';
+import { newProduct, type ProductText, productBody, productText, wrongNumbers } from './productText';
+
+const words = w.products;
+const units = ['g', 'kg', 'ml', 'l', 'tin', 'piece'] as const;
+
+interface ProductSheetProps {
+  /** Undefined: a new one. */
+  readonly product: Thing<'product'> | undefined;
+  readonly onClose: () => void;
+}
+
+/** A tin or bottle: what it is, its batch, what is left; then its safety sheet and limits. */
+export function ProductSheet({ product, onClose }: ProductSheetProps) {
+  const desk = useDesk();
+  const [text, setText] = useState<ProductText>(() =>
+    product ? productText(product.body, desk.today()) : newProduct(desk.today()),
+  );
+  const [tried, setTried] = useState(false);
+  const { run, refused, busy } = useDeed();
+  const set = (key: keyof ProductText) => (value: string) => setText({ ...text, [key]: value });
+  const wrong = wrongNumbers(text);
+  const done = (said: string) => () => {
+    say(said);
+    onClose();
+  };
+  const save = () => {
+    setTried(true);
+    if (text.name.trim() === '' || wrong.size > 0) return;
+    const body = productBody(text, product?.body);
+    return run(
+      () => (product ? setPlanned(desk, 'product', product.thing, body) : addPlanned(desk, 'product', body)),
+      done(words.kept(body.name)),
+    );
+  };
+  const plain = (key: keyof ProductText, label: string, hint?: string) => (
+    <Field label={label} hint={hint} value={text[key]} onChange={set(key)} maxLength={300} optional />
+  );
+  const aDay = (key: keyof ProductText, label: string, hint?: string) => (
+    <Field label={label} hint={hint} kind="date" short value={text[key]} onChange={set(key)} optional />
+  );
+  const aNumber = (key: keyof ProductText, label: string, hint?: string) => (
+    <Field
+      label={label}
+      hint={hint}
+      kind="number"
+      short
+      value={text[key]}
+      onChange={set(key)}
+      maxLength={12}
+      optional
+      error={tried && wrong.has(key) ? words.number : undefined}
+    />
+  );
+  return (
+    <Sheet
+      open
+      title={product ? words.edit : words.add}
+      onClose={onClose}
+      actions={
+        <SheetActs
+          save={words.keep}
+          onSave={save}
+          busy={busy}
+          remove={
+            product && {
+              word: words.remove,
+              go: () => void run(() => removePlanned(desk, 'product', product.thing), done(words.removed)),
+            }
+          }
+        />
+      }
+    >
+      {refused && <Notice kind="problem" title={refused} />}
+      <Field
+        label={words.name}
+        value={text.name}
+        onChange={set('name')}
+        maxLength={300}
+        error={tried && text.name.trim() === '' ? words.nameMissing : undefined}
+      />
+      <Select
+        label={words.sort}
+        value={text.sort}
+        onChange={set('sort')}
+        options={sortsOfProduct.map(({ id, name }) => ({ value: id, label: name }))}
+      />
+      {sortOfProduct(text.sort)?.askConservator && <Notice kind="caution" title={words.ask} />}
+      {plain('batch', words.batch)}
+      <Select
+        label={words.unit}
+        value={text.unit}
+        onChange={set('unit')}
+        options={[
+          { value: '', label: words.unitNone },
+          ...units.map((value) => ({ value, label: words.units[value] })),
+        ]}
+      />
+      {text.unit !== '' && (
+        <>
+          {aNumber('left', words.leftNow)}
+          {text.left.trim() !== '' && aDay('counted', words.counted, words.countedHint)}
+        </>
+      )}
+      {aDay('opened', words.opened)}
+      {aDay('expires', words.expires)}
+      <Fold show={words.more} hide={words.moreHide} alsoOnPaper>
+        <div className="stack">
+          {plain('sheet', words.sheetAt, words.sheetHint)}
+          {aDay('sheetDate', words.sheetDate)}
+          {plain('solvent', words.solvent)}
+          {plain('additives', words.additives, words.additivesHint)}
+          {aNumber('surfaceFrom', words.surfaceFrom, words.rangeHint)}
+          {aNumber('surfaceTo', words.surfaceTo)}
+          {text.unit !== '' && aNumber('least', words.least)}
+          {(text.unit === 'tin' || text.unit === 'piece') && aNumber('gramsPerUnit', words.gramsPerUnit)}
+          {aDay('ended', words.endedOn)}
+          <Field label={words.note} kind="long" value={text.note} onChange={set('note')} maxLength={4000} optional />
+        </div>
+      </Fold>
+    </Sheet>
+  );
+}

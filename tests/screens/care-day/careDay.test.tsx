@@ -1,0 +1,165 @@
+import { screen, waitFor, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it } from 'vitest';
+import { addPlanned, recordTreatment } from '../../../src/actions';
+import { CareDayScreen } from '../../../src/screens/care-day';
+import { axeFaults } from '../axe';
+import { aWork, done, freshDesk, show } from '../deskwork';
+
+const heron = async () => {
+  const desk = await freshDesk();
+  return { desk, work: await aWork(desk, { title: 'Grey heron', number: '2', areas: [2, 1] }) };
+};
+type Desk = Awaited<ReturnType<typeof freshDesk>>;
+const bodies = async (desk: Desk, kind: 'weather' | 'treatment') =>
+  (await desk.store.ofKind(kind)).filter(({ gone }) => !gone).map(({ lead }) => lead.body);
+
+/** Types three readings and says how long it has been dry. */
+const read = async (air: string, humidity: string, surface: string) => {
+  const user = userEvent.setup();
+  await user.clear(await screen.findByRole('textbox', { name: /^Air/ }));
+  await user.type(screen.getByRole('textbox', { name: /^Air/ }), air);
+  await user.type(screen.getByRole('textbox', { name: /^Humidity/ }), humidity);
+  await user.type(screen.getByRole('textbox', { name: /^Bronze surface/ }), surface);
+  await user.click(screen.getByRole('radio', { name: '24 hours or more' }));
+  return user;
+};
+
+describe('The wash and wax day', () => {
+  it('says first what must not touch the work, and that nobody has said it of this one yet', async () => {
+    const { desk, work } = await heron();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    const never = await screen.findByRole('note', { name: /Not on this work/ });
+    expect(within(never).getByText(/Pressure washer.*Bleach/)).toBeDefined();
+    expect(within(never).getByText(/The usual list/)).toBeDefined();
+    expect(await axeFaults()).toEqual([]);
+  });
+
+  it('answers nothing while a number is missing: nothing counts as read that was not', async () => {
+    const { desk, work } = await heron();
+    const user = userEvent.setup();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    expect(await screen.findByText(/the answer comes here/)).toBeDefined();
+    await user.click(screen.getByRole('button', { name: 'Air: 1 more' }));
+    await user.click(screen.getByRole('button', { name: 'Humidity: 5 more' }));
+    expect(screen.getByText(/the answer comes here/)).toBeDefined();
+    expect(screen.queryByRole('button', { name: 'Keep this reading' })).toBeNull();
+  });
+
+  it('steps with a glove: the first touch starts, the next go on', async () => {
+    const { desk, work } = await heron();
+    const user = userEvent.setup();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    const up = await screen.findByRole('button', { name: 'Bronze surface: 1 more' });
+    await user.click(up);
+    await user.click(up);
+    await user.click(screen.getByRole('button', { name: 'Bronze surface: 0.1 less' }));
+    expect(screen.getByRole<HTMLInputElement>('textbox', { name: /^Bronze surface/ }).value).toBe('15.9');
+  });
+
+  it('says wait with the reason, keeps the reading, and lists it among those of the day', async () => {
+    const { desk, work } = await heron();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    const user = await read('16', '80', '14');
+    const answer = screen.getByRole('status');
+    expect(within(answer).getByText('Wait')).toBeDefined();
+    expect(within(answer).getByText(/1\.4 K over the dew point of 12\.6 °C; it takes 3 K, so 15\.6 °C/)).toBeDefined();
+    expect(await axeFaults()).toEqual([]);
+    await user.click(screen.getByRole('button', { name: 'Keep this reading' }));
+    const table = await screen.findByRole('table');
+    expect(within(table).getByText('Wait')).toBeDefined();
+    expect(await bodies(desk, 'weather')).toMatchObject([
+      { date: '2026-10-15', before: 'wax', air: 16, humidity: 80, surface: 14, dryHours: 24, said: 'wait' },
+    ]);
+    expect(screen.getByText(/the answer comes here/)).toBeDefined();
+  });
+
+  it('lets her go on all the same only with who and why, and keeps both', async () => {
+    const { desk, work } = await heron();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    const user = await read('16', '80', '14');
+    await user.click(screen.getByRole('button', { name: 'Go on all the same' }));
+    const sheet = screen.getByRole('dialog');
+    await user.click(within(sheet).getByRole('button', { name: 'Keep it and go on' }));
+    expect(within(sheet).getByText('Say why.')).toBeDefined();
+    expect(await bodies(desk, 'weather')).toEqual([]);
+    await user.type(within(sheet).getByRole('textbox', { name: 'Who decides' }), 'Steward');
+    await user.type(within(sheet).getByRole('textbox', { name: 'Why' }), 'The wind dries it');
+    await user.click(within(sheet).getByRole('button', { name: 'Keep it and go on' }));
+    expect(await screen.findByText('Gone on all the same. Steward: The wind dries it')).toBeDefined();
+    expect(await bodies(desk, 'weather')).toMatchObject([
+      { said: 'wait', overridden: { by: 'Steward', why: 'The wind dries it' } },
+    ]);
+  });
+
+  it('goes by the limits of the tin that was used last', async () => {
+    const { desk, work } = await heron();
+    const tin = { name: 'Winter wax', sort: 'natural wax', surfaceFrom: 5, surfaceTo: 20 };
+    const { thing } = await done(addPlanned(desk, 'product', tin));
+    await done(addPlanned(desk, 'product', { name: 'Summer wax', sort: 'natural wax' }));
+    await done(recordTreatment(desk, work.sculpture, { zones: [], type: 'wax', date: '2025-05-20', stock: thing }));
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    await read('24', '40', '25');
+    expect(screen.getByText(/“Winter wax” asks for 20 °C at most/)).toBeDefined();
+  });
+
+  it('records the wax in two touches: the tin, the coats and the people of last time, on the reading of the day', async () => {
+    const { desk, work } = await heron();
+    const { thing: stock } = await done(
+      addPlanned(desk, 'product', { name: 'Cold paste wax', sort: 'microcrystalline', batch: 'W-26A', unit: 'g' }),
+    );
+    const last = { type: 'wax', date: '2025-05-20', product: 'Cold paste wax', stock, coats: 2 };
+    await done(recordTreatment(desk, work.sculpture, { ...last, zones: [], people: [{ role: 'Helper', hours: 3 }] }));
+    const before = { before: 'wax', air: 18, humidity: 50, surface: 18, dryHours: 24, said: 'go' } as const;
+    const { thing: weather } = await done(
+      addPlanned(desk, 'weather', { sculpture: work.sculpture, date: '2026-10-15', time: '15:30', ...before }),
+    );
+    const user = userEvent.setup();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    await user.click(await screen.findByRole('button', { name: 'Record the work' }));
+    expect(screen.getByText('Goes with the reading of 15:30: Go.')).toBeDefined();
+    expect(screen.queryByRole('note', { name: /A different product/ })).toBeNull();
+    expect(await axeFaults()).toEqual([]);
+    await user.click(screen.getByRole('button', { name: 'Write it down' }));
+    await waitFor(async () => expect(await bodies(desk, 'treatment')).toHaveLength(2));
+    expect((await bodies(desk, 'treatment')).find(({ date }) => date === '2026-10-15')).toEqual({
+      ...{ sculpture: work.sculpture, type: 'wax', date: '2026-10-15', zones: [], product: 'Cold paste wax' },
+      ...{ batch: 'W-26A', stock, coats: 2, weather, people: [{ role: 'Helper' }] },
+    });
+  });
+
+  it('warns of a product that differs from last time, zone by zone, and keeps why', async () => {
+    const { desk, work } = await heron();
+    const old = { zones: [work.zones[1]!], type: 'wax', date: '2025-05-20', product: 'Old wax' };
+    await done(recordTreatment(desk, work.sculpture, old));
+    await done(addPlanned(desk, 'product', { name: 'New wax', sort: 'microcrystalline' }));
+    const user = userEvent.setup();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    await user.click(await screen.findByRole('button', { name: 'Record the work' }));
+    await user.click(screen.getByRole('radio', { name: 'The whole work' }));
+    const warned = screen.getByRole('note', { name: /A different product from last time/ });
+    expect(within(warned).getByText('Zone B: Old wax, 20 May 2025.')).toBeDefined();
+    await user.type(within(warned).getByRole('textbox', { name: /Why another/ }), 'No longer made');
+    await user.click(screen.getByRole('button', { name: 'Write it down' }));
+    await waitFor(async () => expect(await bodies(desk, 'treatment')).toHaveLength(2));
+    expect((await bodies(desk, 'treatment'))[1]).toMatchObject({
+      product: 'New wax',
+      note: 'A different product from last time: No longer made',
+    });
+  });
+
+  it('does not write down a wax of no zone, or hours that are no number', async () => {
+    const { desk, work } = await heron();
+    const user = userEvent.setup();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    await user.click(await screen.findByRole('button', { name: 'Record the work' }));
+    await user.click(screen.getByRole('radio', { name: 'Some zones' }));
+    await user.click(screen.getByRole('button', { name: 'Add a person' }));
+    await user.type(screen.getByRole('textbox', { name: 'Role' }), 'Helper');
+    await user.type(screen.getByRole('textbox', { name: /Hours/ }), 'long');
+    await user.click(screen.getByRole('button', { name: 'Write it down' }));
+    expect(screen.getByText('Choose at least one zone.')).toBeDefined();
+    expect(screen.getByText('A number of hours: 2.5.')).toBeDefined();
+    expect(await bodies(desk, 'treatment')).toEqual([]);
+  });
+});
