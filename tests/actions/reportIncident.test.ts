@@ -20,6 +20,16 @@ describe('Reporting an incident', () => {
     expect(desk.store.changes()).not.toBe(before);
   });
 
+  it('said anew opens a check only where danger is new', async () => {
+    const desk = await freshDesk();
+    const { sculpture } = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+    const { incident } = await done(reportIncident(desk, { ...storm, sculpture, danger: 'none' }));
+    await done(reportIncident(desk, { ...storm, sculpture, danger: 'possible' }, incident));
+    await done(reportIncident(desk, { ...storm, sculpture, danger: 'yes' }, incident));
+    expect(await living(desk, 'incident')).toMatchObject([{ danger: 'yes' }]);
+    expect(await living(desk, 'personCheck')).toHaveLength(1);
+  });
+
   it('opens none where nobody is in danger, nor for the garden as a whole', async () => {
     const desk = await freshDesk();
     const { sculpture } = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });

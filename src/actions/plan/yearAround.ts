@@ -1,4 +1,4 @@
-import { endOf, nameOf, type Thing } from '../../engine/record';
+import { asThing, endOf, nameOf, type Thing } from '../../engine/record';
 import { labourOf, type Pace, paceOf } from '../../engine/year';
 import type { Desk, Question } from '../desk';
 import { ask } from '../questions/question';
@@ -23,7 +23,17 @@ export interface YearAround {
   readonly works: readonly WorkAround[];
   readonly pace: Pace;
   readonly labour: ReturnType<typeof labourOf>;
+  /** Where the works stand, and the size of the picture of it in pixels; none for a blank sheet. */
+  readonly site: Thing<'sitePlan'> | undefined;
+  readonly siteSize: { readonly width: number; readonly height: number } | undefined;
 }
+
+const siteOf = async (desk: Desk): Promise<Pick<YearAround, 'site' | 'siteSize'>> => {
+  const site = asThing(await desk.store.current(nameOf.sitePlan(desk.collection)), 'sitePlan');
+  const photo = site?.body.photo ? asThing(await desk.store.current(site.body.photo), 'photo') : undefined;
+  const { width, height } = photo?.body ?? {};
+  return { site, siteSize: width && height ? { width, height } : undefined };
+};
 
 const byNumber = new Intl.Collator('en', { numeric: true });
 
@@ -64,6 +74,6 @@ export const yearAround = (desk: Desk): Question<YearAround> =>
           access: access.find(({ thing }) => thing === nameOf.access(sculpture.thing))?.body.text || undefined,
           place: places.find(({ thing }) => thing === nameOf.place(sculpture.thing))?.body.text || undefined,
         }));
-      return { works, pace: paceOf(visits), labour: labourOf(treatments, zones) };
+      return { works, pace: paceOf(visits), labour: labourOf(treatments, zones), ...(await siteOf(desk)) };
     },
   );

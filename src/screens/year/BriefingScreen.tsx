@@ -1,6 +1,157 @@
-import { w } from '../../words';
-import { Page } from '../parts';
+import { useState } from 'react';
+import { nameOf } from '../../engine/record';
+import { cautionsAt, methodOf, methods, stopRules } from '../../engine/trade';
+import { date, w } from '../../words';
+import { Button, EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { pathTo, useDesk } from '../shell';
+import { DayChoice, type DayChosen, dayFirst } from './DayChoice';
+import { rowsOn, visitsOn, wholeYear } from './dayPlanned';
+import { useYear, type YearAtHand, yearOf } from './useYear';
+import type { YearRow } from './yearRows';
+import './year.css';
 
+const words = w.year.briefing;
+
+/** One page for whoever helps: what is done where, what never, when to stop, whom to call. */
 export function BriefingScreen() {
-  return <Page title={w.year.title}>{null}</Page>;
+  const desk = useDesk();
+  const atHand = useYear(yearOf(desk.today()));
+  const [chosen, setChosen] = useState<DayChosen>();
+  const back = { to: pathTo.year(), label: w.year.title };
+  if (!atHand)
+    return (
+      <Page title={words.title} back={back}>
+        <Reading />
+      </Page>
+    );
+  const on = chosen ?? dayFirst(atHand, desk.today());
+  return (
+    <div className="briefing">
+      <Page
+        title={words.title}
+        over={on.day === wholeYear ? words.forYear(atHand.year) : words.forDay(date(on.day))}
+        lead={words.lead}
+        back={back}
+        actions={
+          <Button kind="main" onClick={() => window.print()}>
+            {w.year.print}
+          </Button>
+        }
+      >
+        <DayChoice atHand={atHand} chosen={on} onChange={setChosen} />
+        <Briefing atHand={atHand} on={on} />
+      </Page>
+    </div>
+  );
+}
+
+const forbiddenUsually = methods.filter(({ usual }) => usual === 'forbidden').map(({ id }) => id);
+const methodName = (id: string): string => methodOf(id)?.name ?? id;
+
+function Briefing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: DayChosen }) {
+  const rows = rowsOn(atHand, on.day);
+  if (rows.length === 0)
+    return (
+      <EmptyState
+        title={words.none}
+        actions={
+          <LinkButton kind="main" to={pathTo.year()}>
+            {words.toYear}
+          </LinkButton>
+        }
+      />
+    );
+  const own = rows.flatMap(({ around, name }) => {
+    const sheet = atHand.planned.methodSheet.find(({ thing }) => thing === nameOf.methodSheet(around.sculpture.thing));
+    const more = [
+      ...(sheet?.body.forbidden ?? []).filter((id) => !forbiddenUsually.includes(id)).map(methodName),
+      ...(sheet?.body.alsoForbidden ?? []),
+    ];
+    return more.length > 0 ? [words.forbiddenHere(name, more)] : [];
+  });
+  const visits = visitsOn(atHand, on.day, on);
+  const high = visits.some(
+    ({ zones, survey }) => survey === 'full' && zones.some(({ body }) => body.reach !== 'ground'),
+  );
+  const cautions = new Map(
+    [
+      ...(high ? cautionsAt('ladder') : []),
+      ...(visits.some(({ wash }) => wash) ? cautionsAt('wash') : []),
+      ...(visits.some(({ wax }) => wax) ? cautionsAt('wax') : []),
+      ...(visits.some(
+        ({ water, zones }) => (water ?? 0) > 0 || zones.some(({ body }) => body.exposure.includes('waterline')),
+      )
+        ? cautionsAt('basin')
+        : []),
+    ].map((caution) => [caution.id, caution]),
+  );
+  const { helpers, contacts } = atHand.plan?.body ?? {};
+  return (
+    <>
+      <Section title={words.works}>
+        <ol className="stack tight">
+          {rows.map((row) => (
+            <li key={row.around.sculpture.thing}>
+              <WorkLine row={row} on={on} />
+            </li>
+          ))}
+        </ol>
+      </Section>
+      <div className="briefing-columns">
+        <Section title={words.stop}>
+          <ul>
+            {stopRules.map(({ id, text }) => (
+              <li key={id}>{text}</li>
+            ))}
+          </ul>
+          <p className="strong">{words.stopWho}</p>
+        </Section>
+        <Section title={words.contacts}>
+          {helpers && <p>{helpers}</p>}
+          {contacts ? (
+            <p className="briefing-contacts strong">{contacts}</p>
+          ) : (
+            <p className="soft">{words.contactsNone}</p>
+          )}
+        </Section>
+        <Section title={words.forbidden}>
+          <p>{forbiddenUsually.map(methodName).join('; ')}.</p>
+          {own.length > 0 && (
+            <ul>
+              {own.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          )}
+        </Section>
+        <Section title={words.safety}>
+          <ul>
+            {[...cautions.values()].map(({ id, text }) => (
+              <li key={id}>{text}</li>
+            ))}
+          </ul>
+        </Section>
+      </div>
+    </>
+  );
+}
+
+function WorkLine({ row, on }: { readonly row: YearRow; readonly on: DayChosen }) {
+  const { around, name, row: plan } = row;
+  const waxed = (plan?.waxes ?? 0) > 0;
+  const doing = [
+    plan?.survey === 'full' ? words.doing.survey : plan?.survey === 'look' ? words.doing.look : undefined,
+    waxed && on.wash ? words.doing.wash : undefined,
+    waxed && on.wax ? words.doing.wax : undefined,
+    plan?.lift ? words.doing.lift : undefined,
+  ].filter((one) => one !== undefined);
+  return (
+    <>
+      <span className="strong">{name}</span>: {doing.join(', ') || words.notLooked}.
+      {around.access && <span className="soft"> {around.access}</span>}
+      {around.inserts.length > 0 && (
+        <span> {words.inserts(around.inserts.map(({ body }) => `${body.count} × ${body.material}`).join(', '))}.</span>
+      )}
+    </>
+  );
 }

@@ -6,7 +6,7 @@ import { stageHeight, stagePoint, stageWidth } from './stagePoint';
 import './stage.css';
 
 interface PhotoStageProps {
-  /** Undefined while it is read; null where the bytes are not on this device. */
+  /** Undefined while it is read; null where the bytes are not on this device; empty for a blank sheet. */
   readonly url: string | null | undefined;
   readonly alt: string;
   /** Pixels of the upright picture; the drawing over it keeps its shape. */
@@ -90,7 +90,7 @@ export function PhotoStage({
             <img src={url} alt={alt} decoding="async" width={size.width} height={size.height} />
           ) : (
             <svg className="stage-blank" viewBox={viewBox} role="img" aria-label={alt}>
-              <title>{url === null ? w.parts.photoElsewhere : w.parts.reading}</title>
+              <title>{url === '' ? alt : url === null ? w.parts.photoElsewhere : w.parts.reading}</title>
             </svg>
           )}
           {/* biome-ignore lint/a11y/noSvgWithoutTitle: the picture has its text; what is drawn over it is named part by part. */}

@@ -1,0 +1,35 @@
+import type { BodyOf } from '../../engine/record';
+import type { PersonSaid } from '../parts/peopleSaid';
+
+type Body = BodyOf<'incident'>;
+
+/** What the report form holds. */
+export interface IncidentText {
+  readonly danger: Body['danger'];
+  readonly sort: string;
+  /** Empty: the garden. */
+  readonly work: string;
+  readonly zones: readonly string[];
+  readonly day: string;
+  readonly time: string;
+  readonly what: string;
+  readonly done: string;
+  readonly told: readonly PersonSaid[];
+  readonly photos: readonly string[];
+}
+
+export const incidentText = (body: Body | undefined, today: string): IncidentText => ({
+  danger: body?.danger ?? 'none',
+  sort: body?.sort ?? 'storm',
+  work: body?.sculpture ?? '',
+  zones: body?.zones ?? [],
+  day: body?.date ?? today,
+  time: body?.time ?? '',
+  what: body?.what ?? '',
+  done: body?.done ?? '',
+  told: body?.told ?? [],
+  photos: body?.photos ?? [],
+});
+
+/** 24 hours, or nothing. */
+export const timeRight = (time: string): boolean => time.trim() === '' || /^([01]\d|2[0-3]):[0-5]\d$/.test(time.trim());

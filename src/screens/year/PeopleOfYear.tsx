@@ -1,0 +1,56 @@
+import { useState } from 'react';
+import { editPlanned, setPlanned } from '../../actions';
+import { nameOf } from '../../engine/record';
+import { w } from '../../words';
+import { Button, Field, Notice, Section } from '../parts';
+import { say, useDeed, useDesk } from '../shell';
+import type { YearAtHand } from './useYear';
+
+const words = w.year;
+
+/** Who helps in the year, and whom a helper calls. */
+export function PeopleOfYear({ atHand: { plan, year } }: { readonly atHand: YearAtHand }) {
+  const desk = useDesk();
+  const [helpers, setHelpers] = useState(plan?.body.helpers ?? '');
+  const [contacts, setContacts] = useState(plan?.body.contacts ?? '');
+  const { run, refused, busy } = useDeed();
+  const changed = helpers !== (plan?.body.helpers ?? '') || contacts !== (plan?.body.contacts ?? '');
+  const save = () => {
+    const people = { helpers: helpers.trim() || undefined, contacts: contacts.trim() || undefined };
+    return run(
+      () =>
+        plan
+          ? editPlanned(desk, 'yearPlan', plan.thing, people)
+          : setPlanned(desk, 'yearPlan', nameOf.yearPlan(desk.collection, year), { year, works: [], ...people }),
+      () => say(words.peopleSaved),
+    );
+  };
+  return (
+    <Section title={words.peopleTitle}>
+      {refused && <Notice kind="problem" title={refused} />}
+      <Field
+        label={words.helpers}
+        hint={words.helpersHint}
+        kind="long"
+        value={helpers}
+        onChange={setHelpers}
+        maxLength={500}
+        optional
+      />
+      <Field
+        label={words.contacts}
+        hint={words.contactsHint}
+        kind="long"
+        value={contacts}
+        onChange={setContacts}
+        maxLength={1000}
+        optional
+      />
+      <div className="row not-printed">
+        <Button disabled={busy || !changed} onClick={save}>
+          {words.peopleSave}
+        </Button>
+      </div>
+    </Section>
+  );
+}

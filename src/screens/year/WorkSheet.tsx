@@ -1,0 +1,93 @@
+import { useState } from 'react';
+import { editPlanned, setPlanned } from '../../actions';
+import { nameOf } from '../../engine/record';
+import type { Row } from '../../engine/year';
+import { w } from '../../words';
+import { Button, Choice, Field, Notice, Sheet, Tick } from '../parts';
+import { say, useDeed, useDesk } from '../shell';
+import type { YearAtHand } from './useYear';
+import { Why } from './WorksOfYear';
+import type { YearRow } from './yearRows';
+
+const words = w.year.sheet;
+const surveys = ['full', 'look', 'none'] as const;
+const waxes = ['0', '1', '2'] as const;
+
+interface WorkSheetProps {
+  readonly atHand: YearAtHand;
+  readonly row: YearRow;
+  readonly start: Row;
+  readonly onClose: () => void;
+}
+
+/** What one work gets in a year, as she says it. */
+export function WorkSheet({ atHand, row, start, onClose }: WorkSheetProps) {
+  const desk = useDesk();
+  const { plan, year, rows } = atHand;
+  const [survey, setSurvey] = useState<Row['survey']>(start.survey);
+  const [wax, setWax] = useState(String(start.waxes) as (typeof waxes)[number]);
+  const [day, setDay] = useState(start.day ?? '');
+  const [lift, setLift] = useState(start.lift === true);
+  const { run, refused, busy } = useDeed();
+  const work = row.around.sculpture.thing;
+  const keep = (own: Row | undefined) => {
+    const works = rows.flatMap((other) => {
+      if (other.around.sculpture.thing === work) return own ?? [];
+      return other.kept && other.row ? other.row : [];
+    });
+    return run(
+      () =>
+        plan
+          ? editPlanned(desk, 'yearPlan', plan.thing, { works })
+          : setPlanned(desk, 'yearPlan', nameOf.yearPlan(desk.collection, year), { year, works }),
+      () => {
+        say(words.saved);
+        onClose();
+      },
+    );
+  };
+  const said: Row = {
+    work,
+    survey,
+    waxes: Number(wax),
+    ...(day ? { day } : {}),
+    ...(lift ? { lift: true as const } : {}),
+  };
+  return (
+    <Sheet
+      open
+      title={row.name}
+      onClose={onClose}
+      actions={
+        <>
+          {row.kept && (
+            <Button disabled={busy} onClick={() => keep(undefined)}>
+              {words.asProposed}
+            </Button>
+          )}
+          <Button kind="main" disabled={busy} onClick={() => keep(said)}>
+            {words.save}
+          </Button>
+        </>
+      }
+    >
+      {refused && <Notice kind="problem" title={refused} />}
+      <Why row={row} />
+      <Choice
+        label={w.year.survey}
+        options={surveys.map((value) => ({ value, label: w.year.surveys[value], detail: words.surveyWhat[value] }))}
+        value={survey}
+        onChange={setSurvey}
+      />
+      <Choice
+        label={w.year.waxes}
+        tiles="narrow"
+        options={waxes.map((value, i) => ({ value, label: words.waxOptions[i] ?? value }))}
+        value={wax}
+        onChange={setWax}
+      />
+      <Field label={words.day} hint={words.dayHint} kind="date" value={day} onChange={setDay} short optional />
+      <Tick label={words.liftNeeded} checked={lift} onChange={setLift} />
+    </Sheet>
+  );
+}

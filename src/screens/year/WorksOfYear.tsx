@@ -1,0 +1,135 @@
+import { useState } from 'react';
+import { date, w } from '../../words';
+import { Button, DownIcon, UpIcon } from '../parts';
+import { Fold } from '../parts/Fold';
+import { Reasons } from '../parts/Reasons';
+import type { YearAtHand } from './useYear';
+import { WorkSheet } from './WorkSheet';
+import type { YearRow } from './yearRows';
+
+const words = w.year;
+
+interface WorksOfYearProps {
+  readonly atHand: YearAtHand;
+  /** All works, in the order they are to stand. */
+  readonly onOrder: (order: readonly string[]) => void;
+  readonly busy: boolean;
+}
+
+/** Each work with what it gets, why, and how long that takes. */
+export function WorksOfYear({ atHand, onOrder, busy }: WorksOfYearProps) {
+  const { rows } = atHand;
+  const [open, setOpen] = useState<string>();
+  const opened = rows.find(({ around }) => around.sculpture.thing === open);
+  const names = rows.map(({ around }) => around.sculpture.thing);
+  const swap = (at: number, to: number) =>
+    onOrder(
+      names.map((name, i) => (i === at ? names[to] : i === to ? names[at] : name)).filter((x) => x !== undefined),
+    );
+  return (
+    <>
+      <table className="plain-table cards year-table">
+        <thead>
+          <tr>
+            <th scope="col">{words.work}</th>
+            <th scope="col">{words.survey}</th>
+            <th scope="col">{words.waxes}</th>
+            <th scope="col">{words.day}</th>
+            <th scope="col">{words.time}</th>
+            <th scope="col" className="not-printed">
+              <span className="unseen">{words.change}</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, i) => (
+            <tr key={row.around.sculpture.thing}>
+              <th scope="row">
+                <span className="figures">{i + 1}. </span>
+                {row.name}
+                <div className="not-printed">
+                  {row.proposal && (
+                    <Fold show={words.why} hide={words.whyHide} whenOpened>
+                      <Why row={row} />
+                    </Fold>
+                  )}
+                </div>
+              </th>
+              <td data-head={words.survey}>
+                <span>
+                  {row.row ? words.surveys[row.row.survey] : words.workingOut}
+                  {row.row?.lift && <>, {words.lift}</>}
+                  <span className="soft small year-state">{row.row && (row.kept ? words.said : words.proposed)}</span>
+                </span>
+              </td>
+              <td data-head={words.waxes}>{row.row && words.waxCount(row.row.waxes)}</td>
+              <td data-head={words.day}>
+                {row.row?.day ? date(row.row.day) : <span className="soft">{words.noDay}</span>}
+              </td>
+              <td data-head={words.time} className="figures">
+                {row.time && <Spent row={row} />}
+              </td>
+              <td className="not-printed">
+                <div className="row year-acts">
+                  <Button
+                    disabled={row.row === undefined}
+                    aria-label={words.changeOf(row.name)}
+                    onClick={() => setOpen(row.around.sculpture.thing)}
+                  >
+                    {words.change}
+                  </Button>
+                  <Button
+                    kind="quiet"
+                    icon={<UpIcon />}
+                    disabled={busy || i === 0}
+                    aria-label={words.up(row.name)}
+                    onClick={() => swap(i, i - 1)}
+                  />
+                  <Button
+                    kind="quiet"
+                    icon={<DownIcon />}
+                    disabled={busy || i === rows.length - 1}
+                    aria-label={words.down(row.name)}
+                    onClick={() => swap(i, i + 1)}
+                  />
+                </div>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {opened?.row && <WorkSheet atHand={atHand} row={opened} start={opened.row} onClose={() => setOpen(undefined)} />}
+    </>
+  );
+}
+
+/** Survey and wax together, with what it may come to. */
+function Spent({ row: { time } }: { readonly row: YearRow }) {
+  if (!time) return null;
+  const of = (end: 'value' | 'low' | 'high') => time.survey[end] + time.wax[end];
+  if (of('value') === 0) return <span className="soft">{words.waxCount(0)}</span>;
+  return (
+    <span>
+      <span className="strong">{words.lasting(of('value'))}</span>{' '}
+      <span className="soft">({words.lastingRange(of('low'), of('high'))})</span>
+    </span>
+  );
+}
+
+export function Why({ row: { proposal } }: { readonly row: YearRow }) {
+  if (!proposal) return null;
+  const { survey, waxes, reasons } = proposal;
+  return (
+    <div className="stack tight year-why">
+      <p className="strong">
+        {words.surveys[survey]}, {words.proposed}
+      </p>
+      <Reasons reasons={reasons.survey} />
+      <p className="strong">
+        {words.waxes}: {words.waxCount(waxes)}, {words.proposed}
+      </p>
+      <Reasons reasons={reasons.waxes} />
+      <Reasons reasons={reasons.lift} />
+    </div>
+  );
+}
