@@ -1,12 +1,14 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, openAsBlob, rmSync, statSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, openAsBlob, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { checkedBag } from '../../src/device/bag/checkedBag';
 import { unpackedFile } from '../../src/device/bag/unpackedFile';
 import { zipDirectory } from '../../src/device/bag/zipDirectory';
+import { bagPaths } from '../../src/engine/bag';
 import { nameOf } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { hashOf, picture } from '../files/bags';
@@ -16,7 +18,7 @@ import { carriedOut, carryIn, fileOf, goTo, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { longestTask } from './longestTask';
 import { memoryWatched } from './memoryOf';
-import { type Host, startHost } from './server';
+import { built, type Host, startHost } from './server';
 import { watch } from './watch';
 
 /** By hand 2,000: npx vitest run --project browser tests/browser/bagOut.test.ts with BAG_MEGABYTES=2000. */
@@ -126,6 +128,8 @@ test(`a bag with ${megabytes} MB of photos leaves through the screen, whole, in 
     const base = execFileSync('ls', [folder], { encoding: 'utf8' }).trim();
     for (const manifest of ['manifest-sha256.txt', 'tagmanifest-sha256.txt'])
       execFileSync('sha256sum', ['--strict', '--quiet', '-c', manifest], { cwd: join(folder, base) });
+    const schema = JSON.parse(readFileSync(join(folder, base, bagPaths.schema), 'utf8'));
+    expect(schema).toEqual(JSON.parse(gunzipSync(readFileSync(join(built, 'survey.schema.json.bin'))).toString()));
   }
   expect(faults).toEqual([]);
 });
