@@ -1,2 +1,8 @@
 /** Money in hand, pledged and hoped, and what it comes to over time. */
-export {};
+export { fundRefused, giftRefused } from './checks';
+export { type Course, courseOf, type Level, levels, type Month } from './course';
+export { type Cover, coverOf, type Overfull } from './cover';
+export { chanceOf, type Fund, type Gift, type GiftState, type Pipeline, pipelineOf } from './pipeline';
+export { type FundReason, fundReasons } from './reasonCodes';
+export { type Saving, savingFor } from './saving';
+export { endowmentFor, targetOf, targetOn, withReserve, yearsBetween } from './target';
