@@ -3,6 +3,7 @@ import { learn } from './en/reasons';
 import { reasonsOfAgreement } from './en/reasonsOfAgreement';
 import { reasonsOfBag } from './en/reasonsOfBag';
 import { reasonsOfBring } from './en/reasonsOfBring';
+import { reasonsOfBudget } from './en/reasonsOfBudget';
 import { reasonsOfCampaign } from './en/reasonsOfCampaign';
 import { reasonsOfCare } from './en/reasonsOfCare';
 import { reasonsOfChange } from './en/reasonsOfChange';
@@ -12,6 +13,7 @@ import { reasonsOfExchange } from './en/reasonsOfExchange';
 import { reasonsOfEye } from './en/reasonsOfEye';
 import { reasonsOfFirmness } from './en/reasonsOfFirmness';
 import { reasonsOfFolder } from './en/reasonsOfFolder';
+import { reasonsOfFund } from './en/reasonsOfFund';
 import { reasonsOfHeat } from './en/reasonsOfHeat';
 import { reasonsOfHold } from './en/reasonsOfHold';
 import { reasonsOfInStep } from './en/reasonsOfInStep';
@@ -30,6 +32,7 @@ learn({
   ...reasonsOfAgreement,
   ...reasonsOfBag,
   ...reasonsOfBring,
+  ...reasonsOfBudget,
   ...reasonsOfCare,
   ...reasonsOfCampaign,
   ...reasonsOfChange,
@@ -38,6 +41,7 @@ learn({
   ...reasonsOfEye,
   ...reasonsOfFirmness,
   ...reasonsOfFolder,
+  ...reasonsOfFund,
   ...reasonsOfHeat,
   ...reasonsOfHold,
   ...reasonsOfInStep,

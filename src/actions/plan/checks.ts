@@ -22,6 +22,7 @@ import {
   yearVerdictRefused,
 } from '../../engine/year';
 import type { Desk } from '../desk';
+import { fundCheck, giftCheck } from './fundChecks';
 import { dayOpenAgainst, hotDayAgainst } from './hotDayAgainst';
 import { moneyRulesCheck, optionCheck, quoteCheck } from './moneyChecks';
 
@@ -46,6 +47,8 @@ export const plannedChecks: { readonly [K in PlannedKind]?: PlannedCheck<K> } = 
   option: optionCheck,
   quote: quoteCheck,
   moneyRules: moneyRulesCheck,
+  fund: fundCheck,
+  gift: giftCheck,
   decision: (body, _, thing) => decisionRefused(body, thing),
   tripwireAnswer: tripwireAnswerRefused,
   dueAnswered: dueAnswerRefused,

@@ -8,9 +8,7 @@ export const budgetReasons = {
   'budget: stop word': [],
   'budget: no work for it': [],
   'budget: too little money': [],
-  'budget: not judged': [],
   'budget: no price': [],
-  'budget: ask first': [],
 } as const satisfies Record<string, readonly string[]>;
 
 export type BudgetReason = keyof typeof budgetReasons;

@@ -18,11 +18,17 @@ export const fundRefused = (body: Fund, currency: string | undefined, today: str
   return amountsRefused(amounts) ?? mixed([...(currency ? [{ minor: 0, currency }] : []), ...amounts]);
 };
 
-/** What stands against a gift. `fund` is the one it is for. */
-export const giftRefused = (body: Gift, fund: Fund | undefined, today: string): Reason | undefined => {
+/** What stands against a gift. `fund` is the one it is for, `currency` the collection's, where it has one. */
+export const giftRefused = (
+  body: Gift,
+  fund: Fund | undefined,
+  currency: string | undefined,
+  today: string,
+): Reason | undefined => {
   const { who, amount, state, chance, received, only } = body;
   if (empty(who)) return because('fund: nobody named');
-  const wrong = amountsRefused([amount, ...(fund?.lines.map((line) => line.amount) ?? [])]);
+  const there = [...(currency ? [{ minor: 0, currency }] : []), ...(fund?.lines.map((line) => line.amount) ?? [])];
+  const wrong = amountsRefused([amount]) ?? mixed([...there, amount]);
   if (wrong) return wrong;
   if (amount.minor === 0) return because('fund: nothing given');
   if (state === 'hoped' && chance === undefined) return because('fund: chance missing');

@@ -209,10 +209,10 @@ describe('a fund or a gift is refused with a sentence', () => {
     ['fund: not yet come', { state: 'pledged' as const }],
     ['fund: line not known', { only: ['roof'] }],
   ])('%s', (code, patch) => {
-    expect(giftRefused({ ...given[0]!, ...patch } as Gift, fund, today)?.code).toBe(code);
+    expect(giftRefused({ ...given[0]!, ...patch } as Gift, fund, 'EUR', today)?.code).toBe(code);
   });
 
   it('and a right one is not', () => {
-    for (const one of given) expect(giftRefused(one, fund, today)).toBeUndefined();
+    for (const one of given) expect(giftRefused(one, fund, 'EUR', today)).toBeUndefined();
   });
 });

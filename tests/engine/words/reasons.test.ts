@@ -9,6 +9,7 @@ import { deviceReasonCodes } from '../../../src/device/reasonCodes';
 import { agreementReasons } from '../../../src/engine/agreement';
 import { bagReasons } from '../../../src/engine/bag';
 import { bringReasons } from '../../../src/engine/bring';
+import { budgetReasons } from '../../../src/engine/budget';
 import { campaignReasons } from '../../../src/engine/campaign';
 import { careReasons } from '../../../src/engine/care';
 import { changeReasons } from '../../../src/engine/change';
@@ -17,6 +18,7 @@ import { conditionReasons } from '../../../src/engine/condition';
 import { exchangeReasons } from '../../../src/engine/exchange';
 import { eyeReasons } from '../../../src/engine/eye';
 import { firmnessReasons } from '../../../src/engine/firmness';
+import { fundReasons } from '../../../src/engine/fund';
 import { heatReasons } from '../../../src/engine/heat';
 import { holdReasons } from '../../../src/engine/hold';
 import { lifeReasons } from '../../../src/engine/life';
@@ -50,6 +52,8 @@ const lists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   'engine/weather': weatherReasons,
   'engine/heat': heatReasons,
   'engine/hold': holdReasons,
+  'engine/budget': budgetReasons,
+  'engine/fund': fundReasons,
   'engine/money': moneyReasons,
   'engine/options': optionReasons,
   'engine/site': siteReasons,
