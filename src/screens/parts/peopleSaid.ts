@@ -1,13 +1,11 @@
-/** Somebody by role; the name may be left out. */
-export interface PersonSaid {
+/** Somebody by role; the name may be left out. A type and not an interface: it may then stand in a body, which leaves room for more. */
+export type PersonSaid = {
   readonly role: string;
   readonly name?: string | undefined;
-}
+};
 
 /** Somebody who signed, and on which day. */
-export interface SignedSaid extends PersonSaid {
-  readonly on: string;
-}
+export type SignedSaid = PersonSaid & { readonly on: string };
 
 const isEmpty = ({ role, name = '' }: PersonSaid): boolean => role.trim() === '' && name.trim() === '';
 

@@ -333,6 +333,8 @@ export const campaign = {
     compare: 'Hold a later photo against it',
     compareOne: (how: string) => `Hold a later photo against it: ${how}`,
     noLater: 'No later photo of these zones is kept yet.',
+    notAlike:
+      'Where the later photo was not as dry or in the same sort of light, look at form and spread, not at the tone.',
     instrument: 'Colour by instrument',
     photosCaution:
       'Photos hold the light of their day. Two are alike only where both were dry or wet, in sun or shade.',

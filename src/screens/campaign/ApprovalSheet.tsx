@@ -1,0 +1,161 @@
+import { useState } from 'react';
+import { addPlanned, editPlanned, removePlanned } from '../../actions';
+import { type BodyOf, type Thing, zonesAt } from '../../engine/record';
+import { typedNumber, w } from '../../words';
+import { Choice, Field, Notice, PhotosHere, Sheet, SheetActs } from '../parts';
+import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
+import { Select } from '../parts/Select';
+import { SignedEntry } from '../parts/SignedEntry';
+import { say, useDeed, useDesk } from '../shell';
+import { plain } from './bidText';
+import type { OpenFile } from './OfCampaign';
+
+const words = w.campaign.approvals.sheet;
+const { of: sorts, answers } = w.campaign.approvals;
+
+type Of = BodyOf<'approval'>['of'];
+type Answer = BodyOf<'approval'>['answer'];
+
+interface ApprovalSheetProps {
+  readonly file: OpenFile;
+  /** Undefined: a new one. */
+  readonly approval: Thing<'approval'> | undefined;
+  readonly onClose: () => void;
+}
+
+/** One question put to those who must say yes: what was shown, what was said, who signed. */
+export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
+  const desk = useDesk();
+  const from = approval?.body;
+  const { sculpture } = file.campaign.body;
+  const [of, setOf] = useState<Of>(from?.of ?? 'sample area');
+  const [zone, setZone] = useState<string>(from?.zone ?? '');
+  const [m2, setM2] = useState(from?.m2 === undefined ? '' : plain(from.m2));
+  const [date, setDate] = useState<string>(from?.date ?? desk.today());
+  const [answer, setAnswer] = useState<Answer>(from?.answer ?? 'open');
+  const [said, setSaid] = useState(from?.words ?? '');
+  const [photos, setPhotos] = useState<readonly string[]>(from?.photos ?? []);
+  const [signed, setSigned] = useState<readonly SignedSaid[]>(from?.signed ?? []);
+  const [note, setNote] = useState(from?.note ?? '');
+  const [tried, setTried] = useState(false);
+  const { run, refused, busy } = useDeed();
+  const size = m2.trim() === '' ? undefined : typedNumber(m2);
+  const sizeWrong = m2.trim() !== '' && !size;
+  const done = (text: string) => () => {
+    say(text);
+    onClose();
+  };
+  const save = () => {
+    setTried(true);
+    if (!said.trim() || !date || sizeWrong || !peopleWhole(signed)) return;
+    const body: BodyOf<'approval'> = {
+      sculpture,
+      campaign: file.campaign.thing,
+      of,
+      zone: zone || undefined,
+      m2: size,
+      date,
+      answer,
+      words: said.trim(),
+      photos: photos.length > 0 ? [...photos] : undefined,
+      signed: peopleKept(signed),
+      note: note.trim() || undefined,
+    };
+    return approval
+      ? run(() => editPlanned(desk, 'approval', approval.thing, body), done(words.saved))
+      : run(() => addPlanned(desk, 'approval', body), done(words.saved));
+  };
+  return (
+    <Sheet
+      open
+      title={approval ? words.edit : words.add}
+      onClose={onClose}
+      actions={
+        <SheetActs
+          save={words.save}
+          onSave={save}
+          remove={
+            approval && {
+              word: words.remove,
+              go: () => void run(() => removePlanned(desk, 'approval', approval.thing), done(words.removed)),
+            }
+          }
+          busy={busy}
+        />
+      }
+    >
+      {refused && <Notice kind="problem" title={refused} />}
+      <Choice
+        label={words.of}
+        options={(Object.keys(sorts) as Of[]).map((value) => ({ value, label: sorts[value] }))}
+        value={of}
+        onChange={setOf}
+      />
+      <div className="fields">
+        <Select
+          label={words.zone}
+          value={zone}
+          onChange={setZone}
+          options={[
+            { value: '', label: words.noZone },
+            ...zonesAt(file.record, file.today).map(({ thing, body }) => ({
+              value: thing,
+              label: w.sculptures.zone.edit(body.letter, body.name),
+            })),
+          ]}
+        />
+        <Field
+          label={words.m2}
+          kind="number"
+          unit={w.campaign.quantities.units.m2}
+          value={m2}
+          onChange={setM2}
+          maxLength={10}
+          short
+          optional
+          error={tried && sizeWrong ? words.m2Wrong : undefined}
+        />
+        <Field
+          label={words.date}
+          kind="date"
+          value={date}
+          onChange={setDate}
+          short
+          error={tried && !date ? words.dayMissing : undefined}
+        />
+      </div>
+      <Field
+        label={words.words}
+        kind="long"
+        value={said}
+        onChange={setSaid}
+        maxLength={2000}
+        error={tried && !said.trim() ? words.wordsMissing : undefined}
+      />
+      <PhotosHere
+        desk={desk}
+        sculpture={sculpture}
+        zone={zone || undefined}
+        as={zone ? 'zone' : 'other'}
+        label={words.photos}
+        photos={photos}
+        onChange={setPhotos}
+      />
+      <Choice
+        label={w.campaign.approvals.answer}
+        options={(Object.keys(answers) as Answer[]).map((value) => ({ value, label: answers[value] }))}
+        value={answer}
+        onChange={setAnswer}
+      />
+      <SignedEntry
+        label={words.signed}
+        hint={words.signedHint}
+        signed={signed}
+        onChange={setSigned}
+        today={desk.today()}
+        tried={tried}
+      />
+      <Field label={w.campaign.sheet.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
+    </Sheet>
+  );
+}

@@ -1,0 +1,166 @@
+import { useState } from 'react';
+import { addPlanned, editPlanned, removePlanned } from '../../actions';
+import type { QuantityLine } from '../../engine/campaign';
+import { isCurrency } from '../../engine/money';
+import type { BodyOf, Thing } from '../../engine/record';
+import { sayReason, w } from '../../words';
+import { Field, MoneyField, Notice, Sheet, SheetActs } from '../parts';
+import { PeopleEntry } from '../parts/PeopleEntry';
+import { type PersonSaid, peopleKept, peopleWhole } from '../parts/peopleSaid';
+import { say, useDeed, useDesk, useMoney } from '../shell';
+import { noPrice, type PriceText, priceTexts, readPrices } from './bidText';
+import { amountText, taskName } from './lineWords';
+import type { OpenFile } from './OfCampaign';
+
+const words = w.campaign.bids.sheet;
+
+interface BidSheetProps {
+  readonly file: OpenFile;
+  readonly lines: readonly QuantityLine[];
+  /** Undefined: a new one. */
+  readonly bid: Thing<'bid'> | undefined;
+  readonly onClose: () => void;
+}
+
+/** One bid along the lines of the schedule, in one currency. */
+export function BidSheet({ file, lines, bid, onClose }: BidSheetProps) {
+  const desk = useDesk();
+  const money = useMoney();
+  const from = bid?.body;
+  const [who, setWho] = useState(from?.who ?? '');
+  const [date, setDate] = useState<string>(from?.date ?? desk.today());
+  const [validUntil, setValidUntil] = useState<string>(from?.validUntil ?? '');
+  const [visited, setVisited] = useState<string>(from?.visited ?? '');
+  const [withdrawn, setWithdrawn] = useState<string>(from?.withdrawn ?? '');
+  const [ownCurrency, setOwnCurrency] = useState<string | undefined>(from?.currency);
+  const currency = ownCurrency ?? money.currency;
+  const [texts, setTexts] = useState(() => priceTexts(from?.lines ?? [], from?.currency ?? ''));
+  const [named, setNamed] = useState<readonly PersonSaid[]>(from?.named ?? []);
+  const [note, setNote] = useState(from?.note ?? '');
+  const [tried, setTried] = useState(false);
+  const { run, refused, busy } = useDeed();
+  const read = readPrices(lines, texts, currency);
+  const done = (said: string) => () => {
+    say(said);
+    onClose();
+  };
+  const save = async () => {
+    setTried(true);
+    const whole = Object.keys(read.wrong).length + read.measuredWrong.size === 0 && peopleWhole(named);
+    if (!who.trim() || !date || !isCurrency(currency) || !whole) return;
+    const people = peopleKept(named);
+    const body: BodyOf<'bid'> = {
+      sculpture: file.campaign.body.sculpture,
+      campaign: file.campaign.thing,
+      who: who.trim(),
+      date,
+      validUntil: validUntil || undefined,
+      visited: visited || undefined,
+      withdrawn: withdrawn || undefined,
+      currency,
+      // Prices of lines that are no longer in the schedule stay with the bid: it said them.
+      lines: [...read.lines, ...(from?.lines.filter(({ item }) => !lines.some(({ id }) => id === item)) ?? [])],
+      named: people.length > 0 ? people : undefined,
+      note: note.trim() || undefined,
+    };
+    const keep = async () => {
+      const set = await money.keepCurrency();
+      if (!set.ok) return set;
+      return bid ? editPlanned(desk, 'bid', bid.thing, body) : addPlanned(desk, 'bid', body);
+    };
+    return run(keep, done(words.saved));
+  };
+  const setText = (id: string, patch: Partial<PriceText>) =>
+    setTexts({ ...texts, [id]: { ...(texts[id] ?? noPrice), ...patch } });
+  const setCurrency = (text: string) => {
+    const code = text.toUpperCase();
+    setOwnCurrency(code);
+    money.onCurrency?.(code);
+  };
+  return (
+    <Sheet
+      open
+      title={bid ? words.edit : words.add}
+      onClose={onClose}
+      actions={
+        <SheetActs
+          save={words.save}
+          onSave={() => void save()}
+          remove={
+            bid && {
+              word: words.remove,
+              go: () => void run(() => removePlanned(desk, 'bid', bid.thing), done(words.removed)),
+            }
+          }
+          busy={busy}
+        />
+      }
+    >
+      {refused && <Notice kind="problem" title={refused} />}
+      <Field
+        label={words.who}
+        value={who}
+        onChange={setWho}
+        maxLength={200}
+        error={tried && !who.trim() ? words.whoMissing : undefined}
+      />
+      <div className="fields">
+        <Field
+          label={words.date}
+          kind="date"
+          value={date}
+          onChange={setDate}
+          error={tried && !date ? words.dayMissing : undefined}
+        />
+        <Field label={words.validUntil} kind="date" value={validUntil} onChange={setValidUntil} optional />
+        <Field label={words.visited} kind="date" value={visited} onChange={setVisited} optional />
+      </div>
+      <Field
+        label={words.currency}
+        hint={words.currencyHint}
+        value={currency}
+        onChange={setCurrency}
+        maxLength={3}
+        short
+        error={tried && !isCurrency(currency) ? words.currencyHint : undefined}
+      />
+      <fieldset className="choice stack">
+        <legend>{words.prices}</legend>
+        <p className="hint">{words.pricesHint}</p>
+        {lines.map((line) => {
+          const { price, measured } = texts[line.id] ?? noPrice;
+          const wrong = read.wrong[line.id];
+          return (
+            <div key={line.id} className="fields">
+              <MoneyField
+                label={line.name}
+                hint={`${taskName(line.task)}, ${amountText(line)}`}
+                currency={currency}
+                value={price}
+                onChange={(text) => setText(line.id, { price: text })}
+                optional
+                error={wrong && tried ? sayReason(wrong) : undefined}
+              />
+              {line.unit === 'm2' && (
+                <Field
+                  label={words.measured(line.name)}
+                  kind="number"
+                  unit={w.campaign.quantities.units.m2}
+                  value={measured}
+                  onChange={(text) => setText(line.id, { measured: text })}
+                  maxLength={12}
+                  short
+                  optional
+                  error={tried && read.measuredWrong.has(line.id) ? words.measuredWrong : undefined}
+                />
+              )}
+            </div>
+          );
+        })}
+      </fieldset>
+      <PeopleEntry label={words.people} people={named} onChange={setNamed} tried={tried} />
+      {bid && <Field label={words.withdrawn} kind="date" value={withdrawn} onChange={setWithdrawn} short optional />}
+      <Field label={words.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
+    </Sheet>
+  );
+}

@@ -1,0 +1,134 @@
+import { useState } from 'react';
+import { addPlanned, editPlanned, removePlanned } from '../../actions';
+import { type BodyOf, type SculptureRecord, type Thing, zonesAt } from '../../engine/record';
+import { causeOf, causes } from '../../engine/trade';
+import { w } from '../../words';
+import { Choice, Choices, Field, Notice, Sheet, SheetActs } from '../parts';
+import { Select } from '../parts/Select';
+import { say, useDeed, useDesk } from '../shell';
+
+const words = w.campaign.causes;
+
+type State = BodyOf<'cause'>['state'];
+const states = Object.keys(words.states) as State[];
+
+/** What the sheet opens with: a cause that is there, or what is worth looking for. */
+export interface CauseStart {
+  readonly cause?: Thing<'cause'>;
+  readonly sort?: string;
+  readonly zones?: readonly string[];
+}
+
+interface CauseSheetProps {
+  readonly record: SculptureRecord;
+  readonly start: CauseStart;
+  readonly onClose: () => void;
+}
+
+/** One cause: where it reaches, how it stands, what shows it. */
+export function CauseSheet({ record, start, onClose }: CauseSheetProps) {
+  const desk = useDesk();
+  const { cause } = start;
+  const from = cause?.body;
+  const [sort, setSort] = useState(from?.sort ?? start.sort ?? causes[0]?.id ?? '');
+  const [zones, setZones] = useState<readonly string[]>(from?.zones ?? start.zones ?? []);
+  const [state, setState] = useState<State>(from?.state ?? 'open');
+  const [found, setFound] = useState<string>(from?.found ?? desk.today());
+  const [changed, setChanged] = useState<string>(from?.changed ?? '');
+  const [seen, setSeen] = useState(from?.seen ?? '');
+  const [why, setWhy] = useState(from?.why ?? '');
+  const { run, refused, busy } = useDeed();
+  const done = (said: string) => () => {
+    say(said);
+    onClose();
+  };
+  const row = causeOf(sort);
+  const save = () => {
+    const body: BodyOf<'cause'> = {
+      sculpture: record.sculpture.thing,
+      sort,
+      zones: [...zones],
+      state,
+      found: found || desk.today(),
+      changed: changed || undefined,
+      seen: seen.trim() || undefined,
+      why: why.trim() || undefined,
+    };
+    return cause
+      ? run(() => editPlanned(desk, 'cause', cause.thing, body), done(words.saved))
+      : run(() => addPlanned(desk, 'cause', body), done(words.saved));
+  };
+  return (
+    <Sheet
+      open
+      title={cause ? words.edit : words.add}
+      onClose={onClose}
+      actions={
+        <SheetActs
+          save={words.save}
+          onSave={save}
+          remove={
+            cause && {
+              word: words.remove,
+              go: () => void run(() => removePlanned(desk, 'cause', cause.thing), done(words.removed)),
+            }
+          }
+          busy={busy}
+        />
+      }
+    >
+      {refused && <Notice kind="problem" title={refused} />}
+      <Select
+        label={words.sort}
+        value={sort}
+        onChange={setSort}
+        options={causes.map(({ id, name }) => ({ value: id, label: name }))}
+      />
+      {row && (
+        <p className="soft">
+          {row.signs} {row.remedy}
+        </p>
+      )}
+      <Choices
+        label={words.where}
+        hint={words.whereHint}
+        options={zonesAt(record, desk.today()).map(({ thing, body }) => ({
+          value: thing,
+          label: w.sculptures.zone.edit(body.letter, body.name),
+        }))}
+        values={zones}
+        onChange={setZones}
+      />
+      <Choice
+        label={words.state}
+        options={states.map((value) => ({ value, label: words.states[value] }))}
+        value={state}
+        onChange={setState}
+      />
+      <div className="fields">
+        <Field label={words.found} kind="date" value={found} onChange={setFound} short />
+        {state !== 'open' && (
+          <Field
+            label={words.changed}
+            kind="date"
+            value={changed}
+            onChange={setChanged}
+            short
+            optional={state !== 'removed'}
+          />
+        )}
+      </div>
+      <Field label={words.seen} kind="long" value={seen} onChange={setSeen} maxLength={1000} optional />
+      {state !== 'open' && (
+        <Field
+          label={words.why}
+          kind="long"
+          value={why}
+          onChange={setWhy}
+          maxLength={1000}
+          optional={state === 'removed' || state === 'being removed'}
+        />
+      )}
+    </Sheet>
+  );
+}
