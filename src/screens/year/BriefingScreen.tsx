@@ -1,6 +1,7 @@
 import { useState } from 'react';
+import { methodsOn } from '../../engine/care';
 import { nameOf } from '../../engine/record';
-import { cautionsAt, methodOf, methods, stopRules } from '../../engine/trade';
+import { cautionsAt, methodOf, stopRules } from '../../engine/trade';
 import { date, w } from '../../words';
 import { Button, EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { pathTo, useDesk } from '../shell';
@@ -45,7 +46,6 @@ export function BriefingScreen() {
   );
 }
 
-const forbiddenUsually = methods.filter(({ usual }) => usual === 'forbidden').map(({ id }) => id);
 const methodName = (id: string): string => methodOf(id)?.name ?? id;
 
 function Briefing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: DayChosen }) {
@@ -61,12 +61,14 @@ function Briefing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Da
         }
       />
     );
-  const own = rows.flatMap(({ around, name }) => {
-    const sheet = atHand.planned.methodSheet.find(({ thing }) => thing === nameOf.methodSheet(around.sculpture.thing));
-    const more = [
-      ...(sheet?.body.forbidden ?? []).filter((id) => !forbiddenUsually.includes(id)).map(methodName),
-      ...(sheet?.body.alsoForbidden ?? []),
-    ];
+  const sheets = rows.map(({ around, name }) => {
+    const of = nameOf.methodSheet(around.sculpture.thing);
+    return { name, ...methodsOn(atHand.planned.methodSheet.find(({ thing }) => thing === of)) };
+  });
+  const [first, ...others] = sheets;
+  const everywhere = (first?.forbidden ?? []).filter((id) => others.every(({ forbidden }) => forbidden.includes(id)));
+  const own = sheets.flatMap(({ name, forbidden, alsoForbidden }) => {
+    const more = [...forbidden.filter((id) => !everywhere.includes(id)).map(methodName), ...alsoForbidden];
     return more.length > 0 ? [words.forbiddenHere(name, more)] : [];
   });
   const visits = visitsOn(atHand, on.day, on);
@@ -115,7 +117,7 @@ function Briefing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Da
           )}
         </Section>
         <Section title={words.forbidden}>
-          <p>{forbiddenUsually.map(methodName).join('; ')}.</p>
+          <p>{everywhere.map(methodName).join('; ')}.</p>
           {own.length > 0 && (
             <ul>
               {own.map((line) => (

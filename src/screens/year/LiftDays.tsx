@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { editPlanned, setPlanned } from '../../actions';
-import { isMoney, readMoney, unitsOf } from '../../engine/money';
+import { isMoney, readMoney } from '../../engine/money';
 import { type BodyOf, nameOf } from '../../engine/record';
 import { liftsOf } from '../../engine/year';
-import { amounts, date, list, money, sayReason, w } from '../../words';
+import { amounts, date, list, money, moneyTyped, sayReason, w } from '../../words';
 import { AddIcon, Button, Field, Notice, OnIcon, Section, Sheet, SheetActs } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { say, useDeed, useDesk, useMoney } from '../shell';
@@ -77,7 +77,7 @@ function LiftDaySheet({ atHand: { plan, year }, at, onClose }: LiftDaySheetProps
   const start = at === undefined ? undefined : days[at];
   const { currency, onCurrency, keepCurrency } = useMoney();
   const [day, setDay] = useState(start?.day ?? '');
-  const [cost, setCost] = useState(start?.cost ? String(unitsOf(start.cost)) : '');
+  const [cost, setCost] = useState(start?.cost ? moneyTyped(start.cost) : '');
   const [note, setNote] = useState(start?.note ?? '');
   const [tried, setTried] = useState(false);
   const { run, refused, busy } = useDeed();

@@ -80,7 +80,7 @@ export const year = {
   contacts: 'Whom to call',
   contactsHint: 'Role and number, one a line. Stands on the helper’s page.',
   peopleSaved: 'Kept.',
-  peopleSave: 'Keep',
+  peopleSave: 'Keep helpers and numbers',
   listsTitle: 'Lists of the year',
   verdictTitle: 'Verdict of the year',
   verdictWhat: 'At the end of the year a named person says of each work how it goes on.',
