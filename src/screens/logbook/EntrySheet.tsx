@@ -1,32 +1,40 @@
 import { useState } from 'react';
-import { editTreatment, recordTreatment, removeTreatment } from '../../actions';
+import { editTreatment, type Planned, plannedOfCollection, recordTreatment, removeTreatment } from '../../actions';
 import { endOf, type SculptureRecord, type Thing } from '../../engine/record';
-import { type CautionPlace, cautionsAt, treatmentOf, treatments } from '../../engine/trade';
+import { treatmentOf, treatments } from '../../engine/trade';
 import { w } from '../../words';
 import { Button, Choice, Choices, Field, Notice, Sheet, Tick } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
-import { type EntryText, entryFields, entryTextOf, newEntry } from './entryText';
+import { Fold } from '../parts/Fold';
+import { say, useDeed, useDesk, useMoney, useQuestion } from '../shell';
+import { AboutEntry } from './AboutEntry';
+import { type EntryFault, type EntryText, entryFields, entryTextOf, faultsIn, newEntry } from './entryText';
 import { lastProduct } from './lines';
+import { MoreOfEntry } from './MoreOfEntry';
 import { ProductEntry } from './ProductEntry';
 
 const words = w.logbook;
 const coats = ['1', '2', '3', '4'];
+const none: ReadonlySet<EntryFault> = new Set();
 
 interface EntrySheetProps {
   readonly record: SculptureRecord;
+  readonly planned: Planned;
   /** Undefined: a new one. */
   readonly entry: Thing<'treatment'> | undefined;
   readonly onClose: () => void;
 }
 
-/** Something that was done: what, when, where, with what. */
-export function EntrySheet({ record, entry, onClose }: EntrySheetProps) {
+/** Something that was done: what, when, where, with what; then who, in what air, at what cost. */
+export function EntrySheet({ record, planned, entry, onClose }: EntrySheetProps) {
   const desk = useDesk();
   const last = lastProduct(record, entry?.thing);
+  const kept = useQuestion(plannedOfCollection(desk));
   const [text, setText] = useState<EntryText>(() =>
-    entry ? entryTextOf(entry.body, last?.product, desk.today()) : newEntry(desk.today()),
+    entry ? entryTextOf(entry.body, last, desk.today()) : newEntry(desk.today()),
   );
   const [tried, setTried] = useState(false);
+  const money = useMoney();
+  const currency = entry?.body.cost?.currency ?? money.currency;
   const { run, refused, busy } = useDeed();
   const set =
     <K extends keyof EntryText>(key: K) =>
@@ -34,17 +42,26 @@ export function EntrySheet({ record, entry, onClose }: EntrySheetProps) {
       setText({ ...text, [key]: value });
   const row = treatmentOf(text.type);
   const living = record.zones.filter((zone) => endOf(zone) === undefined || text.zones.includes(zone.thing));
+  const tins = (kept?.product ?? []).filter(({ thing, body }) => body.ended === undefined || thing === text.stock);
+  const others = { ...record, treatments: record.treatments.filter(({ thing }) => thing !== entry?.thing) };
+  const faults = faultsIn(text, currency);
+  const shown = tried ? faults : none;
   const done = (said: string) => () => {
     say(said);
     onClose();
   };
   const save = () => {
     setTried(true);
-    const fields = entryFields(text, last?.product);
-    if (!fields) return;
-    return entry
-      ? run(() => editTreatment(desk, entry.thing, fields), done(words.edited))
-      : run(() => recordTreatment(desk, record.sculpture.thing, fields), done(words.saved(row?.name ?? text.type)));
+    if (faults.size > 0) return;
+    const fields = entryFields(text, last, tins.find(({ thing }) => thing === text.stock)?.body, currency);
+    return run(
+      async () => {
+        const settled = fields.cost ? await money.keepCurrency() : undefined;
+        if (settled && !settled.ok) return settled;
+        return entry ? editTreatment(desk, entry.thing, fields) : recordTreatment(desk, record.sculpture.thing, fields);
+      },
+      done(entry ? words.edited : words.saved(row?.name ?? text.type)),
+    );
   };
   return (
     <Sheet
@@ -75,7 +92,7 @@ export function EntrySheet({ record, entry, onClose }: EntrySheetProps) {
         value={text.type}
         onChange={set('type')}
       />
-      <About type={text.type} />
+      <AboutEntry type={text.type} record={record} entry={entry?.thing} />
       {text.rough ? (
         <Field
           label={words.roughDay}
@@ -83,7 +100,7 @@ export function EntrySheet({ record, entry, onClose }: EntrySheetProps) {
           value={text.roughly}
           onChange={set('roughly')}
           maxLength={60}
-          error={tried && !text.roughly.trim() ? words.dayMissing : undefined}
+          error={shown.has('day') ? words.dayMissing : undefined}
         />
       ) : (
         <Field
@@ -92,7 +109,7 @@ export function EntrySheet({ record, entry, onClose }: EntrySheetProps) {
           value={text.day}
           onChange={set('day')}
           short
-          error={tried && !text.day ? words.dayMissing : undefined}
+          error={shown.has('day') ? words.dayMissing : undefined}
         />
       )}
       <Tick label={words.roughly} checked={text.rough} onChange={set('rough')} />
@@ -114,10 +131,17 @@ export function EntrySheet({ record, entry, onClose }: EntrySheetProps) {
           }))}
           values={text.zones}
           onChange={set('zones')}
-          error={tried && text.zones.length === 0 ? words.zonesMissing : undefined}
+          error={shown.has('zones') ? words.zonesMissing : undefined}
         />
       )}
-      <ProductEntry text={text} last={last} onChange={setText} />
+      <ProductEntry
+        text={text}
+        last={last}
+        tins={tins}
+        record={others}
+        usedWrong={shown.has('used')}
+        onChange={setText}
+      />
       {row?.coats && (
         <Choice
           label={words.coats}
@@ -129,42 +153,19 @@ export function EntrySheet({ record, entry, onClose }: EntrySheetProps) {
       )}
       <Field label={words.by} hint={words.byHint} value={text.by} onChange={set('by')} maxLength={300} optional />
       <Field label={words.note} kind="long" value={text.note} onChange={set('note')} maxLength={4000} optional />
+      <Fold show={words.more} hide={words.moreHide} alsoOnPaper>
+        <MoreOfEntry
+          sculpture={record.sculpture.thing}
+          text={text}
+          onChange={setText}
+          readings={[...planned.weather].reverse()}
+          campaigns={planned.campaign}
+          currency={currency}
+          onCurrency={entry?.body.cost ? undefined : money.onCurrency}
+          faults={shown}
+          tried={tried}
+        />
+      </Fold>
     </Sheet>
-  );
-}
-
-const placesOf = (type: string): readonly CautionPlace[] => {
-  const row = treatmentOf(type);
-  if (row?.hot) return ['hot work'];
-  if (row?.coats) return ['wax'];
-  return type === 'wash' ? ['wash'] : [];
-};
-
-/** What goes with this sort of work: whom to ask, what it does to the series, what to take care of. */
-function About({ type }: { readonly type: string }) {
-  const row = treatmentOf(type);
-  const cautions = placesOf(type).flatMap((place) => cautionsAt(place));
-  return (
-    <>
-      {row?.askConservator && (
-        <Notice kind="stop" title={words.ask}>
-          <p>{words.askWhat}</p>
-        </Notice>
-      )}
-      {row?.breaksSeries && (
-        <Notice title={words.breaks}>
-          <p>{words.breaksWhat}</p>
-        </Notice>
-      )}
-      {cautions.length > 0 && (
-        <Notice kind="caution" title={words.take}>
-          <ul>
-            {cautions.map(({ id, text }) => (
-              <li key={id}>{text}</li>
-            ))}
-          </ul>
-        </Notice>
-      )}
-    </>
   );
 }

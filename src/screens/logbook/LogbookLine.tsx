@@ -1,5 +1,5 @@
 import { Link } from 'wouter';
-import { date, w } from '../../words';
+import { w } from '../../words';
 import { OnIcon } from '../parts';
 import { pathTo } from '../shell';
 import type { LogLine } from './lines';
@@ -9,17 +9,22 @@ interface LogbookLineProps {
   readonly onEdit: (() => void) | undefined;
 }
 
-/** A treatment opens to be edited, a round goes to its page; a look is only told. */
+/** A treatment opens to be edited, a round and what happened go to their pages; a look is only told. */
 export function LogbookLine({ line, onEdit }: LogbookLineProps) {
   const told = (
     <>
-      <span className="log-date figures">{date(line.date)}</span>
+      <span className="log-date figures">{line.when}</span>
       <span className="grow">
         <span className="log-what">{line.what}</span>
         {(line.where || line.details.length > 0) && (
           <span className="log-detail soft">{[line.where, ...line.details].filter(Boolean).join(' · ')}</span>
         )}
         {line.note && <span className="log-detail">{line.note}</span>}
+        {line.follows?.map((sentence) => (
+          <span key={sentence} className="log-detail log-follows">
+            {sentence}
+          </span>
+        ))}
       </span>
     </>
   );
@@ -31,9 +36,13 @@ export function LogbookLine({ line, onEdit }: LogbookLineProps) {
         <OnIcon />
       </button>
     );
-  if (line.kind === 'round')
+  const to =
+    line.kind === 'elsewhere'
+      ? line.to
+      : line.kind === 'round' && (line.ended ? pathTo.endRound(line.round) : pathTo.round(line.round));
+  if (to)
     return (
-      <Link href={line.ended ? pathTo.endRound(line.round) : pathTo.round(line.round)} className="log-entry">
+      <Link href={to} className="log-entry">
         {told}
         <OnIcon />
       </Link>

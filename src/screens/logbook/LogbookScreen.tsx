@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { sculptureRecordOf } from '../../actions';
+import { type Planned, plannedOf, sculptureRecordOf } from '../../actions';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Page, Reading, Tick } from '../parts';
@@ -13,9 +13,11 @@ const words = w.logbook;
 
 /** What was done to a work, and the looks between rounds, the last first. */
 export function LogbookScreen({ sculpture }: { readonly sculpture: string }) {
-  const record = useQuestion(sculptureRecordOf(useDesk(), sculpture));
-  if (record === undefined) return <Reading />;
-  if (record === null)
+  const desk = useDesk();
+  const record = useQuestion(sculptureRecordOf(desk, sculpture));
+  const planned = useQuestion(plannedOf(desk, sculpture));
+  if (record === undefined || (record !== null && !planned)) return <Reading />;
+  if (record === null || !planned)
     return (
       <EmptyState
         page
@@ -23,14 +25,14 @@ export function LogbookScreen({ sculpture }: { readonly sculpture: string }) {
         actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
       />
     );
-  return <Logbook record={record} />;
+  return <Logbook record={record} planned={planned} />;
 }
 
-function Logbook({ record }: { readonly record: SculptureRecord }) {
+function Logbook({ record, planned }: { readonly record: SculptureRecord; readonly planned: Planned }) {
   const { thing, body } = record.sculpture;
   const [open, setOpen] = useState<Thing<'treatment'> | 'new'>();
   const [rounds, setRounds] = useState(true);
-  const lines = linesOf(record).filter(({ kind }) => rounds || kind !== 'round');
+  const lines = linesOf(record, planned).filter(({ kind }) => rounds || kind !== 'round');
   const edit = (line: LogLine) => (line.kind === 'treatment' ? () => setOpen(line.treatment) : undefined);
   return (
     <Page
@@ -44,14 +46,23 @@ function Logbook({ record }: { readonly record: SculptureRecord }) {
         </Button>
       }
     >
-      {record.rounds.length > 0 && (
-        <div className="row">
-          <Tick label={words.showRounds} checked={rounds} onChange={setRounds} />
+      <div className="row not-printed">
+        {record.rounds.length > 0 && <Tick label={words.showRounds} checked={rounds} onChange={setRounds} />}
+        <LinkButton kind="quiet" to={pathTo.careDay(thing)}>
+          {words.careDay}
+        </LinkButton>
+        <LinkButton kind="quiet" to={pathTo.season(thing)}>
+          {words.season}
+        </LinkButton>
+        <LinkButton kind="quiet" to={pathTo.metalLedger(thing)}>
+          {words.metal}
+        </LinkButton>
+        {record.rounds.length > 0 && (
           <LinkButton kind="quiet" to={pathTo.holds()}>
             {w.holds.link}
           </LinkButton>
-        </div>
-      )}
+        )}
+      </div>
       {lines.length === 0 && (
         <EmptyState title={words.empty}>
           <p>{words.emptyWhat}</p>
@@ -65,7 +76,12 @@ function Logbook({ record }: { readonly record: SculptureRecord }) {
         ))}
       </ol>
       {open && (
-        <EntrySheet record={record} entry={open === 'new' ? undefined : open} onClose={() => setOpen(undefined)} />
+        <EntrySheet
+          record={record}
+          planned={planned}
+          entry={open === 'new' ? undefined : open}
+          onClose={() => setOpen(undefined)}
+        />
       )}
     </Page>
   );

@@ -1,44 +1,66 @@
+import type { Planned } from '../../actions';
 import { type SculptureRecord, type Thing, vagueDateOrder } from '../../engine/record';
 import { roundTypes, treatmentOf } from '../../engine/trade';
-import { list, w } from '../../words';
+import { date, money, w } from '../../words';
+import { airText, whenDone, whereDone, whoDid, withWhat } from '../parts/treatmentText';
+import type { LastProduct } from './entryText';
+import { linesOfPlanned } from './linesOfPlanned';
 
 const words = w.logbook;
 
-interface Line {
+export interface Line {
   readonly key: string;
-  /** As vague as it is known. */
+  /** As vague as it is known: what it is sorted by. */
   readonly date: string;
+  /** The date in words, or the first and last day of several. */
+  readonly when: string;
   readonly what: string;
   readonly where: string;
   readonly details: readonly string[];
+  /** What follows from it, each a short sentence. */
+  readonly follows?: readonly string[];
   readonly note: string | undefined;
 }
 
-/** One line of the logbook: something done, a look, or a round. */
+/** One line of the logbook: something done, a look, a round, or what happened to the work and where to read on. */
 export type LogLine =
   | (Line & { readonly kind: 'treatment'; readonly treatment: Thing<'treatment'> })
   | (Line & { readonly kind: 'look'; readonly green: boolean })
-  | (Line & { readonly kind: 'round'; readonly round: string; readonly ended: boolean });
+  | (Line & { readonly kind: 'round'; readonly round: string; readonly ended: boolean })
+  | (Line & { readonly kind: 'elsewhere'; readonly to: string });
 
-const some = (...parts: readonly (string | undefined | false)[]): string[] =>
+export const some = (...parts: readonly (string | undefined | false)[]): string[] =>
   parts.filter((part): part is string => Boolean(part));
 
-export const lineOfTreatment = (record: SculptureRecord, treatment: Thing<'treatment'>): LogLine => {
+export const lineOfTreatment = (
+  record: SculptureRecord,
+  treatment: Thing<'treatment'>,
+  readings: readonly Thing<'weather'>[],
+): LogLine => {
   const { thing: key, body } = treatment;
-  const letters = body.zones.map((zone) => record.zones.find(({ thing }) => thing === zone)?.body.letter ?? '?');
+  const row = treatmentOf(body.type);
+  const photos = words.photosOf(body.photosBefore?.length ?? 0, body.photosAfter?.length ?? 0);
   return {
     kind: 'treatment',
     treatment,
     key,
     date: body.date,
-    what: treatmentOf(body.type)?.name ?? body.type,
-    where:
-      letters.length === 0
-        ? words.whole
-        : letters.length === 1
-          ? words.zoneOf(list(letters))
-          : words.zonesOf(list(letters)),
-    details: some(body.product, body.coats !== undefined && words.coatsOf(String(body.coats)), body.by),
+    when: whenDone(body),
+    what: row?.name ?? body.type,
+    where: whereDone(record, body.zones),
+    details: some(
+      withWhat(body),
+      body.coats !== undefined && words.coatsOf(String(body.coats)),
+      whoDid(body),
+      body.cost && money(body.cost),
+      airText(readings.find(({ thing }) => thing === body.weather)),
+      photos && words.photos(photos),
+    ),
+    follows: some(
+      body.left && words.leftOf(body.left),
+      row?.breaksSeries && words.seriesBreaks,
+      row?.coats && words.holdStarts,
+    ),
     note: body.note,
   };
 };
@@ -49,6 +71,7 @@ const lineOfLook = (record: SculptureRecord, { thing, body }: Thing<'look'>): Lo
     kind: 'look',
     key: thing,
     date: body.date,
+    when: date(body.date),
     what: `${words.look}: ${words.results[body.result]}`,
     where: zone ? w.sculptures.zone.edit(zone.letter, zone.name) : '',
     details: some(body.planned && words.planned),
@@ -63,25 +86,27 @@ const lineOfRound = ({ thing, body }: Thing<'round'>): LogLine => ({
   round: thing,
   ended: body.ended !== undefined,
   date: body.date,
+  when: date(body.date),
   what: words.round(roundTypes.find(({ id }) => id === body.type)?.name ?? body.type),
   where: '',
   details: [],
   note: body.note,
 });
 
-/** Everything that was done and looked at, the last first. */
-export const linesOf = (record: SculptureRecord): readonly LogLine[] =>
+/** Everything that was done, seen and happened, the last first. */
+export const linesOf = (record: SculptureRecord, planned: Planned): readonly LogLine[] =>
   [
-    ...record.treatments.map((treatment) => lineOfTreatment(record, treatment)),
+    ...record.treatments.map((treatment) => lineOfTreatment(record, treatment, planned.weather)),
     ...record.looks.map((look) => lineOfLook(record, look)),
     ...record.rounds.map(lineOfRound),
+    ...linesOfPlanned(record, planned),
   ].sort((a, b) =>
     vagueDateOrder(a.date) < vagueDateOrder(b.date) ? 1 : vagueDateOrder(a.date) > vagueDateOrder(b.date) ? -1 : 0,
   );
 
 /** What was put on last that has a product: what "the same as last time" means. */
-export const lastProduct = (record: SculptureRecord, without: string | undefined) =>
+export const lastProduct = (record: SculptureRecord, without: string | undefined): LastProduct | undefined =>
   record.treatments
     .filter(({ thing, body }) => thing !== without && body.product && treatmentOf(body.type)?.coats)
     .sort((a, b) => (vagueDateOrder(a.body.date) < vagueDateOrder(b.body.date) ? 1 : -1))
-    .map(({ body }) => ({ product: body.product ?? '', date: body.date }))[0];
+    .map(({ body: { product = '', batch, stock, date: on } }) => ({ product, batch, stock, date: on }))[0];
