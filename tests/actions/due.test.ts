@@ -73,7 +73,7 @@ test('a stop word is found in an earlier round too, though only the latest is ke
 
 test('where there is no decision nothing is read of any work', async () => {
   const { desk } = await heron(3);
-  expect(await answered(tripwiresMet(desk))).toEqual({ standing: [], open: [], workingOut: 0 });
+  expect(await answered(tripwiresMet(desk))).toEqual({ standing: [], open: [], zones: new Map(), workingOut: 0 });
 });
 
 test('a decision takes the place of another in one deed, and only the new one is watched', async () => {

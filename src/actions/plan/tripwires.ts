@@ -1,4 +1,4 @@
-import type { Thing } from '../../engine/record';
+import type { BodyOf, Thing } from '../../engine/record';
 import {
   type Lists,
   type TripwireFacts,
@@ -10,6 +10,7 @@ import type { Desk, Question } from '../desk';
 import { bringUpToDate, firstFound, isBehind } from '../questions/figures';
 import { live } from '../questions/live';
 import { recordOf } from '../questions/records';
+import { thingsOfKind } from '../theThing';
 import { livingWorks, plannedHere } from './plannedHere';
 
 /** Every tripwire of the decisions that hold, and where it stands today. */
@@ -17,6 +18,8 @@ export interface TripwiresMet {
   readonly standing: readonly TripwireStanding[];
   /** Of them those that went, or perhaps went, and wait for an answer. */
   readonly open: readonly TripwireStanding[];
+  /** Every zone, by thing name; empty while nothing is watched. */
+  readonly zones: ReadonlyMap<string, BodyOf<'zone'>>;
   /** Works whose figures are still being worked out: their tripwires are not in it. */
   readonly workingOut: number;
 }
@@ -57,7 +60,7 @@ export const tripwiresNow = async (desk: Desk): Promise<TripwiresMet> => {
   const works = new Set((await livingWorks(desk)).map(({ thing }) => thing));
   const { decision } = await plannedHere(desk, ['decision'], works);
   const watched = decision.filter(({ body }) => body.replacedBy === undefined && body.tripwires.length > 0);
-  if (watched.length === 0) return { standing: [], open: [], workingOut: 0 };
+  if (watched.length === 0) return { standing: [], open: [], zones: new Map(), workingOut: 0 };
   const rest = await plannedHere(desk, ['tripwireAnswer', 'quote', 'fund', 'gift'], works);
   const lists: WatchLists = { decision, ...rest };
   const facts = new Map<string | undefined, TripwireFacts>([
@@ -71,7 +74,8 @@ export const tripwiresNow = async (desk: Desk): Promise<TripwiresMet> => {
     else workingOut += 1;
   }
   const standing = tripwiresStanding(watched, rest.tripwireAnswer, (work) => facts.get(work), desk.today());
-  return { standing, open: standing.filter(({ open }) => open), workingOut };
+  const zones = new Map((await thingsOfKind(desk, 'zone')).map(({ thing, body }) => [thing, body]));
+  return { standing, open: standing.filter(({ open }) => open), zones, workingOut };
 };
 
 /** What would change a mind, held against the record on each opening and after each change. */
