@@ -2,6 +2,8 @@
 export interface GardenClock {
   /** Sets the clock to nine in the morning of a day; the day must not lie before the one it shows. */
   turnTo(day: string): void;
+  /** So many seconds go by. */
+  pass(seconds: number): void;
   now(): string;
   today(): string;
   newId(): string;
@@ -17,6 +19,9 @@ export const gardenClock = (from: string): GardenClock => {
   return {
     turnTo: (day) => {
       ms = Math.max(ms, Date.parse(`${day}T09:00:00Z`));
+    },
+    pass: (seconds) => {
+      ms += 1000 * seconds;
     },
     now: () => new Date(stamp()).toISOString().replace('Z', '+00:00'),
     today: () => new Date(ms).toISOString().slice(0, 10),

@@ -25,6 +25,7 @@ import type { GardenClock } from './gardenClock';
 import { type Drawing, type Photographed, photographRound, setUpPhotos } from './photograph';
 import { planEvents } from './plan';
 import { colourEvents } from './readColour';
+import { treatmentFields } from './treatmentFields';
 import { done, walkZone } from './walkRound';
 
 interface Planted {
@@ -60,7 +61,8 @@ export const plantGarden = async (
   setSurveyor(steward);
   const works: Planted[] = [];
   for (const work of garden) works.push(await plant(desk, work));
-  const turn = { n: 0 };
+  const things = new Map<string, string>();
+  const turn: Turn = { n: 0, pass: (seconds) => clock.pass(seconds) };
   const people = { steward, helper, standIn };
   const events = [
     ...eyeChecks.map((check) => ({
@@ -72,8 +74,8 @@ export const plantGarden = async (
         setSurveyor(steward);
       },
     })),
-    ...works.flatMap((planted) => eventsOf(desk, planted, drawing, (name) => setSurveyor(name), people, turn)),
-    ...planEvents({ desk, works: new Map(works.map((planted) => [planted.work.number, planted])), things: new Map() }),
+    ...works.flatMap((planted) => eventsOf(desk, planted, drawing, (name) => setSurveyor(name), people, turn, things)),
+    ...planEvents({ desk, works: new Map(works.map((planted) => [planted.work.number, planted])), things }),
   ];
   // Sorting is stable: on one day, what the tables list first happened first.
   for (const { day, run } of events.sort((a, b) => a.day.localeCompare(b.day))) {
@@ -86,6 +88,12 @@ export const plantGarden = async (
 
 /** Made up for a brackish quay in a cool climate. */
 const airOfTheQuay = { temperature: 9.5, humidity: 81, so2: 3, chloride: 60, from: 'Made up for this demo' };
+
+/** Whose turn it is to be asked again, and the time a zone takes. */
+interface Turn {
+  n: number;
+  pass(seconds: number): void;
+}
 
 interface People {
   readonly steward: string;
@@ -126,7 +134,8 @@ const eventsOf = (
   drawing: Drawing,
   setSurveyor: (surveyor: string) => void,
   people: People,
-  turn: { n: number },
+  turn: Turn,
+  things: ReadonlyMap<string, string>,
 ): Event[] => {
   const { steward, standIn } = people;
   const { work, sculpture, zones } = planted;
@@ -141,9 +150,9 @@ const eventsOf = (
         setSurveyor(steward);
       },
     })),
-    ...work.treatments.map(({ zones: letters, ...fields }) => ({
-      day: fields.date.length === 10 ? fields.date : `${fields.date}-28`,
-      run: async () => void (await done(recordTreatment(desk, sculpture, { ...fields, zones: named(letters) }))),
+    ...work.treatments.map((row) => ({
+      day: row.date.length === 10 ? row.date : `${row.date}-28`,
+      run: async () => void (await done(recordTreatment(desk, sculpture, treatmentFields(work, row, named, things)))),
     })),
     ...work.looks.map(({ zone, date, result }) => ({
       day: date,
@@ -161,20 +170,28 @@ const eventsOf = (
   ];
 };
 
+/** A zone with something to judge takes a minute and a half and more, one with nothing under one. Made up, and not all the same. */
+const secondsAt = ({ letter, series }: DemoWork['zones'][number], year: number): number => {
+  const found = series.filter(({ cover }) => (cover[year] ?? 0) > 0).length;
+  const uneven = ((letter.charCodeAt(0) * 17 + year * 29) % 7) * 6;
+  return (found > 0 ? 50 + 35 * found : 25) + uneven;
+};
+
 const yearlyRound = async (
   desk: Desk,
   { work, sculpture, zones, seen }: Planted,
   year: number,
   date: string,
-  turn: { n: number },
+  turn: Turn,
 ): Promise<string> => {
   const { round } = await done(
     startRound(desk, sculpture, { type: 'annual', date, wet: 'dry', washed: 'before wash', ownEye: true }),
   );
   for (const table of work.zones) {
     const zone = zones.get(table.letter);
-    if (zone)
-      seen.set(table.letter, await walkZone(desk, round, zone, table, year, seen.get(table.letter) ?? new Map()));
+    if (!zone) continue;
+    turn.pass(secondsAt(table, year));
+    seen.set(table.letter, await walkZone(desk, round, zone, table, year, seen.get(table.letter) ?? new Map()));
   }
   if (year >= askedAgainFrom) await askAgain(desk, sculpture, round, turn);
   else await done(skipAskingAgain(desk, round));
