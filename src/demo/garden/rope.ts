@@ -79,9 +79,10 @@ export const rope: DemoWork = {
     {
       type: 'local colour',
       date: '2024-06-12',
+      ended: '2024-06-13',
       zones: 'AD',
       by: 'Conservator',
-      note: 'Knees, laps, hands and rope; two days.',
+      note: 'Knees, laps, hands and rope.',
     },
   ],
   looks: [

@@ -32,8 +32,15 @@ export interface DemoTreatment {
   /** Letters; all zones when left out. */
   readonly zones?: string;
   readonly product?: string;
+  readonly batch?: string;
+  /** Tin of the store, by the name it was planted under. */
+  readonly stock?: string;
+  readonly gramsPerCoat?: number;
   readonly coats?: number;
   readonly by?: string;
+  readonly people?: readonly { readonly role: string; readonly hoursPerM2: number }[];
+  /** Last day of several. */
+  readonly ended?: string;
   readonly note?: string;
 }
 
