@@ -1,10 +1,30 @@
 import { overtakesIn } from '../money';
 import type { Reason } from '../record';
-import type { AtRate, OptionFigures } from './figures';
+import { type AtRate, isReckoned, type NotReckoned, type OptionFigures } from './figures';
 import { because } from './reasonCodes';
 
 const middle = ({ atRates }: OptionFigures): AtRate => atRates[1];
 const nameOf = ({ option }: OptionFigures): string => option.thing;
+
+/** Rows of one currency, to be set side by side: the collection's own, or that of the first; the others stand apart, and why. */
+export const inOneCurrency = (
+  told: readonly (OptionFigures | NotReckoned)[],
+  here: string | undefined,
+): { readonly rows: readonly OptionFigures[]; readonly apart: readonly NotReckoned[] } => {
+  const reckoned = told.filter(isReckoned);
+  const currency = here ?? reckoned[0]?.currency;
+  const strange = reckoned.filter((row) => row.currency !== currency);
+  return {
+    rows: reckoned.filter((row) => row.currency === currency),
+    apart: [
+      ...told.filter((row): row is NotReckoned => !isReckoned(row)),
+      ...strange.map(({ option, currency: other }) => ({
+        option,
+        reasons: [because('money: not the currency here', { currency: other, here: currency ?? '' })],
+      })),
+    ],
+  };
+};
 
 const leastBy = (rows: readonly OptionFigures[], of: (row: OptionFigures) => number | undefined) => {
   const told = rows.flatMap((row) => {

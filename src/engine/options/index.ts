@@ -1,5 +1,5 @@
 /** Ways to go on with a work, what they cost over the years and what waiting costs. */
-export { bestBuy, figuresAgainst, monthlyOf, overtaking, sideBySide, yearlyOf } from './compare';
+export { bestBuy, figuresAgainst, inOneCurrency, monthlyOf, overtaking, sideBySide, yearlyOf } from './compare';
 export {
   type AtRate,
   figuresOf,
@@ -12,7 +12,16 @@ export {
 } from './figures';
 export { type GoodMonthsTold, goodMonthsOf } from './goodMonths';
 export { colourHolds, optionNumbers, priceSpread, waitingYears } from './numbers';
-export { type Costed, currencyOf, type Option, type OptionCost, onceOff, paymentsOf, type Scenario } from './payments';
+export {
+  type Costed,
+  currencyOf,
+  irreversibleTimes,
+  type Option,
+  type OptionCost,
+  onceOff,
+  paymentsOf,
+  type Scenario,
+} from './payments';
 export { lastDayOfQuote, type QuoteStanding, quoteStanding } from './quote';
 export { type OptionReason, optionReasons } from './reasonCodes';
 export { optionRefused, quoteRefused, rulesRefused } from './refused';

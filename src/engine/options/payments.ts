@@ -57,3 +57,12 @@ export const paymentsOf = (option: Costed, rules: MoneyRules, scenario: Scenario
 /** What falls only once and is paid within the coming year, at today's prices, with contingency: the price of the treatment itself. */
 export const onceOff = (option: Costed, rules: MoneyRules): readonly OptionCost[] =>
   option.costs.filter(({ every, first }) => every === undefined && first <= 1 && rules.years >= first);
+
+/** How many times within the years looked at an option does what cannot be taken back: years in which more than the yearly care falls. */
+export const irreversibleTimes = (option: Costed, { years }: Pick<MoneyRules, 'years'>): number => {
+  if (optionSortOf(option.sort)?.irreversible === undefined) return 0;
+  const lines = option.costs.filter(({ every }) => every !== 1);
+  return Array.from({ length: years + 1 }, (_, year) => year).filter((year) =>
+    lines.some((line) => fallsIn(year, line, line.every)),
+  ).length;
+};

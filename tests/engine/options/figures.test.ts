@@ -3,6 +3,8 @@ import { moneyOf, netPresentValue } from '../../../src/engine/money';
 import {
   figuresAgainst,
   figuresOf,
+  inOneCurrency,
+  irreversibleTimes,
   isReckoned,
   type OptionFigures,
   paymentsOf,
@@ -49,6 +51,9 @@ describe('Payments year by year', () => {
   it('ten local strips fall in twenty years, as many as are counted as irreversible', () => {
     const local = { ...waxAndLocal.body, costs: waxAndLocal.body.costs.slice(1) };
     expect(paymentsOf(local, rules).filter((paid) => paid > 0)).toHaveLength(10);
+    expect(irreversibleTimes(waxAndLocal.body, rules)).toBe(10);
+    expect(irreversibleTimes(stripAll.body, rules)).toBe(1);
+    expect(irreversibleTimes(waxOnly.body, rules)).toBe(0);
   });
 
   it('a line past the years looked at is not lost in silence', () => {
@@ -80,6 +85,17 @@ describe('Figures of an option', () => {
     const two = withBody(waxOnly, { costs: [cost, { ...cost, amount: moneyOf(1, 'CHF') }] });
     expect(codes(figuresOf(two, rules).reasons)).toEqual(['money: currencies mixed']);
     expect(codes(figuresOf(withBody(waxOnly, { costs: [] }), rules).reasons)).toEqual(['option: no costs']);
+  });
+
+  it('of two currencies are never set side by side: the collection’s own stand, the others apart, with why', () => {
+    const francs = withBody(stripAll, { costs: [{ ...cost, amount: moneyOf(1, 'CHF') }] });
+    const told = [waxOnly, waxAndLocal, francs].map((option) => figuresOf(option, rules));
+    expect(inOneCurrency(told, 'XXX').rows).toHaveLength(2);
+    expect(inOneCurrency(told, 'XXX').apart[0]?.reasons).toEqual([
+      { code: 'money: not the currency here', params: { currency: 'CHF', here: 'XXX' } },
+    ]);
+    expect(inOneCurrency(told, undefined).rows).toHaveLength(2);
+    expect(inOneCurrency(told, 'CHF').rows).toHaveLength(1);
   });
 
   it('say how much of them rests on prices nobody gave, and that nobody set the rules', () => {

@@ -1,0 +1,143 @@
+import { useId } from 'react';
+import type { OptionCost } from '../../engine/options';
+import { speaking } from '../../engine/options';
+import type { Thing } from '../../engine/record';
+import { optionSortOf } from '../../engine/trade';
+import { list, money, number, w } from '../../words';
+import { Button } from '../parts';
+import { Fold } from '../parts/Fold';
+import { Reasons } from '../parts/Reasons';
+import type { Around } from './around';
+
+const words = w.options;
+
+interface OptionCardProps {
+  readonly option: Thing<'option'>;
+  readonly name: string;
+  readonly around: Around;
+  readonly onEdit: (() => void) | undefined;
+}
+
+/** One way to go on: what it gives, what cannot be taken back, and what the record says for it and against it. */
+export function OptionCard({ option, name, around, onEdit }: OptionCardProps) {
+  const id = useId();
+  const { body } = option;
+  const sort = optionSortOf(body.sort);
+  const { signs, names, record } = around;
+  const said = speaking(body.sort, signs);
+  const zones = record.zones.filter(({ thing }) => body.zones?.includes(thing));
+  const rows: readonly (readonly [string, string | undefined])[] = [
+    [words.goodMonths, goodMonthsText(body)],
+    [words.steps, words.stepsOf(body.irreversible, body.irreversibleSize)],
+    [words.zones, zones.length > 0 ? list(zones.map(({ thing }) => names(thing) ?? '')) : words.whole],
+  ];
+  const more: readonly (readonly [string, string | undefined])[] = [
+    [words.does, body.does || sort?.does],
+    [words.mayDo, body.who || sort?.who],
+    [words.risks, body.risks || sort?.risks],
+  ];
+  return (
+    <li className="card">
+      <article aria-labelledby={id} className="stack">
+        <header className="row">
+          <h3 id={id} className="grow">
+            {name}
+            {sort && sort.name !== body.title && <span className="soft option-sort"> {sort.name}</span>}
+          </h3>
+          {onEdit && (
+            <span className="not-printed">
+              <Button onClick={onEdit} aria-label={words.editOf(name)}>
+                {words.edit}
+              </Button>
+            </span>
+          )}
+        </header>
+        <Facts rows={rows} />
+        <div className="option-said">
+          <div>
+            <p className="strong">{words.speaksFor}</p>
+            {said.for.length > 0 ? (
+              <Reasons reasons={said.for} nameOf={names} />
+            ) : (
+              <p className="soft">{words.nothingFor}</p>
+            )}
+          </div>
+          <div>
+            <p className="strong">{words.speaksAgainst}</p>
+            {said.against.length > 0 ? (
+              <Reasons reasons={said.against} nameOf={names} />
+            ) : (
+              <p className="soft">{words.nothingFor}</p>
+            )}
+            {sort?.irreversible && <p>{sort.irreversible}</p>}
+          </div>
+        </div>
+        <Fold show={words.showMore} hide={words.hideMore}>
+          <div className="stack">
+            <Facts rows={more} />
+            {body.costs.length > 0 && (
+              <div>
+                <p className="strong">{words.costs}</p>
+                <ul className="bare option-costs">
+                  {body.costs.map((line, i) => (
+                    // biome-ignore lint/suspicious/noArrayIndexKey: two lines may be the same
+                    <li key={i}>
+                      <span className="grow">
+                        {line.name} <span className="soft small">{lineText(line)}</span>
+                      </span>
+                      <span className="figures">{money(line.amount)}</span>
+                    </li>
+                  ))}
+                </ul>
+              </div>
+            )}
+            {body.note && <p>{body.note}</p>}
+          </div>
+        </Fold>
+      </article>
+    </li>
+  );
+}
+
+function Facts({ rows }: { readonly rows: readonly (readonly [string, string | undefined])[] }) {
+  return (
+    <dl className="option-facts">
+      {rows
+        .filter(([, text]) => text)
+        .map(([term, text]) => (
+          <div key={term}>
+            <dt>{term}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+    </dl>
+  );
+}
+
+export const monthsText = ({
+  value,
+  low,
+  high,
+}: {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}): string => words.months(number(value, 1), number(low, 1), number(high, 1));
+
+const goodMonthsText = ({ goodMonths: months }: Thing<'option'>['body']): string =>
+  months ? `${monthsText(months)}, ${words.from[months.from]}` : words.monthsUnknown;
+
+const lineText = ({ first, every, last, growth, contingency, price }: OptionCost): string => {
+  const { line } = words;
+  const [from, to] = [line.year(first), last === undefined ? undefined : line.year(last)];
+  const falls =
+    every === undefined ? line.once(from) : every === 1 ? line.yearly(from, to) : line.every(every, from, to);
+  return [
+    falls,
+    growth === undefined ? '' : line.growth(number(growth * 100, 2)),
+    contingency ? line.contingency : '',
+    words.price[price],
+  ]
+    .filter(Boolean)
+    .join(', ');
+};
