@@ -26,6 +26,7 @@ export interface DueThings extends AllDue {
   readonly works: readonly Thing<'sculpture'>[];
   /** Letter and name of each zone, by thing name. */
   readonly zones: ReadonlyMap<string, Thing<'zone'>['body']>;
+  readonly tasks: readonly Thing<'task'>[];
   readonly sitePlan: Thing<'sitePlan'> | null;
   /** Works whose figures are still being worked out: what their surface asks for is not in it yet. */
   readonly workingOut: number;
@@ -80,6 +81,7 @@ export const dueThings = (desk: Desk): Question<DueThings> =>
       recall: recallList(lists.campaign, (work) => holds.get(work) ?? [], today),
       works,
       zones: new Map(zones.map(({ thing, body }) => [thing, body])),
+      tasks: lists.task,
       sitePlan: rest.sitePlan[0] ?? null,
       workingOut,
     };

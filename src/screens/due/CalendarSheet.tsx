@@ -47,6 +47,7 @@ export function CalendarSheet({ things, names, onClose }: CalendarSheetProps) {
       <p>
         {words.holds(whole(days.length))} {words.names}
       </p>
+      {things.workingOut > 0 && <Notice kind="caution" title={w.due.stillWorking(things.workingOut)} />}
       <Choice
         label={words.alarm}
         tiles="narrow"

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type DueThings, dueThings, plannedAll, removePlanned } from '../../actions';
+import { type DueThings, dueThings, removePlanned } from '../../actions';
 import type { Thing } from '../../engine/record';
 import type { DueStanding, DueWhen } from '../../engine/watch';
 import { date, type NameOfThing, w } from '../../words';
@@ -30,10 +30,9 @@ type Opened =
 export function DueScreen() {
   const desk = useDesk();
   const things = useQuestion(dueThings(desk));
-  const planned = useQuestion(plannedAll(desk));
   const [order, setOrder] = useState<'date' | 'walk'>('date');
   const [opened, setOpened] = useState<Opened>();
-  if (!things || !planned)
+  if (!things)
     return (
       <Page title={words.title} lead={words.lead}>
         <Reading>{words.reading}</Reading>
@@ -42,7 +41,7 @@ export function DueScreen() {
   const names = namesOf(things);
   const answer = (due: DueStanding) => {
     if (due.sort === 'task')
-      return () => setOpened({ what: 'task', task: planned.task.find(({ thing }) => thing === due.about) });
+      return () => setOpened({ what: 'task', task: things.tasks.find(({ thing }) => thing === due.about) });
     return due.ownEnd ? undefined : () => setOpened({ what: 'answer', due });
   };
   const shut = () => setOpened(undefined);
