@@ -1,4 +1,5 @@
 /** Every word on screen, by screen. A namespace and not an object, so that a screen brings only its own words along. */
+export { accessSheet } from './en/accessSheet';
 export { agreement } from './en/agreement';
 export { bring } from './en/bring';
 export { budget } from './en/budget';
@@ -18,7 +19,9 @@ export { holds } from './en/holds';
 export { hotWork } from './en/hotWork';
 export { incidents } from './en/incidents';
 export { inStep } from './en/inStep';
+export { insertCare } from './en/insertCare';
 export { keeping } from './en/keeping';
+export { layers } from './en/layers';
 export { logbook } from './en/logbook';
 export { look } from './en/look';
 export { measure } from './en/measure';

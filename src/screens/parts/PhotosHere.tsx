@@ -1,4 +1,4 @@
-import { useState, useSyncExternalStore } from 'react';
+import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import { type Desk, expectPhoto, keepPhoto, noPhotoExpected, type PhotoRole, photoUrl } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Button } from './Button';
@@ -19,8 +19,8 @@ interface PhotosHereProps {
   readonly label: string;
   /** Names of photos. */
   readonly photos: readonly string[];
-  /** A photo is in the store, read back, before this is called. */
-  readonly onChange: (photos: readonly string[]) => void;
+  /** A photo is in the store, read back, before this is called. Left out: they are only shown. */
+  readonly onChange?: ((photos: readonly string[]) => void) | undefined;
   /** As many as there is room for; no camera once they are there. */
   readonly most?: number;
   readonly error?: string | undefined;
@@ -31,6 +31,11 @@ export function PhotosHere(props: PhotosHereProps) {
   const { desk, sculpture, zone, as, label, photos, onChange, most = Number.POSITIVE_INFINITY, error } = props;
   const [busy, setBusy] = useState(false);
   const [wrong, setWrong] = useState<string>();
+  // A photo takes a moment to be kept, and the form is written on meanwhile: it is added to the form as it is by then.
+  const latest = useRef({ photos, onChange });
+  useEffect(() => {
+    latest.current = { photos, onChange };
+  });
   const keep = async (file: File) => {
     setBusy(true);
     const kept = await keepPhoto(desk, sculpture, file, as, zone ? { zone } : {});
@@ -38,7 +43,8 @@ export function PhotosHere(props: PhotosHereProps) {
     setWrong(kept.ok ? undefined : sayReason(kept.reason));
     if (!kept.ok) return;
     await noPhotoExpected(desk).catch(() => undefined);
-    if (!photos.includes(kept.photo)) onChange([...photos, kept.photo]);
+    const now = latest.current;
+    if (!now.photos.includes(kept.photo)) now.onChange?.([...now.photos, kept.photo]);
   };
   const expect = () =>
     expectPhoto(desk, { sculpture, zone }).then(
@@ -54,22 +60,24 @@ export function PhotosHere(props: PhotosHereProps) {
           {photos.map((photo, i) => (
             <li key={photo}>
               <Small desk={desk} photo={photo} alt={words.alt(label, i + 1)} />
-              <span className="not-printed">
-                <Button
-                  kind="quiet"
-                  icon={<CrossIcon />}
-                  aria-label={words.offOf(label, i + 1)}
-                  onClick={() => onChange(photos.filter((each) => each !== photo))}
-                >
-                  {words.off}
-                </Button>
-              </span>
+              {onChange && (
+                <span className="not-printed">
+                  <Button
+                    kind="quiet"
+                    icon={<CrossIcon />}
+                    aria-label={words.offOf(label, i + 1)}
+                    onClick={() => onChange(photos.filter((each) => each !== photo))}
+                  >
+                    {words.off}
+                  </Button>
+                </span>
+              )}
             </li>
           ))}
         </ul>
       )}
       {busy && <p role="status">{w.round.photo.keeping}</p>}
-      {!busy && photos.length < most && (
+      {!busy && onChange && photos.length < most && (
         <div className="row not-printed">
           <PhotoTake what={label} size="usual" expect={expect} keep={(file) => void keep(file)} />
         </div>

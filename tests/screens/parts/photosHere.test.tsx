@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { afterEach, expect, it, vi } from 'vitest';
 import { photoExpected } from '../../../src/actions';
-import { PhotosHere } from '../../../src/screens/parts';
+import { Field, PhotosHere } from '../../../src/screens/parts';
 import { useDesk } from '../../../src/screens/shell';
 import { jpeg, tiff } from '../../device/photo/camera';
 import { axeFaults } from '../axe';
@@ -87,4 +87,37 @@ it('what is not a photo is refused with a sentence and the form goes on', async 
   await user.upload(screen.getByLabelText('Choose a photo: Lens L2, after', { selector: 'input' }), bad);
   expect((await screen.findByRole('alert')).textContent).toMatch(/photo|picture/i);
   expect(heard).not.toHaveBeenCalled();
+});
+
+/** A form that holds all its fields in one state, as most do. */
+function Noted({ sculpture }: { readonly sculpture: string }) {
+  const [text, setText] = useState({ note: '', photos: [] as readonly string[] });
+  return (
+    <>
+      <Field label="Note" value={text.note} onChange={(note) => setText({ ...text, note })} />
+      <PhotosHere
+        desk={useDesk()}
+        sculpture={sculpture}
+        as="other"
+        label="Rim"
+        photos={text.photos}
+        onChange={(photos) => setText({ ...text, photos })}
+      />
+    </>
+  );
+}
+
+it('what is typed while a photo is being kept is not lost when it arrives', async () => {
+  const user = userEvent.setup();
+  const desk = withoutBytes(await freshDesk());
+  const { sculpture } = await aWork(desk, { title: 'Test figure', number: 'T-1', areas: [1] });
+  let arrive = () => {};
+  vi.spyOn(desk.store, 'keepPhoto').mockImplementation(() => new Promise<void>((done) => (arrive = done)));
+  show(desk, <Noted sculpture={sculpture} />);
+  await user.upload(screen.getByLabelText('Choose a photo: Rim', { selector: 'input' }), file('2026:10:14 09:00:00'));
+  const note = screen.getByRole<HTMLInputElement>('textbox', { name: 'Note' });
+  await user.type(note, 'one chip');
+  arrive();
+  await screen.findByRole('button', { name: 'Take photo 1 off: Rim' });
+  expect(note.value).toBe('one chip');
 });

@@ -1,0 +1,127 @@
+import { useState } from 'react';
+import { arrivalOfHeat, type Bound, glassBound, heatUpTime, reachOfHeat } from '../../engine/heat';
+import { glassData, glassKinds, heatOfMetals } from '../../engine/trade';
+import { number, sayReason, w } from '../../words';
+import { Field } from '../parts';
+import { Fold } from '../parts/Fold';
+import { Reasons } from '../parts/Reasons';
+import { Select } from '../parts/Select';
+import { sourceText } from './sourceText';
+import { typedDegrees } from './typed';
+
+const words = w.insertCare.talk;
+
+/** Rough sums on heat, as bounds with what they leave out. Nothing of it is kept. */
+export function HeatTalk() {
+  return (
+    <Fold show={words.show} hide={words.hide} whenOpened alsoOnPaper>
+      <section className="stack" aria-label={words.title}>
+        <h2>{words.title}</h2>
+        <p className="soft">{words.what}</p>
+        <Metals />
+        <Glass />
+      </section>
+    </Fold>
+  );
+}
+
+function Metals() {
+  const [text, setText] = useState({
+    ...{ metal: heatOfMetals[0]?.id ?? '', thickness: '6', area: '0.05', rise: '180', power: '20' },
+    ...{ minutes: '5', distance: '15' },
+  });
+  const set = (key: keyof typeof text) => (value: string) => setText({ ...text, [key]: value });
+  const metal = heatOfMetals.find(({ id }) => id === text.metal) ?? heatOfMetals[0];
+  if (!metal) return null;
+  const of = (key: keyof typeof text, per: number) => (typedDegrees(text[key]) ?? Number.NaN) / per;
+  const heated = heatUpTime({
+    ...{ metal, thickness: of('thickness', 1000), area: of('area', 1), rise: of('rise', 1), power: of('power', 0.001) },
+  });
+  return (
+    <>
+      <Select
+        label={words.metal}
+        value={text.metal}
+        onChange={set('metal')}
+        options={heatOfMetals.map(({ id, name }) => ({ value: id, label: name }))}
+      />
+      <p className="soft small">{sourceText(metal.source)}</p>
+      <div className="hot-card">
+        <div className="hot-pair">
+          <Figure label={words.thickness} unit="mm" value={text.thickness} onChange={set('thickness')} />
+          <Figure label={words.area} unit="m²" value={text.area} onChange={set('area')} />
+          <Figure label={words.rise} unit="K" value={text.rise} onChange={set('rise')} />
+          <Figure label={words.power} unit="kW" value={text.power} onChange={set('power')} />
+        </div>
+        <BoundText label={words.heatUp} bound={heated} write={timeText} />
+      </div>
+      <div className="hot-card">
+        <Figure label={words.minutes} unit="min" value={text.minutes} onChange={set('minutes')} />
+        <BoundText label={words.reach} bound={reachOfHeat(metal, of('minutes', 1 / 60))} write={lengthText} />
+      </div>
+      <div className="hot-card">
+        <Figure label={words.distance} unit="cm" value={text.distance} onChange={set('distance')} />
+        <BoundText label={words.arrival} bound={arrivalOfHeat(metal, of('distance', 100))} write={timeText} />
+      </div>
+    </>
+  );
+}
+
+function Glass() {
+  const [kind, setKind] = useState(glassKinds[0]?.id ?? '');
+  const row = glassKinds.find(({ id }) => id === kind);
+  if (!row) return null;
+  const { value, reasons } = glassBound(row, glassData);
+  return (
+    <div className="hot-card">
+      <Select
+        label={words.glass}
+        value={kind}
+        onChange={setKind}
+        options={glassKinds.map(({ id, name }) => ({ value: id, label: name }))}
+      />
+      <p>
+        {words.glassBears}:{' '}
+        <span className="strong">{value === undefined ? words.glassNone : words.kelvin(number(value, 0))}</span>
+      </p>
+      <Reasons reasons={reasons} />
+      <p className="soft small">{sourceText(row.source)}</p>
+    </div>
+  );
+}
+
+interface FigureProps {
+  readonly label: string;
+  readonly unit: string;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+}
+
+function Figure(props: FigureProps) {
+  return <Field {...props} kind="number" maxLength={10} short />;
+}
+
+interface BoundTextProps {
+  readonly label: string;
+  readonly bound: Bound;
+  readonly write: (low: number, high: number) => string;
+}
+
+/** The two ends of a bound, never its middle: a middle would be taken for an answer. */
+function BoundText({ label, bound, write }: BoundTextProps) {
+  return (
+    <div role="status" className="stack tight">
+      <p>
+        {label}: <span className="strong figures">{bound.ok ? write(bound.figure.low, bound.figure.high) : ''}</span>
+      </p>
+      {bound.ok ? <Reasons reasons={bound.figure.reasons} /> : <p>{sayReason(bound.reason)}</p>}
+    </div>
+  );
+}
+
+const rounded = (n: number): string => number(Number(n.toPrecision(2)), 1);
+
+/** Two figures at most: more would be a promise. */
+const timeText = (low: number, high: number): string =>
+  high < 120 ? words.seconds(rounded(low), rounded(high)) : words.inMinutes(rounded(low / 60), rounded(high / 60));
+const lengthText = (low: number, high: number): string => words.centimetres(rounded(low * 100), rounded(high * 100));

@@ -1,0 +1,193 @@
+import { useState } from 'react';
+import { addPlanned, editPlanned, removePlanned } from '../../actions';
+import { isOut } from '../../engine/heat';
+import type { BodyOf, Thing } from '../../engine/record';
+import { hotDayDefaults } from '../../engine/trade';
+import { w } from '../../words';
+import { Choices, Field, Notice, Sheet, SheetActs } from '../parts';
+import { say, useDeed, useDesk } from '../shell';
+import type { Around } from './AroundWork';
+import { insertName } from './insertNames';
+import { typedDegrees } from './typed';
+
+const words = w.hotWork.card;
+
+interface HotDaySheetProps {
+  readonly around: Around;
+  readonly campaign: string | undefined;
+  /** Undefined: a new card. */
+  readonly day: Thing<'hotDay'> | undefined;
+  readonly onClose: () => void;
+  readonly onRemoved?: () => void;
+}
+
+/** What stands on the card before the day. A new one begins on the strict side of the published rules, with all inserts on it. */
+export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDaySheetProps) {
+  const { record, planned } = around;
+  const desk = useDesk();
+  const [text, setText] = useState(() => newText(day?.body, around, desk.today()));
+  const [tried, setTried] = useState(false);
+  const { run, refused, busy } = useDeed();
+  const set =
+    <K extends keyof typeof text>(key: K) =>
+    (value: (typeof text)[K]) =>
+      setText({ ...text, [key]: value });
+  const clearZone = typedDegrees(text.clearZone);
+  const watch = typedDegrees(text.watch);
+  const zoneWrong = clearZone === undefined || clearZone < 0 || clearZone > 1000;
+  const watchWrong = watch === undefined || watch < 0 || watch > 1440 || !Number.isInteger(watch);
+  const done = (said: string) => () => {
+    say(said);
+    onClose();
+  };
+  const save = () => {
+    setTried(true);
+    if (!text.date || zoneWrong || watchWrong) return;
+    const watcher = personOf(text.watcherRole, text.watcherName);
+    const fields = {
+      ...{ date: text.date, permit: text.permit.trim(), clearZone, watchMinutes: watch },
+      authorisedBy: personOf(text.byRole, text.byName) ?? { role: '' },
+      ...{ watcher, inserts: [...text.inserts], note: text.note.trim() || undefined },
+    };
+    const body: BodyOf<'hotDay'> = { sculpture: record.sculpture.thing, campaign, checked: [], ...fields };
+    void run(
+      () => (day ? editPlanned(desk, 'hotDay', day.thing, fields) : addPlanned(desk, 'hotDay', body)),
+      done(w.hotWork.kept),
+    );
+  };
+  const remove = () =>
+    day &&
+    void run(
+      () => removePlanned(desk, 'hotDay', day.thing),
+      () => {
+        done(w.hotWork.removed)();
+        onRemoved?.();
+      },
+    );
+  const careOf = (insert: string) => planned.insertCare.find(({ body }) => body.insert === insert)?.body;
+  return (
+    <Sheet
+      open
+      title={day ? w.hotWork.edit : w.hotWork.add}
+      onClose={onClose}
+      actions={
+        <SheetActs
+          save={words.save}
+          onSave={save}
+          busy={busy}
+          remove={day && { word: words.remove, go: () => void remove() }}
+        />
+      }
+    >
+      {refused && <Notice kind="problem" title={refused} />}
+      <Field
+        label={words.date}
+        kind="date"
+        value={text.date}
+        onChange={set('date')}
+        error={tried && !text.date ? words.dateMissing : undefined}
+        short
+      />
+      <Field
+        label={words.permit}
+        hint={words.permitHint}
+        value={text.permit}
+        onChange={set('permit')}
+        maxLength={200}
+        optional
+      />
+      <PersonFields
+        who={words.authorised}
+        role={text.byRole}
+        name={text.byName}
+        onRole={set('byRole')}
+        onName={set('byName')}
+      />
+      <PersonFields
+        who={words.watcher}
+        role={text.watcherRole}
+        name={text.watcherName}
+        onRole={set('watcherRole')}
+        onName={set('watcherName')}
+      />
+      <Field
+        label={words.clearZone}
+        hint={words.clearZoneHint}
+        kind="number"
+        unit="m"
+        value={text.clearZone}
+        onChange={set('clearZone')}
+        error={tried && zoneWrong ? words.figureWrong : undefined}
+        short
+      />
+      <Field
+        label={words.watch}
+        hint={words.watchHint}
+        kind="number"
+        unit="min"
+        value={text.watch}
+        onChange={set('watch')}
+        error={tried && watchWrong ? words.figureWrong : undefined}
+        short
+      />
+      {record.inserts.length === 0 ? (
+        <p className="soft">{words.noInserts}</p>
+      ) : (
+        <Choices
+          label={words.inserts}
+          hint={words.insertsHint}
+          tiles="full"
+          options={record.inserts.map((insert) => ({
+            value: insert.thing,
+            label: insertName(record, insert),
+            detail: isOut(careOf(insert.thing), text.date) ? w.hotWork.readings.out : undefined,
+          }))}
+          values={text.inserts}
+          onChange={set('inserts')}
+        />
+      )}
+      <Field label={words.note} kind="long" value={text.note} onChange={set('note')} maxLength={4000} optional />
+    </Sheet>
+  );
+}
+
+const newText = (body: BodyOf<'hotDay'> | undefined, { record, planned }: Around, today: string) => {
+  const careOf = (insert: string) => planned.insertCare.find((care) => care.body.insert === insert)?.body;
+  const here = record.inserts.map(({ thing }) => thing).filter((insert) => !isOut(careOf(insert), today));
+  return {
+    date: body?.date ?? today,
+    permit: body?.permit ?? '',
+    byRole: body?.authorisedBy.role ?? '',
+    byName: body?.authorisedBy.name ?? '',
+    watcherRole: body?.watcher?.role ?? '',
+    watcherName: body?.watcher?.name ?? '',
+    clearZone: String(body?.clearZone ?? hotDayDefaults.clearZone),
+    watch: String(body?.watchMinutes ?? hotDayDefaults.watchMinutes),
+    inserts: (body ? (body.inserts ?? []) : here) as readonly string[],
+    note: body?.note ?? '',
+  };
+};
+
+const personOf = (role: string, name: string) => {
+  const said = { role: role.trim(), name: name.trim() };
+  if (!said.role && !said.name) return undefined;
+  // A name without a role is its own role: nothing that was typed is dropped.
+  return said.name && said.role ? said : { role: said.role || said.name };
+};
+
+interface PersonFieldsProps {
+  readonly who: string;
+  readonly role: string;
+  readonly name: string;
+  readonly onRole: (role: string) => void;
+  readonly onName: (name: string) => void;
+}
+
+function PersonFields({ who, role, name, onRole, onName }: PersonFieldsProps) {
+  return (
+    <div className="hot-pair">
+      <Field label={words.role(who)} value={role} onChange={onRole} maxLength={100} optional />
+      <Field label={words.name(who)} value={name} onChange={onName} maxLength={200} optional />
+    </div>
+  );
+}

@@ -1,0 +1,32 @@
+import type { BodyOf, SculptureRecord, Thing } from '../../engine/record';
+import { date, type NameOfThing, number, w } from '../../words';
+
+/** "Cast glass, lens L2 (zone B)". */
+export const insertName = (record: SculptureRecord, { body }: Thing<'insert'>): string => {
+  const letter = record.zones.find(({ thing }) => thing === body.zone)?.body.letter ?? '';
+  return w.insertCare.nameOf(body.material, body.count, letter);
+};
+
+export const insertNames =
+  (record: SculptureRecord): NameOfThing =>
+  (thing) => {
+    const insert = record.inserts.find((each) => each.thing === thing);
+    return insert && insertName(record, insert);
+  };
+
+/** Somebody by role, with the name where there is one. */
+export const personText = ({ role, name }: { readonly role: string; readonly name?: string | undefined }): string =>
+  [role, name].filter(Boolean).join(', ');
+
+/** "60 °C, 40 K between two sides, set by …", or undefined where nobody set one. */
+export const limitText = (care: BodyOf<'insertCare'> | undefined): string | undefined => {
+  if (!care?.limitBy) return undefined;
+  const words = w.hotWork.readings;
+  const limits = [
+    care.most !== undefined && words.limitDegrees(number(care.most, 1)),
+    care.mostDifference !== undefined && words.limitDifference(number(care.mostDifference, 1)),
+    care.mostPerMinute !== undefined && words.limitRate(number(care.mostPerMinute, 1)),
+  ].filter(Boolean);
+  if (limits.length === 0) return undefined;
+  return [...limits, words.limitBy(personText(care.limitBy), date(care.limitDate ?? ''))].join(', ');
+};
