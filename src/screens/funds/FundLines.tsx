@@ -1,0 +1,87 @@
+import { targetOn } from '../../engine/fund';
+import type { Money, MoneyRules } from '../../engine/money';
+import { addDays } from '../../engine/record';
+import { amounts, date, money, number, roundMoney, w } from '../../words';
+import { Section } from '../parts';
+import { useDesk } from '../shell';
+import type { FundFigures } from './fundFigures';
+
+const words = w.funds;
+const steps = ['inHand', 'pledged', 'hoped'] as const;
+/** Years after the day of the prices that are always shown. */
+const yearsShown = [1, 3];
+
+/** The costs with what pays for each, and what they come to later. */
+export function FundLines({ figures, rules }: { readonly figures: FundFigures; readonly rules: MoneyRules }) {
+  const { fund, target, cover, currency } = figures;
+  const { lines, priced, wanted } = fund.body;
+  const today = useDesk().today();
+  const shown = amounts([...lines.map(({ amount }) => amount), target]);
+  const paid = (minor: number) => (minor === 0 ? '–' : money({ minor, currency }));
+  const then = (day: string): Money => targetOn(target, priced, day, rules.growth);
+  const later = [
+    ...(today > addDays(priced, 30) ? [{ head: words.today, amount: then(today) }] : []),
+    ...yearsShown.map((n) => ({ head: words.inYears(n), amount: then(yearsAfter(priced, n)) })),
+    ...(wanted ? [{ head: words.onDay(date(wanted)), amount: then(wanted) }] : []),
+  ];
+  return (
+    <Section title={words.target}>
+      <table className="plain-table cards">
+        <thead>
+          <tr>
+            <th scope="col">{words.line}</th>
+            <th scope="col" className="of-number">
+              {words.amount}
+            </th>
+            {steps.map((step) => (
+              <th key={step} scope="col" className="of-number">
+                {words.paidBy[step]}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map(({ id, name }, i) => (
+            <tr key={id}>
+              <th scope="row">{name}</th>
+              <td className="of-number" data-head={words.amount}>
+                {shown[i]}
+              </td>
+              {steps.map((step) => (
+                <td key={step} className="of-number" data-head={words.paidBy[step]}>
+                  {paid(cover.lines.get(id)?.[step] ?? 0)}
+                </td>
+              ))}
+            </tr>
+          ))}
+          <tr className="fund-sum">
+            <th scope="row">{words.sum}</th>
+            <td className="of-number" data-head={words.amount}>
+              {shown.at(-1)}
+            </td>
+            {steps.map((step) => (
+              <td key={step} className="of-number" data-head={words.paidBy[step]}>
+                {paid(cover[step])}
+              </td>
+            ))}
+          </tr>
+        </tbody>
+      </table>
+      <table className="plain-table">
+        <caption>
+          {words.later} <span className="soft fund-aside">{words.laterWhat(number(rules.growth * 100, 1))}</span>
+        </caption>
+        <tbody>
+          {later.map(({ head, amount }) => (
+            <tr key={head}>
+              <th scope="row">{head}</th>
+              <td className="of-number">{roundMoney(amount)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Section>
+  );
+}
+
+const yearsAfter = (day: string, n: number): string => `${Number(day.slice(0, 4)) + n}${day.slice(4)}`;

@@ -1,0 +1,150 @@
+import { useState } from 'react';
+import { addPlanned, editPlanned, removePlanned } from '../../actions';
+import type { GiftState } from '../../engine/fund';
+import { isMoney, readMoney } from '../../engine/money';
+import type { Thing } from '../../engine/record';
+import { moneyTyped, number, sayReason, typedNumber, w } from '../../words';
+import { Choice, Choices, Field, Notice, Sheet, SheetActs, Tick } from '../parts';
+import { MoneyField } from '../parts/MoneyField';
+import { say, useDeed, useDesk, useMoney } from '../shell';
+
+const words = w.funds.giftSheet;
+const states: readonly GiftState[] = ['in hand', 'pledged', 'hoped', 'spent', 'lost'];
+
+interface GiftSheetProps {
+  readonly fund: Thing<'fund'>;
+  /** Undefined: a new one. */
+  readonly gift: Thing<'gift'> | undefined;
+  readonly onClose: () => void;
+}
+
+/** One gift: from whom, how much, how sure, when, and what it may pay for. */
+export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
+  const desk = useDesk();
+  const { currency: rulesCurrency, onCurrency, keepCurrency } = useMoney();
+  const from = gift?.body;
+  const { lines, sculpture } = fund.body;
+  const currency = from?.amount.currency ?? lines[0]?.amount.currency ?? rulesCurrency;
+  const [who, setWho] = useState(from?.who ?? '');
+  const [amount, setAmount] = useState(from ? moneyTyped(from.amount) : '');
+  const [state, setState] = useState<GiftState>(from?.state ?? 'hoped');
+  const [chance, setChance] = useState(from?.chance === undefined ? '' : number(from.chance * 100, 1));
+  const [expected, setExpected] = useState(from?.expected ?? '');
+  const [received, setReceived] = useState(from?.received ?? '');
+  const [only, setOnly] = useState<readonly string[]>(from?.only ?? []);
+  const [inKind, setInKind] = useState(from?.inKind ?? false);
+  const [note, setNote] = useState(from?.note ?? '');
+  const [tried, setTried] = useState(false);
+  const { run, refused, busy } = useDeed();
+  const toCome = state === 'pledged' || state === 'hoped';
+  const came = state === 'in hand' || state === 'spent';
+  const read = readMoney(amount, currency);
+  const percent = chance.trim() === '' ? undefined : (typedNumber(chance) ?? Number.NaN);
+  const chanceWrong = toCome && (percent === undefined ? state === 'hoped' : !(percent >= 0 && percent <= 100));
+  const done = (said: string) => {
+    say(said);
+    onClose();
+  };
+
+  const save = () => {
+    setTried(true);
+    if (!who.trim() || !isMoney(read) || chanceWrong) return;
+    const said = {
+      ...{ who: who.trim(), amount: read, state },
+      chance: toCome && percent !== undefined ? percent / 100 : undefined,
+      expected: toCome ? expected || undefined : undefined,
+      received: came ? received || undefined : undefined,
+      only: only.length > 0 ? [...only] : undefined,
+      inKind: inKind ? (true as const) : undefined,
+      note: note.trim() || undefined,
+    };
+    void run(
+      async () => {
+        const kept = await keepCurrency();
+        if (!kept.ok) return kept;
+        return gift
+          ? editPlanned(desk, 'gift', gift.thing, said)
+          : addPlanned(desk, 'gift', { ...said, fund: fund.thing, ...(sculpture ? { sculpture } : {}) });
+      },
+      () => done(words.saved),
+    );
+  };
+  const remove = gift && {
+    word: words.remove,
+    go: () =>
+      void run(
+        () => removePlanned(desk, 'gift', gift.thing),
+        () => done(words.removed),
+      ),
+  };
+
+  return (
+    <Sheet
+      open
+      title={gift ? words.edit : words.add}
+      onClose={onClose}
+      actions={<SheetActs save={words.save} onSave={save} remove={remove} busy={busy} />}
+    >
+      {refused && <Notice kind="problem" title={refused} />}
+      <Field
+        label={words.who}
+        value={who}
+        onChange={setWho}
+        maxLength={200}
+        error={tried && !who.trim() ? words.whoMissing : undefined}
+      />
+      <MoneyField
+        label={words.amount}
+        value={amount}
+        onChange={setAmount}
+        currency={currency}
+        onCurrency={lines.length > 0 || from ? undefined : onCurrency}
+        error={tried && !isMoney(read) ? sayReason(read) : undefined}
+      />
+      <Choice
+        label={words.state}
+        value={state}
+        onChange={setState}
+        options={states.map((one) => ({ value: one, label: w.funds.state[one], detail: w.funds.stateWhat[one] }))}
+      />
+      {toCome && (
+        <>
+          <Field
+            label={words.chance}
+            hint={words.chanceHint[state]}
+            kind="number"
+            value={chance}
+            onChange={setChance}
+            unit="%"
+            maxLength={5}
+            optional={state === 'pledged'}
+            error={tried && chanceWrong ? words.chanceWrong : undefined}
+            short
+          />
+          <Field label={words.expected} kind="date" value={expected} onChange={setExpected} short optional />
+        </>
+      )}
+      {came && (
+        <Field
+          label={words.received}
+          kind="date"
+          value={received}
+          onChange={setReceived}
+          optional={state !== 'in hand'}
+          short
+        />
+      )}
+      {lines.length > 0 && (
+        <Choices
+          label={words.only}
+          hint={words.onlyHint}
+          values={only}
+          onChange={setOnly}
+          options={lines.map(({ id, name }) => ({ value: id, label: name }))}
+        />
+      )}
+      <Tick label={words.inKind} detail={words.inKindWhat} checked={inKind} onChange={setInKind} />
+      <Field label={words.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
+    </Sheet>
+  );
+}
