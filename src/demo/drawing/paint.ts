@@ -10,20 +10,17 @@ export interface Picture {
   readonly pixels: Uint8Array;
 }
 
-/** Ground, stone, water, four browns, three greens, bare metal, scale, outline. */
+/** Ground, stone, water, two browns, two greens, bare metal, scale, outline: each tone more is another line the picture has to keep. */
 export const palette: readonly (readonly [number, number, number])[] = [
   [238, 232, 222],
   [226, 219, 207],
   [176, 170, 160],
   [158, 152, 143],
   [168, 188, 192],
-  [58, 42, 32],
   [74, 53, 39],
   [92, 66, 47],
-  [112, 82, 58],
   [122, 168, 146],
   [142, 186, 162],
-  [164, 202, 180],
   [196, 150, 84],
   [228, 224, 214],
   [34, 26, 22],
@@ -32,15 +29,15 @@ const GROUND = 0;
 const STONE = 2;
 const WATER = 4;
 const BROWN = 5;
-const GREEN = 9;
-const BARE = 12;
-const SCALE = 13;
-const LINE = 14;
+const GREEN = 7;
+const BARE = 9;
+const SCALE = 10;
+const LINE = 11;
 
-/** True for a pixel of one of the three greens. */
+/** True for a pixel of one of the two greens. */
 export const isGreen = (pixel: number): boolean => pixel >= GREEN && pixel < BARE;
 
-/** True for a pixel of one of the four browns. */
+/** True for a pixel of one of the two browns. */
 export const isSound = (pixel: number): boolean => pixel >= BROWN && pixel < GREEN;
 
 /** What covers a zone, each a share 0 to 1 of its drawn area; grown in this order, never over one another. */
@@ -107,7 +104,7 @@ export const paintView = (
       else if (outline.stone.some((s) => holds(s, ux, uy)))
         pixels[place] = STONE + (noiseAt(ux, uy, 15, seed) > 0.55 ? 1 : 0);
       else pixels[place] = GROUND + (y > height * 0.86 ? 1 : 0);
-      if (map[place]) pixels[place] = BROWN + Math.min(3, Math.floor(noiseAt(ux, uy, 100 / 7, seed + 7) * 4.6));
+      if (map[place]) pixels[place] = BROWN + (noiseAt(ux, uy, 100 / 7, seed + 7) > 0.44 ? 1 : 0);
     }
   }
   outline.zones.forEach(({ letter }, i) => {
@@ -123,7 +120,7 @@ export const paintView = (
     };
     lay(cover.scale, 3, () => SCALE);
     lay(cover.bare, 5, () => BARE);
-    lay(cover.green, 11, (v) => GREEN + (v > 0.66 ? 2 : v > 0.55 ? 1 : 0));
+    lay(cover.green, 11, (v) => GREEN + (v > 0.6 ? 1 : 0));
   });
   return { width, height, pixels: drawEdges(map, pixels, width, height) };
 };

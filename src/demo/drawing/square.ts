@@ -2,9 +2,9 @@ import { noiseAt } from '../../engine/chance';
 import type { Picture } from './paint';
 
 const BROWN = 5;
-const GREEN = 9;
-const PALE = 13;
-const DARK = 14;
+const GREEN = 7;
+const PALE = 10;
+const DARK = 11;
 
 /** A sentinel square in its template: a pale rim with a dark tick at every centimetre, and inside it bronze with exactly the stated share of green. */
 export const paintSquare = (green: number, seed: number, width = 200): Picture => {
@@ -17,7 +17,7 @@ export const paintSquare = (green: number, seed: number, width = 200): Picture =
       const edge = Math.min(x, y, width - 1 - x, width - 1 - y);
       if (edge >= rim) {
         inside.push(place);
-        pixels[place] = BROWN + Math.min(3, Math.floor(noiseAt(x, y, width / 3, seed + 7) * 4.6));
+        pixels[place] = BROWN + (noiseAt(x, y, width / 3, seed + 7) > 0.44 ? 1 : 0);
       } else {
         const along = x > y === width - 1 - x > y ? x : y;
         const tick = ((along - rim) * 10) / (width - 2 * rim);
@@ -28,7 +28,6 @@ export const paintSquare = (green: number, seed: number, width = 200): Picture =
   const ranked = inside
     .map((p) => ({ p, v: noiseAt(p % width, Math.floor(p / width), width / 6, seed) }))
     .sort((a, b) => b.v - a.v || a.p - b.p);
-  for (const { p, v } of ranked.slice(0, Math.round(inside.length * green)))
-    pixels[p] = GREEN + (v > 0.66 ? 2 : v > 0.55 ? 1 : 0);
+  for (const { p, v } of ranked.slice(0, Math.round(inside.length * green))) pixels[p] = GREEN + (v > 0.6 ? 1 : 0);
   return { width, height: width, pixels };
 };
