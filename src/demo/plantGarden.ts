@@ -115,12 +115,9 @@ const plant = async (desk: Desk, work: DemoWork): Promise<Planted> => {
     );
     zones.set(letter, added.zone);
   }
-  if (work.insert) {
-    const { zone, material, count, note: said } = work.insert;
+  for (const { zone, note: said, ...insert } of work.inserts ?? []) {
     const of = zones.get(zone);
-    await done(
-      addInsert(desk, sculpture, { material, count, removable: 'not known', note: said, ...(of ? { zone: of } : {}) }),
-    );
+    await done(addInsert(desk, sculpture, { ...insert, count: 1, note: said, ...(of ? { zone: of } : {}) }));
   }
   const photographed = await setUpPhotos(desk, { sculpture, zones, plan: photosOfGarden[number] });
   return { work, sculpture, zones, seen: new Map(), photographed };

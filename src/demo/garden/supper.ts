@@ -104,10 +104,14 @@ export const supper: DemoWork = {
     { zone: 'B', date: '2024-10-10', result: 'clear' },
     { zone: 'B', date: '2024-12-05', result: 'green' },
   ],
-  insert: {
-    zone: 'B',
-    material: 'cast glass',
-    count: 5,
-    note: 'Lenses L2 and L5 are seized in their bezels. One edge chip on L5, known since before 2023. Ask the glass conservator before any heat, shock or solvent comes near.',
-  },
+  inserts: ['L1', 'L2', 'L3', 'L4', 'L5'].map((lens) => {
+    const seized = lens === 'L2' || lens === 'L5';
+    const said = [
+      seized ? 'Seized in its bezel.' : 'Comes out with its gasket.',
+      lens === 'L5' ? 'One edge chip, known since before 2023.' : '',
+      'Ask the glass conservator before any heat, shock or solvent comes near.',
+    ];
+    const note = said.filter(Boolean).join(' ');
+    return { zone: 'B', material: `Cast glass, lens ${lens}`, removable: seized ? 'no' : 'yes', note };
+  }),
 };

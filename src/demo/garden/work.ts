@@ -64,7 +64,12 @@ export interface DemoWork {
   readonly zones: readonly DemoZone[];
   readonly treatments: readonly DemoTreatment[];
   readonly looks: readonly DemoLook[];
-  readonly insert?: { readonly zone: string; readonly material: string; readonly count: number; readonly note: string };
+  readonly inserts?: readonly {
+    readonly zone: string;
+    readonly material: string;
+    readonly removable: 'yes' | 'no';
+    readonly note: string;
+  }[];
   /** Years the Stand-in surveyed. */
   readonly standIn?: readonly number[];
 }

@@ -1,4 +1,5 @@
 import type { Desk } from '../../actions';
+import type { Drawing } from '../photograph';
 
 /** One planted work of the invented garden. */
 export interface PlantedWork {
@@ -12,6 +13,8 @@ export interface PlantedGarden {
   readonly desk: Desk;
   /** By number, SW-01 to SW-06. */
   readonly works: ReadonlyMap<string, PlantedWork>;
+  /** Keeps a drawn picture, to be taken in as a photo. */
+  readonly draw: Drawing;
   /** Things made on the way that another part speaks of later, by a plain name: "campaign SW-02". */
   readonly things: Map<string, string>;
 }
