@@ -64,8 +64,11 @@ export function BidSheet({ file, lines, bid, onClose }: BidSheetProps) {
       note: note.trim() || undefined,
     };
     const keep = async () => {
-      const set = await money.keepCurrency();
-      if (!set.ok) return set;
+      // The currency of this bid becomes that of the collection only where it was just typed and none is set.
+      if (money.currency === currency) {
+        const set = await money.keepCurrency();
+        if (!set.ok) return set;
+      }
       return bid ? editPlanned(desk, 'bid', bid.thing, body) : addPlanned(desk, 'bid', body);
     };
     return run(keep, done(words.saved));

@@ -33,7 +33,7 @@ const withMarks = (items: Items, marks: Readonly<Record<string, ItemState>>): It
 /** Line by line: there, missing or not needed. Each touch is kept at once. */
 export function PaperCheck({ file, of, bid }: PaperCheckProps) {
   const desk = useDesk();
-  const { run, refused, busy } = useDeed();
+  const { run, refused } = useDeed();
   const [letter, setLetter] = useState(false);
   // Touched just now and perhaps not yet read back: the next touch must not write over it.
   const [marks, setMarks] = useState<Readonly<Record<string, ItemState>>>({});
@@ -63,12 +63,12 @@ export function PaperCheck({ file, of, bid }: PaperCheckProps) {
   if (letter)
     return (
       <PaperLetter
+        refused={refused}
         file={file}
         of={of}
         to={file.planned.bid.find(({ thing }) => thing === bid)?.body.who ?? entered?.from}
         missing={standing.missing}
         sent={entered?.letterSent}
-        busy={busy}
         onSent={() => void keep({ letterSent: today }, words.sentSaid)}
         onBack={() => setLetter(false)}
       />

@@ -1,6 +1,6 @@
 import type { PaperItem, PaperOf } from '../../engine/trade';
 import { date, w } from '../../words';
-import { BackIcon, Button } from '../parts';
+import { BackIcon, Button, Notice } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { workName } from './names';
 import type { OpenFile } from './OfCampaign';
@@ -14,26 +14,24 @@ interface PaperLetterProps {
   readonly missing: readonly PaperItem[];
   /** The day it was sent, where it was. */
   readonly sent: string | undefined;
-  readonly busy: boolean;
+  /** Why noting it as sent was refused. */
+  readonly refused: string | undefined;
   readonly onSent: () => void;
   readonly onBack: () => void;
 }
 
 /** What is missing, as a letter: printed, it is all there is on the page. */
-export function PaperLetter({ file, of, to, missing, sent, busy, onSent, onBack }: PaperLetterProps) {
+export function PaperLetter({ file, of, to, missing, sent, refused, onSent, onBack }: PaperLetterProps) {
   const { record, campaign, today } = file;
   const { letter } = words;
   return (
     <>
+      {refused && <Notice kind="problem" title={refused} />}
       <div className="row not-printed">
         <Button icon={<BackIcon />} onClick={onBack}>
           {words.toList}
         </Button>
-        {missing.length > 0 && (
-          <Button disabled={busy} onClick={onSent}>
-            {words.sent}
-          </Button>
-        )}
+        {missing.length > 0 && <Button onClick={onSent}>{words.sent}</Button>}
         {sent && <p className="soft">{words.sentOn(date(sent))}</p>}
       </div>
       {missing.length === 0 ? (
