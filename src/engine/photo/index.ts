@@ -4,7 +4,6 @@ export { type Answers, type Counted, counted } from './answers';
 export { areaFromOutline } from './areaFromOutline';
 export { checkDotsFor, checkDotsIn } from './checkDots';
 export { type Classifier, classifierOf, type PixelClass, pixelClass, type Rgb } from './classifier';
-export { classTable } from './classTable';
 export { type CornerAt, joined, nearestCorner, withCorner, withCornerAfter } from './corners';
 export { coverageNumbers } from './coverageNumbers';
 export { dotsCoverage } from './dotsCoverage';

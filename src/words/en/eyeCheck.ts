@@ -69,7 +69,6 @@ export const eyeCheck = {
   curveWhat: (patches: number) =>
     `All ${patches} patches of this eye. On the thin line the eye says what is true; above it, it says more.`,
   curveTitle: 'What this eye said of patches of known coverage',
-  curveTold: (line: string) => `The thick line, ${line}`,
   axisTrue: 'true coverage, %',
   axisSaid: 'said, %',
   legend: { true: 'says what is true', curve: 'this eye, with its 90 % range', patch: 'a patch' },

@@ -72,9 +72,6 @@ export const holds = {
 
   holdsTitle: 'Its holds',
   spanSince: (what: string, day: string) => `Since ${what}, ${day}`,
-  spanFirst: 'Before',
-  noHoldYet: 'No hold can be told yet.',
-  tableHold: 'Hold',
   tableCoated: 'Coated',
   tableClear: 'Last clear',
   tableGreen: 'First green',

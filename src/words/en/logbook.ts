@@ -43,7 +43,6 @@ export const logbook = {
   ask: 'Not work for one alone',
   askWhat: 'Plan this with a conservator. Write down here what was done, once it is.',
   look: 'Look',
-  lookIn: (letter: string, name: string) => `Look at zone ${letter}, ${name}`,
   results: { clear: 'clear', green: 'green is back', unsure: 'not sure' },
   planned: 'planned',
   hours: (n: string) => `${n} h`,

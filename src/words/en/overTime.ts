@@ -16,7 +16,6 @@ export const overTime = {
   index: 'Condition index',
   active: { green: 'Active green', bare: 'Bare metal', scale: 'Hard-water scale' },
   actionLevel: (level: string) => `action level ${level}`,
-  noneEver: 'None was ever seen.',
 
   subject: {
     index: 'The condition index',

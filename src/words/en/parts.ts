@@ -8,7 +8,6 @@ export const parts = {
   leaveOff: 'Leave off',
   notKnown: 'not known',
   notLooked: 'not looked at',
-  photoErased: (day: string, reason: string) => `This photo was erased on ${day}: ${reason}`,
   photoElsewhere: 'This photo is not on this device.',
   photoAway: (day: string, bag: string) =>
     day === '' ? `This photo is in the bag ${bag}.` : `This photo is in the bag of ${day}: ${bag}`,

@@ -56,7 +56,6 @@ export const photos = {
     'not shown': 'The browser that took it in could not show it. It is kept as it came.',
   },
 
-  sheetTitle: (what: string) => what,
   where: 'What it shows',
   whereStation: 'Station',
   whereSquare: 'Square',

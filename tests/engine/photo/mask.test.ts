@@ -5,14 +5,12 @@ import {
   checkDotsFor,
   checkDotsIn,
   classifierOf,
-  classTable,
   isRefused,
   maskCoverage,
   type Outline,
   pixelClass,
   type Rgb,
 } from '../../../src/engine/photo';
-import { seeded } from '../../files/seeded';
 
 const green: Rgb[] = [
   [112, 150, 128],
@@ -71,32 +69,6 @@ describe('Green and sound told apart by tapped colours', () => {
     const glaring: Rgb[] = [...sound.slice(1), [255, 255, 250]];
     expect(refusedFor(green, glaring)[0]?.params).toEqual({ sort: 'sound', usable: 2, least: 3 });
     expect(refusedFor([], [])).toHaveLength(2);
-  });
-
-  it('has a table that agrees with the sums but within a step of a border', () => {
-    const made = classifier();
-    const table = classTable(made);
-    expect(table).toHaveLength(2 ** 24);
-    const random = seeded(3);
-    let differing = 0;
-    const tried = 50_000;
-    for (let i = 0; i < tried; i++) {
-      const [r, g, b] = [random.below(256), random.below(256), random.below(256)];
-      const at = table[(r << 16) | (g << 8) | b];
-      if (at === made.classOf(r, g, b)) continue;
-      differing++;
-      const lower = [r, g, b].map((v) => Math.max(0, v - 1)) as [number, number, number];
-      const between = [0, 1, 2, 3, 4, 5, 6, 7].map((bits) =>
-        made.classOf(
-          (bits & 1 ? lower : [r, g, b])[0] as number,
-          (bits & 2 ? lower : [r, g, b])[1] as number,
-          (bits & 4 ? lower : [r, g, b])[2] as number,
-        ),
-      );
-      expect(between).toContain(at);
-    }
-    expect(differing).toBeGreaterThan(0);
-    expect(differing / tried).toBeLessThan(0.005);
   });
 });
 
