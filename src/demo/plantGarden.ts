@@ -75,7 +75,10 @@ export const plantGarden = async (
       },
     })),
     ...works.flatMap((planted) => eventsOf(desk, planted, drawing, (name) => setSurveyor(name), people, turn, things)),
-    ...planEvents({ desk, works: new Map(works.map((planted) => [planted.work.number, planted])), things }),
+    ...planEvents({
+      ...{ desk, things, draw: drawing },
+      works: new Map(works.map((planted) => [planted.work.number, planted])),
+    }),
   ];
   // Sorting is stable: on one day, what the tables list first happened first.
   for (const { day, run } of events.sort((a, b) => a.day.localeCompare(b.day))) {
