@@ -1,12 +1,13 @@
 import { useState } from 'react';
-import { plannedAll, type SculptureRow, sculptureList, tripwiresMet } from '../../actions';
+import { plannedAll, sculptureList, tripwiresMet } from '../../actions';
 import type { Thing } from '../../engine/record';
 import type { TripwireStanding } from '../../engine/watch';
-import { type NameOfThing, w } from '../../words';
+import { w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
 import { TripwiresMet } from '../parts/TripwiresMet';
+import { namesOfWorks } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { AnswerSheet } from './AnswerSheet';
 import { DecisionCard } from './DecisionCard';
@@ -36,7 +37,7 @@ export function DecisionsScreen({ sculpture }: { readonly sculpture?: string | u
         actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
       />
     );
-  const names = namesOf(works, wires.zones);
+  const names = namesOfWorks(works, wires.zones);
   const here = planned.decision.filter(({ body }) => sculpture === undefined || body.sculpture === sculpture);
   const hold = here.filter(({ body }) => !body.replacedBy).sort(latestFirst);
   const earlier = here.filter(({ body }) => body.replacedBy).sort(latestFirst);
@@ -124,14 +125,6 @@ export function DecisionsScreen({ sculpture }: { readonly sculpture?: string | u
     </Page>
   );
 }
-
-const namesOf = (works: readonly SculptureRow[], zones: ReadonlyMap<string, Thing<'zone'>['body']>): NameOfThing => {
-  const titles = new Map(works.map(({ thing, body }) => [thing, `${body.number} ${body.title}`.trim()]));
-  return (thing) => {
-    const zone = zones.get(thing);
-    return zone ? w.thenAndNow.zoneNamed(zone.letter, zone.name) : titles.get(thing);
-  };
-};
 
 const replacedBy = ({ body }: Thing<'decision'>, all: readonly Thing<'decision'>[]): string => {
   const next = all.find(({ thing }) => thing === body.replacedBy);

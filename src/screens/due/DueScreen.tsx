@@ -6,12 +6,13 @@ import { date, type NameOfThing, w } from '../../words';
 import { AddIcon, Button, Choice, EmptyState, Page, Reading, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
+import { namesOfWorks } from '../parts/thingNames';
 import { pathTo, say, UnderWay, useDeed, useDesk, useQuestion } from '../shell';
 import { AnswerDueSheet } from './AnswerDueSheet';
 import { byWalk } from './byWalk';
 import { CalendarSheet } from './CalendarSheet';
 import { DueRow } from './DueRow';
-import { dueTitle, namesOf } from './dueText';
+import { dueTitle } from './dueText';
 import { RecallList } from './RecallList';
 import { TaskSheet } from './TaskSheet';
 import '../parts/lines.css';
@@ -38,7 +39,7 @@ export function DueScreen() {
         <Reading>{words.reading}</Reading>
       </Page>
     );
-  const names = namesOf(things);
+  const names = namesOfWorks(things.works, things.zones);
   const answer = (due: DueStanding) => {
     if (due.sort === 'task')
       return () => setOpened({ what: 'task', task: things.tasks.find(({ thing }) => thing === due.about) });

@@ -5,15 +5,6 @@ import { pathTo } from '../shell';
 
 const words = w.due;
 
-/** Titles of works and names of zones. */
-export const namesOf = ({ works, zones }: Pick<DueThings, 'works' | 'zones'>): NameOfThing => {
-  const titles = new Map(works.map(({ thing, body }) => [thing, `${body.number} ${body.title}`.trim()]));
-  return (thing) => {
-    const zone = zones.get(thing);
-    return zone ? w.thenAndNow.zoneNamed(zone.letter, zone.name) : titles.get(thing);
-  };
-};
-
 /** "Zones A, B and D"; nothing where it is about the whole. */
 export const zonesText = ({ zones: named }: Due, zones: DueThings['zones']): string | undefined => {
   const letters = named.flatMap((zone) => zones.get(zone)?.letter ?? []);

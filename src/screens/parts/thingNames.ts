@@ -25,3 +25,15 @@ export const thingNames = (
   ]);
   return (thing) => names.get(thing);
 };
+
+/** Number and title of a work, letter and name of a zone, over the whole collection. */
+export const namesOfWorks = (
+  works: readonly { readonly thing: string; readonly body: { readonly number: string; readonly title: string } }[],
+  zones: ReadonlyMap<string, Thing<'zone'>['body']>,
+): NameOfThing => {
+  const titles = new Map(works.map(({ thing, body }) => [thing, `${body.number} ${body.title}`.trim()]));
+  return (thing) => {
+    const zone = zones.get(thing);
+    return zone ? w.thenAndNow.zoneNamed(zone.letter, zone.name) : titles.get(thing);
+  };
+};

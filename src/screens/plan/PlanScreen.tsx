@@ -1,8 +1,9 @@
 import { plannedAll, sculptureList } from '../../actions';
-import { w } from '../../words';
+import { currency as inWords, w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { Now } from './Now';
 import { standsAt } from './standsAt';
 import './plan.css';
 
@@ -25,9 +26,7 @@ export function PlanScreen() {
   return (
     <Page title={words.title} lead={words.lead}>
       <div className="plan-columns">
-        <Section title={words.now}>
-          <LinkLines rows={[{ to: pathTo.due(), name: words.due, what: words.dueWhat }]} />
-        </Section>
+        <Now works={works} />
         <Section title={words.works}>
           {works.length === 0 ? (
             <EmptyState
@@ -61,7 +60,7 @@ export function PlanScreen() {
               { to: pathTo.budget(), name: words.budget, what: words.budgetWhat },
               { to: pathTo.funds(), name: words.funds, what: words.fundsWhat(planned.fund.length) },
               { to: pathTo.decisions(), name: words.decisions, what: words.decisionsWhat(planned.decision.length) },
-              { to: pathTo.money(), name: words.rules, what: words.rulesWhat(currency) },
+              { to: pathTo.money(), name: words.rules, what: words.rulesWhat(currency && inWords(currency)) },
             ]}
           />
         </Section>

@@ -25,13 +25,18 @@ const places = [
   { to: pathTo.settings(), word: w.shell.nav.settings, Picture: SettingsIcon, under: [] },
 ] as const;
 
+/** Screens of one work that belong to its plan. */
+const planOfWork = /^\/sculpture\/[^/]+\/(?:plan|options|care-day|season|method-sheet|metal|campaigns|inserts|access)$/;
+
 /** The six places of the app: a bar at the foot on a tablet held upright, a rail on the side of the hand where it is wide. */
 export function Nav() {
   const [here] = useLocation();
   return (
     <nav className="nav not-printed" aria-label={w.shell.nav.label}>
       {places.map(({ to, word, Picture, under }) => {
-        const open = here === to || (to !== '/' && here.startsWith(`${to}/`)) || under.some((u) => here.startsWith(u));
+        const open = planOfWork.test(here)
+          ? to === pathTo.plan()
+          : here === to || (to !== '/' && here.startsWith(`${to}/`)) || under.some((u) => here.startsWith(u));
         return (
           <Link key={to} href={to} className="nav-place" aria-current={open ? 'page' : undefined}>
             <Picture />

@@ -14,6 +14,10 @@ export const plan = {
   store: 'Things and people',
   due: 'What is due',
   dueWhat: 'Everything with a date, by date and by walk.',
+  dueMany: (over: number, now: number, soon: number) =>
+    over + now + soon === 0
+      ? 'Nothing within a month.'
+      : `${[over > 0 && `${over} past the day`, now > 0 && `${now} now`, soon > 0 && `${soon} within a month`].filter(Boolean).join(', ')}.`,
   year: 'Plan of the year',
   yearWhat: 'Which work gets a round, a look, a wax; lift days; the hours it takes.',
   sitePlan: 'Plan of the site',
