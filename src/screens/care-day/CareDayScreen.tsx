@@ -11,10 +11,11 @@ import { AirEntry, isTime } from './AirEntry';
 import { emptyAir, readingOf } from './airDraft';
 import { type CareOf, coatingsInStore, readingsOf, useCareOf, usualTin } from './careOfWork';
 import { ForbiddenHere } from './ForbiddenHere';
-import { GateAnswer } from './GateAnswer';
+import { GateAnswer, GateWord } from './GateAnswer';
 import { GoOnSheet } from './GoOnSheet';
 import { ReadingsTable } from './ReadingsTable';
 import { RecordSheet } from './RecordSheet';
+import '../parts/lines.css';
 import './careDay.css';
 
 const words = w.careDay;
@@ -82,9 +83,18 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
       lead={words.lead}
       back={{ to: pathTo.planOfWork(sculpture), label: w.plan.ofWork.title }}
       actions={
-        <Button kind={ofDay.length > 0 ? 'main' : 'plain'} size="round" onClick={() => setOpen('record')}>
-          {words.record}
-        </Button>
+        gate ? (
+          <>
+            <GateWord gate={gate} />
+            <Button kind="main" size="round" disabled={busy} onClick={() => keep()}>
+              {words.keep}
+            </Button>
+          </>
+        ) : (
+          <Button kind={ofDay.length > 0 ? 'main' : 'plain'} size="round" onClick={() => setOpen('record')}>
+            {words.record}
+          </Button>
+        )
       }
     >
       <ForbiddenHere sculpture={sculpture} sheet={planned.methodSheet[0]} />
@@ -102,27 +112,22 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
         <div className="stack">
           <GateAnswer gate={gate} />
           {refused && open !== 'go on' && <Notice kind="problem" title={refused} />}
-          {gate && (
+          {gate && gate.says !== 'go' && (
             <div className="row by-hand not-printed">
-              <Button kind="main" size="round" disabled={busy} onClick={() => keep()}>
-                {words.keep}
+              <Button size="round" disabled={busy} onClick={() => setOpen('go on')}>
+                {words.goOn}
               </Button>
-              {gate.says !== 'go' && (
-                <Button size="round" disabled={busy} onClick={() => setOpen('go on')}>
-                  {words.goOn}
-                </Button>
-              )}
             </div>
           )}
           <Section title={day === today ? words.readings : words.readingsOf(date(day))}>
             {ofDay.length === 0 ? (
               <p className="soft">{words.readingsNone}</p>
             ) : (
-              <ReadingsTable title="" readings={ofDay} open />
+              <ReadingsTable readings={ofDay} open />
             )}
             {before.length > 0 && (
               <Fold show={words.readingsEarlier} hide={words.readingsEarlierHide} alsoOnPaper whenOpened>
-                <ReadingsTable title="" readings={before} withDay />
+                <ReadingsTable readings={before} withDay />
               </Fold>
             )}
           </Section>

@@ -11,6 +11,17 @@ const GoIcon = () => (
 );
 const pictures = { go: GoIcon, wait: CautionIcon, 'not today': StopIcon } as const;
 
+/** The word alone, at the foot, in view while the numbers are stepped; it is read out where it is explained. */
+export function GateWord({ gate }: { readonly gate: Gate }) {
+  const Picture = pictures[gate.says];
+  return (
+    <p className="gate-word grow" aria-hidden="true">
+      <Picture />
+      <span>{words.says[gate.says]}</span>
+    </p>
+  );
+}
+
 /** Go, wait or not today, in a word that is read at arm's length, with what it rests on. */
 export function GateAnswer({ gate }: { readonly gate: Gate | undefined }) {
   if (!gate)

@@ -9,6 +9,7 @@ import { whenDone, whereDone, whoDid } from '../parts/treatmentText';
 import { pathTo } from '../shell';
 import { NotHere } from './CareDayScreen';
 import { useCareOf } from './careOfWork';
+import '../parts/lines.css';
 import '../parts/plainTable.css';
 
 const words = w.careDay.metal;
@@ -46,7 +47,7 @@ function Ledger({ record }: { readonly record: SculptureRecord }) {
             </Notice>
           )}
           <table className="plain-table cards">
-            <caption>{words.title}</caption>
+            <caption className="unseen">{words.title}</caption>
             <thead>
               <tr>
                 {[words.when, words.how, words.where, words.m2, words.who].map((head) => (

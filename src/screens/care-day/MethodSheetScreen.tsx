@@ -9,7 +9,7 @@ import { pathTo } from '../shell';
 import { NotHere } from './CareDayScreen';
 import { useCareOf } from './careOfWork';
 import { MethodSheetEntry } from './MethodSheetEntry';
-import './careDay.css';
+import '../parts/lines.css';
 
 const words = w.careDay.methods;
 

@@ -10,7 +10,8 @@ const words = w.careDay;
 const heads = words.table;
 
 interface ReadingsTableProps {
-  readonly title: string;
+  /** Where it is not the section's own. */
+  readonly title?: string;
   readonly readings: readonly Thing<'weather'>[];
   /** Of several days: the day stands beside the time. */
   readonly withDay?: boolean;
@@ -26,7 +27,7 @@ export function ReadingsTable({ title, readings, withDay = false, open = false }
     <>
       {refused && <Notice kind="problem" title={refused} />}
       <table className="plain-table cards figures">
-        <caption>{title}</caption>
+        <caption className={title ? undefined : 'unseen'}>{title ?? words.readings}</caption>
         <thead>
           <tr>
             {[heads.time, heads.air, heads.humidity, heads.surface, heads.margin, heads.said].map((head) => (

@@ -9,7 +9,7 @@ import { NotHere } from './CareDayScreen';
 import { type CareOf, readingsOf, useCareOf } from './careOfWork';
 import { ReadingsTable } from './ReadingsTable';
 import { SeasonTable } from './SeasonTable';
-import './careDay.css';
+import '../parts/lines.css';
 
 const words = w.careDay.season;
 

@@ -35,7 +35,8 @@ export function SeasonTable({ record, treatments, readings }: SeasonTableProps) 
     rows.some(({ cells }) => cells[column] !== ''),
   );
   return (
-    <table className="plain-table cards">
+    <table className="plain-table cards season">
+      <caption className="unseen">{words.done}</caption>
       <thead>
         <tr>
           <th scope="col">{words.when}</th>

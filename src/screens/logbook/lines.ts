@@ -93,16 +93,18 @@ const lineOfRound = ({ thing, body }: Thing<'round'>): LogLine => ({
   note: body.note,
 });
 
-/** Everything that was done, seen and happened, the last first. */
+/** Everything that was done, seen and happened, the last first; of one day, what was written down last. */
 export const linesOf = (record: SculptureRecord, planned: Planned): readonly LogLine[] =>
   [
     ...record.treatments.map((treatment) => lineOfTreatment(record, treatment, planned.weather)),
     ...record.looks.map((look) => lineOfLook(record, look)),
     ...record.rounds.map(lineOfRound),
     ...linesOfPlanned(record, planned),
-  ].sort((a, b) =>
-    vagueDateOrder(a.date) < vagueDateOrder(b.date) ? 1 : vagueDateOrder(a.date) > vagueDateOrder(b.date) ? -1 : 0,
-  );
+  ]
+    .reverse()
+    .sort((a, b) =>
+      vagueDateOrder(a.date) < vagueDateOrder(b.date) ? 1 : vagueDateOrder(a.date) > vagueDateOrder(b.date) ? -1 : 0,
+    );
 
 /** What was put on last that has a product: what "the same as last time" means. */
 export const lastProduct = (record: SculptureRecord, without: string | undefined): LastProduct | undefined =>
