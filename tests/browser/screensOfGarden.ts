@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { type Entry, idPart } from '../../src/engine/record';
 import { w } from '../../src/words';
+import { screensOfCare } from './screensOfCare';
 import { built } from './server';
 
 export interface Screen {
@@ -171,6 +172,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     },
     ...photographed(entries),
     ...read(entries),
+    ...screensOfCare(entries),
     ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
   ];
