@@ -1,7 +1,7 @@
 import type { FindingScore, ZoneScore } from '../condition';
 import { type Money, times } from '../money';
 import type { BodyOf } from '../record';
-import { kindOf, settles, treatmentOf, type WorkEffect, workEffectOf } from '../trade';
+import { kindOf, settles, type WorkEffect, workEffectOf } from '../trade';
 import type { Way } from './front';
 import { type Loss, lossOf } from './lossOf';
 
@@ -24,11 +24,11 @@ export interface ZoneWay extends Way {
 
 const priced = (prices: readonly Price[], type: string): boolean => prices.some((price) => price.type === type);
 
-/** Works with a price that take something away here. At a stop word only those a conservator leads. */
+/** Works with a price that take something away here; none at a stop word, before a conservator has spoken. */
 const worksFor = ({ score, stopWord }: ZoneToTreat, prices: readonly Price[]): readonly WorkEffect[] =>
   [...new Set(prices.map(({ type }) => type))].flatMap((type) => {
     const effect = workEffectOf(type);
-    if (!effect || (stopWord && !treatmentOf(type)?.askConservator)) return [];
+    if (!effect || stopWord) return [];
     const helps = score.findings.some((finding) => finding.loss > 0 && takesAway(effect, finding));
     return helps || prices.some((price) => workEffectOf(price.type)?.with === type) ? [effect] : [];
   });

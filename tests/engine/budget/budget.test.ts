@@ -80,14 +80,20 @@ describe('the budget of a year', () => {
     expect(left.map(({ zone, why }) => [zone, why.code])).toEqual([['zone/B', 'budget: no work for it']]);
   });
 
-  it('never washes or waxes where a stop word was seen, and leaves what a conservator leads in', () => {
+  it('plans no work at all where a stop word was seen, before the conservator has spoken', () => {
     const zones = [toTreat('A', 1, [worn, green('10')], { stopWord: true })];
-    expect(plan(weighed(zones, [price('wax', 40)]), 10_000).done).toEqual([]);
-    expect(plan(weighed(zones, [price('wax', 40)]), 10_000).left.map(({ why }) => why.code)).toEqual([
-      'budget: stop word',
+    const all = weighed(zones, [price('wax', 40), price('repatination', 400)]);
+    expect(plan(all, 10_000).done).toEqual([]);
+    expect(plan(all, 10_000).left.map(({ why }) => why.code)).toEqual(['budget: stop word']);
+  });
+
+  it('says where a conservator leads the work', () => {
+    const zones = [toTreat('A', 1, [worn]), toTreat('B', 1, [green('10')])];
+    const { done } = plan(weighed(zones, [price('wax', 40), price('local treatment', 400)]), 10_000);
+    expect(done.map(({ types, askFirst }) => [types, askFirst])).toEqual([
+      [['wax'], false],
+      [['local treatment'], true],
     ]);
-    const led = plan(weighed(zones, [price('local treatment', 400)]), 10_000).done;
-    expect(led.map(({ types, askFirst }) => [types, askFirst])).toEqual([[['local treatment'], true]]);
   });
 
   it('pays what is paid once for a work only once, and only where the work is treated', () => {
