@@ -7,6 +7,7 @@ const packages = [
   'libimage-exiftool-perl',
   'openssl',
   'poppler-utils',
+  'python3-icalendar',
   'python3-jsonschema',
   'python3-pil',
   'r-base-core',

@@ -12,6 +12,7 @@ import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { AnswerSheet } from './AnswerSheet';
 import { DecisionCard } from './DecisionCard';
 import { type DecisionAsked, DecisionSheet } from './DecisionSheet';
+import '../parts/plainTable.css';
 import './decisions.css';
 
 const words = w.decisions;

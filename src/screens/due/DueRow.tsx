@@ -3,7 +3,7 @@ import type { DueThings } from '../../actions';
 import type { DueStanding } from '../../engine/watch';
 import { date, type NameOfThing, w } from '../../words';
 import { Button, OnIcon, StopIcon } from '../parts';
-import { dueSentences, dueTitle, placeOf, zonesText } from './dueText';
+import { dueInShort, dueTitle, placeOf, zonesText } from './dueText';
 
 const words = w.due;
 
@@ -33,7 +33,7 @@ export function DueRow({ due, zones, names, withoutWork, onAnswer }: DueRowProps
         {due.sort === 'danger' && <StopIcon />} {title}
       </span>
       {where && <span className="line-detail">{where}</span>}
-      <span className="line-detail soft">{dueSentences(due, names).join(' ')}</span>
+      <span className="line-detail soft">{dueInShort(due, names)}</span>
     </span>
   );
   return (

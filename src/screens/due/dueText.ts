@@ -24,6 +24,14 @@ export const dueSentences = ({ sort, reasons }: Due, names: NameOfThing): readon
   ...new Set((sort === 'task' ? reasons.slice(1) : reasons).map((reason) => sayReason(reason, names))),
 ];
 
+/** The same for a line of a list: why a look tells most on its day is said where it is answered, and where it is made. */
+export const dueInShort = (due: Due, names: NameOfThing): string => {
+  const { sort, reasons } = due;
+  const long = sort === 'look' || sort === 'wax';
+  const kept = long ? reasons.filter(({ code }) => code.startsWith('due: ')) : reasons;
+  return dueSentences({ ...due, reasons: kept }, names).join(' ');
+};
+
 /** Where it is done; undefined where it is done here. */
 export const placeOf = ({ sort, about, sculpture }: DueStanding): string | undefined => {
   const isOf = (kind: string): boolean => about.startsWith(`${kind}/`);

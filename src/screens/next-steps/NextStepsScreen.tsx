@@ -1,9 +1,11 @@
 import { useMemo, useState } from 'react';
-import { firmnessOf, needList, openPersonChecks, sculptureList } from '../../actions';
+import { firmnessOf, needList, openPersonChecks, sculptureList, tripwiresMet } from '../../actions';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
+import { TripwiresMet } from '../parts/TripwiresMet';
+import { namesOfWorks } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { HowFirm } from './HowFirm';
 import { namesIn } from './namesIn';
@@ -24,6 +26,7 @@ export function NextStepsScreen() {
   const firmness = useQuestion(firmnessOf(desk)) ?? null;
   const checks = useQuestion(openPersonChecks(desk));
   const works = useQuestion(sculptureList(desk));
+  const tripwires = useQuestion(tripwiresMet(desk));
   const [only, setOnly] = useState(all);
   const needs = need?.needs;
   const names = useMemo(() => namesIn(works ?? [], needs ?? []), [works, needs]);
@@ -64,6 +67,13 @@ export function NextStepsScreen() {
         </LinkButton>
       </div>
       {people.length > 0 && <PeopleFirst people={people} names={names} />}
+      {tripwires && (
+        <TripwiresMet
+          open={tripwires.open.filter(({ decision }) => only === all || decision.body.sculpture === only)}
+          names={namesOfWorks(works, tripwires.zones)}
+          to={pathTo.decisions(only === all ? undefined : only)}
+        />
+      )}
       {nothing ? (
         workingOut === 0 && (
           <EmptyState

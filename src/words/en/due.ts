@@ -24,7 +24,7 @@ export const due = {
     danger: 'Danger to people',
     incident: 'Incident open',
     'hot day': 'Day of hot work open',
-    tripwire: 'A mind to be changed',
+    tripwire: 'Tripwire of a decision',
     warranty: 'Look before the warranty ends',
     watch: 'Look after the treatment',
     look: 'Look',

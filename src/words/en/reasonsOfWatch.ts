@@ -11,6 +11,13 @@ const months = (s: Params): string =>
 
 const heldFrom = (s: Params): string => `The coating of ${s.day('date')} held ${months(s)}`;
 
+/** Own words at the head of a sentence: their own full stop is left off. */
+const said = (s: Params, key: string): string =>
+  s
+    .text(key)
+    .trim()
+    .replace(/[.\s]+$/, '');
+
 /** What a tripwire of a form asks for, by the name of its field. */
 const asked: Readonly<Record<string, string>> = { zone: 'a zone', level: 'a level', by: 'a day' };
 
@@ -52,10 +59,10 @@ export const reasonsOfWatch = {
   'tripwire: sort not known': (s) =>
     `“${s.text('sort')}” is not known to this version, and is not watched here. A newer version does.`,
 
-  'due: danger': (s) => `${s.text('what')}. Open since ${s.day('date')}, until a named person closes it.`,
-  'due: incident open': (s) => `${s.text('what')}. Written down on ${s.day('date')} and still open.`,
-  'due: incident with danger': (s) => `${s.text('what')}. People may be in danger. Written down on ${s.day('date')}.`,
-  'due: tripwire': (s) => `What would change a mind has come: “${s.text('title')}”, seen ${s.day('date')}.`,
+  'due: danger': (s) => `${said(s, 'what')}. Open since ${s.day('date')}, until a named person closes it.`,
+  'due: incident open': (s) => `${said(s, 'what')}. Written down on ${s.day('date')} and still open.`,
+  'due: incident with danger': (s) => `${said(s, 'what')}. People may be in danger. Written down on ${s.day('date')}.`,
+  'due: tripwire': (s) => `“${s.text('title')}”: what would change it has come, seen ${s.day('date')}.`,
   'due: look': (s) =>
     `A look from the ground at ${s.times('count', 'zone', 'zones')} tells most about ${s.day('date')}.`,
   'due: wax': (s) => `${s.times('count', 'zone', 'zones')} to wax again, the first by ${s.day('date')}.`,
@@ -72,7 +79,7 @@ export const reasonsOfWatch = {
   'due: agreement': (s) => `Agreed with ${s.text('who')} on ${s.day('date')}; go through it together.`,
   'due: product': (s) => `${s.text('name')} is good until ${s.day('date')}.`,
   'due: loan back': (s) => `The loan with ${s.text('to')} ends on ${s.day('date')}. Make a round when it is back.`,
-  'due: task': (s) => `${s.text('what')}.`,
+  'due: task': (s) => `${said(s, 'what')}.`,
   'due: lift': (s) => `The lift is planned for ${s.day('date')}.`,
   'due: gift': (s) => `${s.text('who')}: ${s.text('state')}, expected on ${s.day('date')}.`,
   'due: hot day open': (s) => `The day of hot work of ${s.day('date')} was not closed.`,
