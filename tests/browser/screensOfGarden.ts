@@ -4,6 +4,7 @@ import { gunzipSync } from 'node:zlib';
 import { type Entry, idPart } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { screensOfCare } from './screensOfCare';
+import { screensOfDecisions } from './screensOfDecisions';
 import { built } from './server';
 
 export interface Screen {
@@ -173,6 +174,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     ...photographed(entries),
     ...read(entries),
     ...screensOfCare(entries),
+    ...screensOfDecisions(entries),
     ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
   ];

@@ -73,7 +73,7 @@ export const dueThings = (desk: Desk): Question<DueThings> =>
       const { record } = first.value;
       holds.set(thing, first.value.holds);
       const known = { record, holds: first.value.holds, advice: advice.value };
-      due.push(...dueOfRecord(known, { yearPlans: lists.yearPlan, today }));
+      due.push(...dueOfRecord(known, { yearPlans: lists.yearPlan, moves: lists.move, today }));
       due.push(...dueAfterTreatment(record, lists.campaign, today));
     }
     const value: DueThings = {

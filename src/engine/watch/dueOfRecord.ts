@@ -15,6 +15,8 @@ export interface WorkKnown {
 
 export interface RecordDueOptions {
   readonly yearPlans: readonly Thing<'yearPlan'>[];
+  /** What is away on loan is neither looked at nor waxed nor walked round here. */
+  readonly moves?: readonly Thing<'move'>[];
   readonly today: string;
 }
 
@@ -122,10 +124,18 @@ const dangers = ({ record }: WorkKnown): Due[] =>
       reasons: [because('due: danger', { what: body.what, date: body.opened })],
     }));
 
+const isAway = (work: string, moves: readonly Thing<'move'>[], today: string): boolean =>
+  moves.some(
+    ({ body }) =>
+      body.sculpture === work && body.sort === 'loan out' && body.left <= today && (body.back ?? '9999') > today,
+  );
+
 /** What the surface itself asks for: looks, waxes, the next round, and what could hurt someone. */
-export const dueOfRecord = (known: WorkKnown, options: RecordDueOptions): readonly Due[] => [
-  ...dangers(known),
-  ...looks(known, options.today),
-  ...waxes(known, options.today),
-  ...rounds(known, options),
-];
+export const dueOfRecord = (known: WorkKnown, options: RecordDueOptions): readonly Due[] => {
+  const { moves = [], today } = options;
+  const here = !isAway(known.record.sculpture.thing, moves, today);
+  return [
+    ...dangers(known),
+    ...(here ? [...looks(known, today), ...waxes(known, today), ...rounds(known, options)] : []),
+  ];
+};

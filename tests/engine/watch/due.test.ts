@@ -99,6 +99,19 @@ describe('what the surface asks for', () => {
     expect(due([], [plan(2026, { survey: 'none' })])[0]?.day).toBe('2027-05-12');
   });
 
+  it('a work that is away on loan is not looked at here, until it is back', () => {
+    const loan = (back?: string) =>
+      planned('move', 'm', {
+        ...{ sculpture: work, sort: 'loan out', from: 'the quay', to: 'the hall', left: '2026-09-01' },
+        ...(back ? { back } : {}),
+      });
+    const known = { record, holds: [], advice: [advice(zoneA, look('2026-10-20'))] };
+    const sorts = (move: ReturnType<typeof loan>) =>
+      dueOfRecord(known, { yearPlans: [], moves: [move], today }).map(({ sort }) => sort);
+    expect(sorts(loan())).toEqual([]);
+    expect(sorts(loan('2026-10-01'))).toEqual(['look', 'round']);
+  });
+
   it('a danger that nobody closed is due from the day it was opened', () => {
     const open = planned('personCheck', 'p', { sculpture: work, what: 'A loose finger', opened: '2026-09-01' });
     const found = due([], [], { ...record, personChecks: [open] });

@@ -165,10 +165,24 @@ describe('did it hold?', () => {
     expect(held?.before.map(({ start }) => start)).toEqual(['2023-05-25', '2022-05-19', '2021-05-20']);
   });
 
-  it('shorter, not sure, too early: never more than the looks tell', () => {
+  it('shorter, where it came back sooner than it ever did before', () => {
+    const long = tended({
+      treatments: [{ type: 'wax', date: '2021-05-20' }, ...strip],
+      looks: [
+        { date: '2021-05-28', result: 'clear' },
+        { date: '2021-11-28', result: 'clear' },
+        { date: '2021-12-20', result: 'green' },
+        { date: '2023-09-30', result: 'clear' },
+        { date: '2023-10-20', result: 'green' },
+      ],
+    });
+    expect(didItHold(holdsOf(long, today), treated, '2023-09-04')[0]?.word).toBe('shorter');
+  });
+
+  it('not sure, too early: never more than the looks tell', () => {
     expect(after(['2023-09-30', 'clear'], ['2023-10-20', 'green'])?.word).toBe('not sure');
     expect(after(['2023-09-30', 'clear'])?.word).toBe('too early');
-    expect(after()?.word).not.toBe('longer');
+    expect(after()?.word).toBe('nothing to compare');
   });
 
   it('says so where there is nothing before to set beside it', () => {
