@@ -119,7 +119,7 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/agreement': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
   'engine/firmness': { imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition'] },
   'engine/site': { imports: ['engine/record', 'engine/trade'] },
-  'engine/colour': { imports: ['engine/chance', 'engine/record', 'engine/trade'] },
+  'engine/colour': { imports: ['engine/chance', 'engine/record', 'engine/trade'], packages: ['culori'] },
   'engine/photo': {
     imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition', 'engine/colour'],
   },
