@@ -1,9 +1,9 @@
 import type { Picture } from './paint';
 
-const BROWNS = [5, 6, 7] as const;
+const BROWNS = [5, 6] as const;
 const GLASS = 4;
-const PALE = 13;
-const DARK = 14;
+const PALE = 10;
+const DARK = 11;
 
 /** A glass lens in its bezel, from the front; with a chip at its lower left edge, and a spot of light that tells two photos apart. */
 export const paintLens = (
@@ -17,7 +17,7 @@ export const paintLens = (
       const out = Math.hypot(x - middle, y - middle) / middle;
       const onChip = chip && Math.hypot(x - width * 0.28, y - width * 0.72) < width * 0.035;
       const onLight = Math.hypot(x - width * (0.4 + light / 50), y - width * 0.36) < width * 0.06;
-      pixels[y * width + x] = onChip ? DARK : colourAt(out, onLight, Math.floor(y / 6) % 3);
+      pixels[y * width + x] = onChip ? DARK : colourAt(out, onLight, Math.floor(y / 40) % 2);
     }
   }
   return { width, height: width, pixels };

@@ -1,10 +1,10 @@
 import { addPlanned, editPlanned, keepPhoto, setPlanned } from '../../actions';
 import { sameIn } from '../../engine/heat';
-import { asThing, type BodyOf, nameOf, type Thing } from '../../engine/record';
+import { asThing, nameOf, type Thing } from '../../engine/record';
 import { hotChecks } from '../../engine/trade';
 import { paintLens } from '../drawing/lens';
 import { done } from '../walkRound';
-import { laid, limits, readings, stairAccess, tableAccess, timeOf } from './heatTables';
+import { type Access, laid, limits, readings, stairAccess, tableAccess, timeOf } from './heatTables';
 import { type DemoEvent, madeBefore, type PlantedGarden, type PlantedWork } from './plantedGarden';
 
 /** Layers, days of hot work, inserts near heat, access. */
@@ -21,11 +21,7 @@ export const heatEvents = (garden: PlantedGarden): DemoEvent[] => {
   ];
 };
 
-const access = async (
-  { desk }: PlantedGarden,
-  { sculpture }: PlantedWork,
-  sheet: Omit<BodyOf<'accessSheet'>, 'sculpture'>,
-): Promise<void> =>
+const access = async ({ desk }: PlantedGarden, { sculpture }: PlantedWork, sheet: Access): Promise<void> =>
   void (await done(setPlanned(desk, 'accessSheet', nameOf.accessSheet(sculpture), { sculpture, ...sheet })));
 
 /** The lens of that number, as the garden has it in its own table. */
@@ -67,7 +63,6 @@ const whatTheLensesBear = async (garden: PlantedGarden, work: PlantedWork): Prom
 const theHotDay = async (garden: PlantedGarden, work: PlantedWork): Promise<void> => {
   const { desk, things } = garden;
   const { sculpture } = work;
-  if (!things.has('campaign SW-03')) return;
   const campaign = madeBefore(garden, 'campaign SW-03');
   const near = { L2: await lens(garden, work, 'L2'), L5: await lens(garden, work, 'L5') };
   const { thing: hotDay } = await done(
@@ -111,7 +106,6 @@ const theHotDay = async (garden: PlantedGarden, work: PlantedWork): Promise<void
 /** Each layer on the table top first; on the other zones the same as there. */
 const layersOnTheTable = async (garden: PlantedGarden, { sculpture, zones }: PlantedWork): Promise<void> => {
   const { desk } = garden;
-  if (!garden.things.has('campaign SW-03')) return;
   const campaign = madeBefore(garden, 'campaign SW-03');
   const [first, ...others] = zones;
   for (const [i, { time, ...layer }] of laid.entries()) {

@@ -1,6 +1,12 @@
 import type { BodyOf } from '../../engine/record';
 
-type Bears = Omit<BodyOf<'insertCare'>, 'sculpture' | 'insert'>;
+type Care = BodyOf<'insertCare'>;
+type Bears = Pick<Care, 'bedding' | 'fixings' | 'condition' | 'spare' | 'method' | 'shield' | 'watcher'> &
+  Pick<Care, 'most' | 'mostDifference' | 'limitBy' | 'limitDate' | 'takenOut' | 'putBack'>;
+
+type Sheet = BodyOf<'accessSheet'>;
+export type Access = Pick<Sheet, 'height' | 'plinth' | 'equipment' | 'outreach' | 'ground' | 'bears' | 'waterDepth'> &
+  Pick<Sheet, 'closures' | 'power' | 'water' | 'permits' | 'competent' | 'days' | 'rescue'>;
 
 const out: Bears = {
   ...{ bedding: 'gasket', fixings: 'Six screws through the bezel', method: 'remove' },
@@ -56,13 +62,13 @@ export const laid: readonly (Pick<
   },
 ];
 
-export const tableAccess: Omit<BodyOf<'accessSheet'>, 'sculpture'> = {
+export const tableAccess: Access = {
   ...{ height: 1.9, plinth: 0.2, equipment: 'step', ground: 'Granite setts, level.', bears: 'yes' },
   ...{ power: 'Post at the ticket hut, 40 m.', closures: 'Path on the quay side, two days.', days: 12 },
   permits: 'Hot work: fire office of the harbour, one permit a day.',
 };
 
-export const stairAccess: Omit<BodyOf<'accessSheet'>, 'sculpture'> = {
+export const stairAccess: Access = {
   ...{ height: 4.9, plinth: 1.1, equipment: 'scaffold', outreach: 2.4, waterDepth: 0.6, bears: 'not known', days: 15 },
   ...{ ground: 'Basin floor under 0.35 to 0.6 m of water; feed pipe along the north edge.' },
   ...{

@@ -107,7 +107,7 @@ function Fact({ what, said, why }: { readonly what: string; readonly said: strin
       <dt>{what}</dt>
       <dd>
         {said ? <span className="strong">{said}</span> : <span className="soft">{words.notSaid}</span>}
-        {why && <span className="soft small hot-under">{why}</span>}
+        {why && <span className="soft small hot-why">{why}</span>}
       </dd>
     </>
   );

@@ -4,6 +4,7 @@ import type { Thing } from '../../engine/record';
 import { cautionsAt, hotChecks } from '../../engine/trade';
 import { type NameOfThing, number, w } from '../../words';
 import { Button, Choices, Notice, Section } from '../parts';
+import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
 import { useDeed, useDesk } from '../shell';
 import { personText } from './insertNames';
@@ -24,6 +25,8 @@ export function BeforeLit({ day, facts, names, mayWrite, onEdit }: BeforeLitProp
   const { run, refused } = useDeed();
   const { body } = day;
   const open = againstStarting(facts);
+  const check = (checked: readonly string[]) =>
+    void run(() => editPlanned(desk, 'hotDay', day.thing, { checked: [...checked] }));
   const rows: readonly (readonly [string, string])[] = [
     [words.card.permit, body.permit],
     [words.card.authorised, personText(body.authorisedBy)],
@@ -57,31 +60,50 @@ export function BeforeLit({ day, facts, names, mayWrite, onEdit }: BeforeLitProp
         ))}
       </dl>
       {body.note && <p className="file-name">{body.note}</p>}
-      {mayWrite ? (
+      {open.length === 0 || body.workEnded ? (
+        <Fold show={words.before.show} hide={words.before.hide}>
+          <Checks day={day} onChange={mayWrite ? check : undefined} />
+        </Fold>
+      ) : (
+        <Checks day={day} onChange={mayWrite ? check : undefined} />
+      )}
+    </Section>
+  );
+}
+
+interface ChecksProps {
+  readonly day: Thing<'hotDay'>;
+  readonly onChange: ((checked: readonly string[]) => void) | undefined;
+}
+
+/** Put away once nothing is open: on a day under way the readings are what the hand goes to. */
+function Checks({ day, onChange }: ChecksProps) {
+  const { checked } = day.body;
+  return (
+    <div className="stack">
+      {onChange ? (
         <Choices
           label={words.before.checks}
           tiles="full"
           options={hotChecks.map(({ id, name }) => ({ value: id, label: name }))}
-          values={body.checked}
-          onChange={(checked) => void run(() => editPlanned(desk, 'hotDay', day.thing, { checked: [...checked] }))}
+          values={checked}
+          onChange={onChange}
         />
       ) : (
         <ul>
           {hotChecks
-            .filter(({ id }) => body.checked.includes(id))
+            .filter(({ id }) => checked.includes(id))
             .map(({ id, name }) => (
               <li key={id}>{name}</li>
             ))}
         </ul>
       )}
-      {!body.workEnded && (
-        <ul className="soft">
-          {cautionsAt('hot work').map(({ id, text }) => (
-            <li key={id}>{text}</li>
-          ))}
-        </ul>
-      )}
-    </Section>
+      <ul className="soft">
+        {cautionsAt('hot work').map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

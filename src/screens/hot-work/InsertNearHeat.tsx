@@ -6,6 +6,7 @@ import { Reasons } from '../parts/Reasons';
 import { AfterHeat } from './AfterHeat';
 import type { Around } from './AroundWork';
 import { limitText } from './insertNames';
+import { ReadingChart } from './ReadingChart';
 import { ReadingEntry } from './ReadingEntry';
 import { ReadingTable } from './ReadingTable';
 import { timeIn } from './typed';
@@ -64,6 +65,7 @@ export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }
           onBy={onBy}
         />
       )}
+      <ReadingChart name={name} log={log} most={care?.most} />
       <ReadingTable log={log} readings={readings} mayWrite={mayWrite} />
       {(workEnded || after) && (
         <AfterHeat day={day} insert={insert} name={name} after={after} by={by} mayWrite={mayWrite} />

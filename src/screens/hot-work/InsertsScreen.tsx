@@ -58,7 +58,7 @@ function Inserts({ around }: { readonly around: Around }) {
                 )}
               </div>
               <p className={limitText(care) ? 'strong' : undefined}>{limitText(care) ?? words.fact.noLimit}</p>
-              <p>{care?.method ? words.methods[care.method] : words.fact.noMethod}</p>
+              <p>{care?.method ? words.keptBy(words.methods[care.method]) : words.fact.noMethod}</p>
               {care?.shield && <p className="file-name">{care.shield}</p>}
               {care?.takenOut && <p>{words.out(date(care.takenOut), care.putBack ? date(care.putBack) : '')}</p>}
               <p className="soft">{factsOf(insert, care).join(' · ')}</p>
@@ -90,9 +90,9 @@ const factsOf = ({ body }: Thing<'insert'>, care: BodyOf<'insertCare'> | undefin
   const bedding = beddings.find(({ id }) => id === care?.bedding);
   return [
     words.removable[body.removable],
-    bedding && (bedding.caution ? words.beddingCaution(bedding.name, bedding.caution) : bedding.name),
+    bedding && words.setIn(bedding.name, bedding.caution ?? ''),
     care?.fixings,
     care?.spare && words.spare,
-    care?.watcher,
+    care?.watcher && words.watchedBy(care.watcher),
   ].filter((said): said is string => Boolean(said));
 };

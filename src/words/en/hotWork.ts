@@ -54,6 +54,8 @@ export const hotWork = {
     open: 'Still open',
     none: 'Nothing open on this card.',
     checks: 'Looked at and in order',
+    show: 'Show the checks',
+    hide: 'Hide the checks',
   },
 
   watch: {
@@ -93,7 +95,7 @@ export const hotWork = {
   readings: {
     title: 'Inserts near the heat',
     none: 'No insert is on this day’s list.',
-    limits: (words: string) => `Limit ${words}`,
+    limits: (words: string) => `Limit ${words}.`,
     limitDegrees: (n: string) => `${n} °C`,
     limitDifference: (n: string) => `${n} K between two sides`,
     limitRate: (n: string) => `${n} K a minute`,
@@ -126,6 +128,7 @@ export const hotWork = {
     level: 'Beside the limit',
     levels: { 'no limit': 'no limit', under: 'under', near: 'near: heat away', over: 'over' },
     highest: (n: string, time: string) => `Highest ${n} °C at ${time}.`,
+    drawn: (name: string, n: number, most: string) => `${name}: ${n} readings of the day, at most ${most} °C`,
     takeOff: (time: string, spot: string) => `Take off the reading of ${time}, ${spot}`,
     alarm: (name: string) => `Heat away from ${name}`,
   },

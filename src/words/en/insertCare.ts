@@ -45,7 +45,9 @@ export const insertCare = {
   saved: 'What is known of the insert is kept.',
   fact: { noLimit: 'No limit set', noMethod: 'No way set', set: (who: string, day: string) => `${who}, ${day}` },
   out: (from: string, to: string) => (to ? `Out ${from} to ${to}` : `Out since ${from}`),
-  beddingCaution: (name: string, what: string) => `${name}: ${what}.`,
+  setIn: (name: string, what: string) => `Set in: ${name.toLowerCase()}${what && ` (${what})`}`,
+  watchedBy: (who: string) => `Watched by: ${who}`,
+  keptBy: (how: string) => `Kept from heat by: ${how.toLowerCase()}`,
 
   talk: {
     title: 'Sums for the talk with those who know',

@@ -81,7 +81,8 @@ export const reasonsOfHeat = {
 
   'heat: day is closed': () => 'This day is closed. Open it again before anything of it is changed.',
   'heat: days not in order': () => 'The days or times are not in order: the end lies before the beginning.',
-  'heat: not of this day': () => 'The end of the work is not of the day of this card.',
+  'heat: not of this day': () =>
+    'The end of the work is not of the day of this card. Make a card for each day, or change the day of this one.',
   'heat: a watch of no time': () => 'The two times of the watcher’s own watch are the same.',
   'heat: no solution': () => 'Say what was laid on: the solution, as its maker said it.',
   'heat: signed by nobody': () => 'Say who: a name or a role.',
