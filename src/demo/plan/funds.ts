@@ -54,7 +54,7 @@ export const fundsEvents = (garden: PlantedGarden): DemoEvent[] => {
         const { thing } = await done(
           addPlanned(desk, 'fund', {
             ...{ title: 'A new skin for the stair', sculpture, lines, priced: quoted, wanted: '2028-05-02' },
-            ...{ yearly: units(2_500), upkeep: units(3_100) },
+            ...{ yearly: units(6_000), upkeep: units(3_100) },
             promise: 'Upkeep for twenty years, and each spring a page with the same view as on the leaflet.',
           }),
         );

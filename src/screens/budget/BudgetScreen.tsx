@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import { tabs } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { sayReason, w } from '../../words';
-import { Choice, EmptyState, Notice, Page, Reading } from '../parts';
+import { list, sayReason, w } from '../../words';
+import { Choice, Choices, EmptyState, Notice, Page, Reading } from '../parts';
+import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
@@ -19,7 +20,8 @@ export function BudgetScreen() {
   const desk = useDesk();
   const thisYear = Number(desk.today().slice(0, 4));
   const [year, setYear] = useState(thisYear);
-  const atHand = useBudget(year);
+  const [without, setWithout] = useState<readonly string[]>([]);
+  const atHand = useBudget(year, without);
   return (
     <Page title={words.title} lead={words.lead} back={{ to: pathTo.plan(), label: words.back }}>
       <Choice
@@ -30,15 +32,27 @@ export function BudgetScreen() {
         options={[thisYear, thisYear + 1].map((n) => ({ value: String(n), label: String(n) }))}
       />
       <UnderWay what="figures" />
-      {atHand ? <OfYear key={year} atHand={atHand} year={year} /> : <Reading />}
+      {atHand ? (
+        <OfYear key={year} atHand={atHand} year={year} without={without} onWithout={setWithout} />
+      ) : (
+        <Reading />
+      )}
     </Page>
   );
 }
 
-function OfYear({ atHand, year }: { readonly atHand: BudgetAtHand; readonly year: number }) {
+interface OfYearProps {
+  readonly atHand: BudgetAtHand;
+  readonly year: number;
+  /** Works left out. */
+  readonly without: readonly string[];
+  readonly onWithout: (works: readonly string[]) => void;
+}
+
+function OfYear({ atHand, year, without, onWithout }: OfYearProps) {
   const mayWrite = useQuestion(tabs(useDesk())).mode === 'writing';
-  const { rounds, workingOut, plan, plans, weighed, refused, prices } = atHand;
-  if (rounds === 0)
+  const { works, workingOut, plan, plans, weighed, refused, prices } = atHand;
+  if (works.length === 0)
     return workingOut ? (
       <Reading />
     ) : (
@@ -51,12 +65,26 @@ function OfYear({ atHand, year }: { readonly atHand: BudgetAtHand; readonly year
       {!mayWrite && <p className="soft not-printed">{words.readOnly}</p>}
       <Prices plan={plan} year={year} from={pricedBefore(plans, year)} mayWrite={mayWrite} />
       {refused && <Notice kind="problem" title={sayReason(refused)} />}
+      {prices.length > 0 && works.length > 1 && (
+        <div className="not-printed">
+          <Fold show={words.works} hide={words.howHide}>
+            <Choices
+              label={words.works}
+              hint={words.worksWhat}
+              labelUnseen
+              values={works.map(({ thing }) => thing).filter((thing) => !without.includes(thing))}
+              onChange={(kept) => onWithout(works.map(({ thing }) => thing).filter((thing) => !kept.includes(thing)))}
+              options={works.map(({ thing, name }) => ({ value: thing, label: name }))}
+            />
+          </Fold>
+        </div>
+      )}
+      {without.length > 0 && <p>{words.leftOut(list(without.map(atHand.workName)))}</p>}
       {weighed && <SumOfYear atHand={atHand} weighed={weighed} year={year} mayWrite={mayWrite} />}
       {weighed && (
-        <details className="not-printed">
-          <summary>{words.how}</summary>
+        <Fold show={words.how} hide={words.howHide}>
           <Reasons reasons={weighed.reasons} />
-        </details>
+        </Fold>
       )}
       {prices.length > 0 && <PrintRow />}
     </>

@@ -13,7 +13,7 @@ export function LeftUndone({ plan, atHand }: { readonly plan: BudgetPlan; readon
   const { left } = plan;
   const stopped = left.filter(({ why }) => why.code === 'budget: stop word').length;
   const rows = (shown: BudgetPlan['left'], named: boolean) => (
-    <table className="plain-table cards">
+    <table className="plain-table cards budget-table">
       <caption className="unseen">{words.left}</caption>
       {named && (
         <thead>

@@ -1,12 +1,38 @@
-import { type BudgetPlan, nextStep, type Weighed } from '../../engine/budget';
+import { type BudgetPlan, nextStep, type Treated, type Weighed } from '../../engine/budget';
 import type { Money } from '../../engine/money';
 import { treatmentOf } from '../../engine/trade';
-import { amounts, area, money, w } from '../../words';
+import { amounts, area, list, money, w } from '../../words';
 import { FigureText } from '../parts';
 import type { BudgetAtHand } from './budgetAtHand';
 
 const words = w.budget;
 const typeName = (type: string): string => treatmentOf(type)?.name ?? type;
+/** "Wash, cold wax and repair". */
+const typeNames = (types: readonly string[]): string =>
+  list(types.map((type, i) => (i === 0 ? typeName(type) : typeName(type).toLowerCase())));
+
+interface Row {
+  readonly key: string;
+  readonly head: string;
+  readonly cost: Money;
+  /** Missing in a row of what is paid once for a work. */
+  readonly zone?: Treated;
+}
+
+/** Work by work: what is paid once for it, then its zones. */
+const rowsOf = ({ done, once }: BudgetPlan, atHand: BudgetAtHand): readonly Row[] =>
+  [...new Set(done.map(({ sculpture }) => sculpture))].flatMap((work) => [
+    ...once
+      .filter(({ sculpture }) => sculpture === work)
+      .map(({ type, cost }) => ({
+        key: `${work} ${type}`,
+        head: words.once(atHand.workName(work), typeName(type).toLowerCase()),
+        cost,
+      })),
+    ...done
+      .filter(({ sculpture }) => sculpture === work)
+      .map((zone) => ({ key: zone.zone, head: atHand.zoneName(zone.zone), cost: zone.cost, zone })),
+  ]);
 
 interface PlanTableProps {
   readonly plan: BudgetPlan;
@@ -17,9 +43,10 @@ interface PlanTableProps {
 
 /** What the sum does: in one line, and zone by zone. */
 export function PlanTable({ plan, sum, weighed, atHand }: PlanTableProps) {
-  const { done, once, spent, taken, undone } = plan;
+  const { done, spent, taken, undone } = plan;
   const step = nextStep(weighed, sum);
-  const written = amounts([...once.map(({ cost }) => cost), ...done.map(({ cost }) => cost)]);
+  const rows = rowsOf(plan, atHand);
+  const written = amounts(rows.map(({ cost }) => cost));
   return (
     <>
       {done.length === 0 ? (
@@ -32,7 +59,7 @@ export function PlanTable({ plan, sum, weighed, atHand }: PlanTableProps) {
       </p>
       <p>{step ? words.next(money(step.more), area(step.taken)) : words.allDone}</p>
       {done.length > 0 && (
-        <table className="plain-table cards">
+        <table className="plain-table cards budget-table">
           <thead>
             <tr>
               <th scope="col">{words.zone}</th>
@@ -46,32 +73,29 @@ export function PlanTable({ plan, sum, weighed, atHand }: PlanTableProps) {
             </tr>
           </thead>
           <tbody>
-            {once.map(({ sculpture, type }, i) => (
-              <tr key={`${sculpture} ${type}`}>
-                <th scope="row" colSpan={2}>
-                  {words.once(atHand.workName(sculpture), typeName(type).toLowerCase())}
+            {rows.map((row, i) => (
+              <tr key={row.key}>
+                <th scope="row" colSpan={row.zone ? 1 : 2}>
+                  {row.head}
                 </th>
+                {row.zone && (
+                  <td data-head={words.work}>
+                    <span>
+                      {typeNames(row.zone.types)}
+                      {row.zone.askFirst && <span className="soft"> ({words.askFirst})</span>}
+                    </span>
+                  </td>
+                )}
                 <td className="of-number" data-head={words.cost}>
                   {written[i]}
                 </td>
-                <td className="of-number" />
-              </tr>
-            ))}
-            {done.map(({ zone, types, before, after, askFirst }, i) => (
-              <tr key={zone}>
-                <th scope="row">{atHand.zoneName(zone)}</th>
-                <td data-head={words.work}>
-                  <span>
-                    {words.both(types.map(typeName))}
-                    {askFirst && <span className="soft"> ({words.askFirst})</span>}
-                  </span>
-                </td>
-                <td className="of-number" data-head={words.cost}>
-                  {written[once.length + i]}
-                </td>
-                <td className="of-number" data-head={words.loss}>
-                  {words.fromTo(area(before), area(after))}
-                </td>
+                {row.zone ? (
+                  <td className="of-number" data-head={words.loss}>
+                    {words.fromTo(area(row.zone.before), area(row.zone.after))}
+                  </td>
+                ) : (
+                  <td />
+                )}
               </tr>
             ))}
           </tbody>

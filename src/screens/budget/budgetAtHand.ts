@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { needList, plannedOfCollection } from '../../actions';
 import { isWeighed, type Price, type Weighed, weigh, zonesToTreat } from '../../engine/budget';
+import type { NeedOf } from '../../engine/condition';
 import { isMoney, type Money, sumOf } from '../../engine/money';
 import type { Reason, Thing } from '../../engine/record';
 import { w } from '../../words';
@@ -17,7 +18,8 @@ export interface BudgetAtHand {
   readonly refused: Reason | null;
   /** What the lift days of the year cost. */
   readonly lifts: Money | null | 'mixed';
-  readonly rounds: number;
+  /** Works with a round, by name. */
+  readonly works: readonly { readonly thing: string; readonly name: string }[];
   readonly notJudged: number;
   readonly workingOut: boolean;
   zoneName(zone: string): string;
@@ -25,9 +27,10 @@ export interface BudgetAtHand {
 }
 
 const none: readonly Price[] = [];
+const isIn = (works: readonly string[], { record }: NeedOf): boolean => works.includes(record.sculpture.thing);
 
 /** Undefined while it is read for the first time. */
-export const useBudget = (year: number): BudgetAtHand | undefined => {
+export const useBudget = (year: number, without: readonly string[]): BudgetAtHand | undefined => {
   const desk = useDesk();
   const need = useQuestion(needList(desk));
   const planned = useQuestion(plannedOfCollection(desk));
@@ -35,8 +38,8 @@ export const useBudget = (year: number): BudgetAtHand | undefined => {
   const prices = plan?.body.prices ?? none;
   const needs = need?.needs;
   const weighed = useMemo(
-    () => (needs && prices.length > 0 ? weigh(zonesToTreat(needs), prices) : null),
-    [needs, prices],
+    () => (needs && prices.length > 0 ? weigh(zonesToTreat(needs.filter((one) => !isIn(without, one))), prices) : null),
+    [needs, prices, without],
   );
   if (!need || !planned) return undefined;
   const works = new Map(need.needs.map(({ record }) => [record.sculpture.thing, record.sculpture.body]));
@@ -50,8 +53,10 @@ export const useBudget = (year: number): BudgetAtHand | undefined => {
     weighed: weighed && isWeighed(weighed) ? weighed : null,
     refused: weighed && !isWeighed(weighed) ? weighed : null,
     lifts: liftsOf(plan, prices[0]?.each.currency),
-    rounds: need.needs.length,
-    notJudged: need.order.notRanked.length,
+    works: [...works]
+      .map(([thing, body]) => ({ thing, name: `${body.number} ${body.title}`.trim() }))
+      .sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true })),
+    notJudged: need.order.notRanked.filter(({ sculpture }) => !without.includes(sculpture)).length,
     workingOut: need.workingOut > 0,
     workName: (sculpture) => nameOfWork(works.get(sculpture)),
     zoneName: (zone) => {

@@ -26,7 +26,7 @@ export function FundLines({ figures, rules }: { readonly figures: FundFigures; r
   ];
   return (
     <Section title={words.target}>
-      <table className="plain-table cards">
+      <table className="plain-table cards fund-table">
         <thead>
           <tr>
             <th scope="col">{words.line}</th>

@@ -83,11 +83,17 @@ function FundRow({ fund, planned, works }: FundRowProps) {
         </span>
         {isFigures(found) ? (
           <span className="line-detail figures">
-            {words.rowSum(money(found.target), {
-              inHand: money(found.pipeline.inHand),
-              pledged: money(found.pipeline.pledged),
-              hoped: money(found.pipeline.hoped),
-            })}
+            {words
+              .rowSum(money(found.target), {
+                inHand: money(found.pipeline.inHand),
+                pledged: money(found.pipeline.pledged),
+                hoped: money(found.pipeline.hoped),
+              })
+              .map((piece) => (
+                <span key={piece} className="fund-piece">
+                  {piece}{' '}
+                </span>
+              ))}
           </span>
         ) : (
           <span className="line-detail">{sayReason(found)}</span>

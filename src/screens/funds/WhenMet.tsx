@@ -51,6 +51,7 @@ interface SavingsProps {
 
 function Savings({ figures, rules, wanted }: SavingsProps) {
   const savings = savingsOf(figures, rules, useDesk().today(), wanted);
+  const { yearly } = figures.fund.body;
   if (!savings) return <p>{words.past}</p>;
   const said = (without: Money, withInterest: Money): string => {
     if (without.minor === 0) return words.savingNothing;
@@ -70,6 +71,7 @@ function Savings({ figures, rules, wanted }: SavingsProps) {
           <dd className="strong figures">{said(savings.pledged.without, savings.pledged.withInterest)}</dd>
         </div>
       </dl>
+      {yearly && savings.inHand.years >= 1 && <p>{words.savingYearly(money(yearly))}</p>}
     </>
   );
 }

@@ -40,7 +40,6 @@ export const budget = {
   once: (work: string, type: string) => `${work}: once for ${type}`,
   askFirst: 'a conservator leads',
   who: 'Where a conservator leads, this says only what the money would reach. Whether and how it is done is for the conservator to say.',
-  both: (types: readonly string[]) => types.join(', '),
   zoneOf: (work: string, letter: string, name: string) => `${work}, ${letter} · ${name}`,
 
   left: 'What is left undone',
@@ -61,6 +60,10 @@ export const budget = {
   curveUndone: 'Left undone',
   here: 'this sum',
   how: 'How it is weighed',
+  howHide: 'Put it away',
+  works: 'Works to weigh',
+  worksWhat: 'Leave a work out where it is decided not to touch it this year. This is not kept.',
+  leftOut: (works: string) => `Left out: ${works}.`,
 
   sheet: {
     title: (year: number) => `Prices of ${year}`,

@@ -6,8 +6,12 @@ export const funds = {
   empty: 'No fund yet',
   emptyWhat: 'Start one once you know what a treatment would cost. Ask for the treatment and its upkeep together.',
   add: 'Start a fund',
-  rowSum: (target: string, has: { readonly inHand: string; readonly pledged: string; readonly hoped: string }) =>
-    `Needs ${target}. In hand ${has.inHand}; pledged ${has.pledged}; hoped ${has.hoped}.`,
+  rowSum: (target: string, has: { readonly inHand: string; readonly pledged: string; readonly hoped: string }) => [
+    `Needs ${target}.`,
+    `In hand ${has.inHand};`,
+    `pledged ${has.pledged};`,
+    `hoped ${has.hoped}.`,
+  ],
   of: (work: string) => `For ${work}`,
   ofCollection: 'For the whole collection',
   closed: (day: string) => `Closed on ${day}`,
@@ -90,6 +94,7 @@ export const funds = {
     `${without} a year without interest; ${withInterest} with ${percent} % a year`,
   savingOnce: (amount: string) => `${amount}, at once`,
   savingNothing: 'nothing more',
+  savingYearly: (amount: string) => `Of it ${amount} comes by itself each year.`,
   noWanted: 'Say when the money is wanted, and it is worked out what to lay by each year.',
   past: 'The day it is wanted on is past. Give a later one.',
 

@@ -10,7 +10,7 @@ export const reasonsOfBudget = {
   'budget: not in it': () =>
     'How well a work will turn out, how long it lasts, and the yearly wax that keeps a sound zone sound are not in these sums. A wax takes away only the loss of a worn coat.',
   'budget: stop word': () => 'A stop word was seen there. Ask the conservator before anything is done.',
-  'budget: no work for it': () => 'No work with a price takes away what was seen there.',
+  'budget: no work for it': () => 'No work with a price takes away what is left there.',
   'budget: too little money': () => 'The sum does not reach.',
   'budget: no price': () => 'Give at least one price.',
 } satisfies Sentences<BudgetReason>;

@@ -81,6 +81,21 @@ describe('the budget of a year', () => {
     expect(screen.getByRole('img', { name: 'Loss left undone, by the sum spent' })).toBeDefined();
   });
 
+  it('leaves a work out where somebody says so, for this look only', async () => {
+    const user = userEvent.setup();
+    const desk = await freshDesk();
+    await twoWorks(desk);
+    const rope = await aWork(desk, { title: 'Four on a Rope', number: 'SW-05', areas: [1] });
+    await aRound(desk, rope, '2026-05-12', [{ 'even-green-film': 0.7 }]);
+    await planOf(desk, 2026, { prices, budget: euros(1_000) });
+    show(desk, <BudgetScreen />);
+    await user.click(await screen.findByRole('button', { name: 'Works to weigh' }));
+    await user.click(screen.getByRole('checkbox', { name: 'SW-02 Half-Tide Stair' }));
+    expect(await screen.findByText('Left out: SW-02.')).toBeDefined();
+    expect(screen.getByRole('row', { name: /^SW-05, A · part A/ }).textContent).toContain('Repatination');
+    expect(screen.queryByText(/^SW-02, /)).toBeNull();
+  });
+
   it('takes off the lift days already planned', async () => {
     const desk = await freshDesk();
     await twoWorks(desk);
