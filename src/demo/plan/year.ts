@@ -6,7 +6,9 @@ import type { DemoEvent, PlantedGarden } from './plantedGarden';
 type Row = BodyOf<'yearPlan'>['works'][number];
 
 /** Where the six stand on a blank sheet of the quay, and what each got in 2026. Made up, as all of the garden is. */
-const works: Readonly<Record<string, { readonly x: number; readonly y: number } & Omit<Row, 'work'>>> = {
+const works: Readonly<
+  Record<string, { readonly x: number; readonly y: number } & Pick<Row, 'survey' | 'waxes' | 'day' | 'lift'>>
+> = {
   'SW-01': { x: 0.22, y: 0.55, survey: 'full', waxes: 1, day: '2026-05-12' },
   'SW-02': { x: 0.48, y: 0.22, survey: 'full', waxes: 1, day: '2026-05-12', lift: true },
   'SW-03': { x: 0.62, y: 0.5, survey: 'full', waxes: 1, day: '2026-05-12' },
@@ -32,12 +34,18 @@ export const yearEvents = ({ desk, works: planted }: PlantedGarden): DemoEvent[]
   const of = (number: string): string => planted.get(number)?.sculpture ?? '';
   const zonesOf = (number: string, letters: string): string[] =>
     [...letters].flatMap((letter) => planted.get(number)?.zones.get(letter) ?? []);
-  const agreement = (day: string, body: Omit<BodyOf<'groundsAgreement'>, 'agreed' | 'who'>): DemoEvent => ({
+  const agreement = (
+    day: string,
+    body: Pick<BodyOf<'groundsAgreement'>, 'topic' | 'text' | 'works' | 'review'>,
+  ): DemoEvent => ({
     day,
     run: async () =>
       void (await done(addPlanned(desk, 'groundsAgreement', { ...body, who: { role: 'Head gardener' }, agreed: day }))),
   });
-  const incident = (day: string, body: Omit<BodyOf<'incident'>, 'date' | 'danger'>): DemoEvent => ({
+  const incident = (
+    day: string,
+    body: Pick<BodyOf<'incident'>, 'sculpture' | 'sort' | 'zones' | 'time' | 'what' | 'done' | 'told' | 'closed'>,
+  ): DemoEvent => ({
     day,
     run: async () => void (await done(addPlanned(desk, 'incident', { ...body, date: day, danger: 'none' }))),
   });

@@ -12,6 +12,7 @@ export { factsOf, isAway, type WorkFacts } from './facts';
 export { liftsOf } from './liftsOf';
 export { type YearNumber, yearNumbers } from './numbers';
 export { type OrderOfVisits, orderOfVisits, type Spot } from './orderOfVisits';
+export { overfullDays } from './overfullDays';
 export { labourOf, type Pace, paceOf, type Span } from './paceOf';
 export { type DayOfWork, type Packed, packingOf } from './packingOf';
 export { type Proposal, proposalOf, type Row } from './proposalOf';

@@ -12,7 +12,7 @@ export const liftsOf = (
 } => {
   const days = plan.liftDays ?? [];
   const booked = new Set(days.map(({ day }) => day));
-  const priced = days.flatMap(({ cost }) => (cost ?? []));
+  const priced = days.flatMap(({ cost }) => cost ?? []);
   return {
     days: days.length,
     cost: sumsByCurrency(priced),

@@ -48,5 +48,6 @@ export const yearNumbers = {
   mostOfWork: own(0.5, 'Share of the area from which a coating counts as one of the work'),
   exactVisits: own(12, 'Works up to which the shortest walk is sought among all orders'),
   roundNearMove: own(60, 'A round tells the state before or after a move up to this many days from it, days'),
+  dayOfWork: own(8, 'Hours of work in a day outdoors, setting up and meals included, hours'),
   minutesInHour: own(60, 'Minutes in an hour'),
 } as const satisfies Record<string, YearNumber>;

@@ -31,6 +31,8 @@ export const yearReasons = {
   'year: labour own': ['count'],
   'year: labour estimated': [],
   'year: all slow or all quick': [],
+  'year: day too short for rounds': ['day', 'hours', 'most'],
+  'year: day too short with waxing': ['day', 'hours', 'most'],
   // Order of visits.
   'year: shortest of all orders': ['works'],
   'year: short walk': ['works'],

@@ -40,7 +40,9 @@ export function GroundsScreen() {
           <p>{agreement.body.text}</p>
           <Facts agreement={agreement} works={works} today={today} />
           <div className="row not-printed">
-            <Button onClick={() => setOpen(agreement)}>{words.edit}</Button>
+            <Button aria-label={words.changeOf(agreement.body.text)} onClick={() => setOpen(agreement)}>
+              {words.change}
+            </Button>
           </div>
         </li>
       ))}

@@ -47,7 +47,7 @@ export function MovesScreen() {
         </EmptyState>
       ) : (
         <>
-          <p className="soft">{words.who2}</p>
+          <p className="soft">{words.defer}</p>
           <ul className="bare stack">
             {moves.map((move) => (
               <li key={move.thing} className="card stack tight">
@@ -104,7 +104,9 @@ function MoveCard({ move, work, today, onEdit }: MoveCardProps) {
       ))}
       <Rounds move={move} work={work} today={today} />
       <div className="row not-printed">
-        <Button onClick={onEdit}>{words.edit}</Button>
+        <Button aria-label={words.changeOf(name)} onClick={onEdit}>
+          {words.change}
+        </Button>
       </div>
     </>
   );

@@ -3,7 +3,8 @@ import { methodsOn } from '../../engine/care';
 import { nameOf } from '../../engine/record';
 import { cautionsAt, methodOf, stopRules } from '../../engine/trade';
 import { date, w } from '../../words';
-import { Button, EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk } from '../shell';
 import { DayChoice, type DayChosen, dayFirst } from './DayChoice';
 import { rowsOn, visitsOn, wholeYear } from './dayPlanned';
@@ -33,11 +34,6 @@ export function BriefingScreen() {
         over={on.day === wholeYear ? words.forYear(atHand.year) : words.forDay(date(on.day))}
         lead={words.lead}
         back={back}
-        actions={
-          <Button kind="main" onClick={() => window.print()}>
-            {w.year.print}
-          </Button>
-        }
       >
         <DayChoice atHand={atHand} chosen={on} onChange={setChosen} />
         <Briefing atHand={atHand} on={on} />
@@ -134,6 +130,7 @@ function Briefing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Da
           </ul>
         </Section>
       </div>
+      <PrintRow />
     </>
   );
 }
@@ -152,7 +149,15 @@ function WorkLine({ row, on }: { readonly row: YearRow; readonly on: DayChosen }
       <span className="strong">{name}</span>: {doing.join(', ') || words.notLooked}.
       {around.access && <span className="soft"> {around.access}</span>}
       {around.inserts.length > 0 && (
-        <span> {words.inserts(around.inserts.map(({ body }) => `${body.count} × ${body.material}`).join(', '))}.</span>
+        <span>
+          {' '}
+          {words.inserts(
+            around.inserts
+              .map(({ body }) => (body.count > 1 ? `${body.count} × ${body.material}` : body.material))
+              .join(', '),
+          )}
+          .
+        </span>
       )}
     </>
   );

@@ -1,6 +1,7 @@
 import { closeDownOf } from '../../engine/year';
 import { date, w } from '../../words';
-import { Button, EmptyState, LinkButton, Notice, Page, Reading, Section, Tick } from '../parts';
+import { EmptyState, LinkButton, Notice, Page, Reading, Section, Tick } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk } from '../shell';
 import { visitsAll } from './dayPlanned';
 import { OwnItems } from './OwnItems';
@@ -15,13 +16,7 @@ export function CloseDownScreen() {
   const atHand = useYear(yearOf(useDesk().today()));
   const back = { to: pathTo.year(), label: w.year.title };
   return (
-    <Page
-      title={words.title}
-      over={atHand && w.year.of(atHand.year)}
-      lead={words.lead}
-      back={back}
-      actions={<Button onClick={() => window.print()}>{w.year.print}</Button>}
-    >
+    <Page title={words.title} over={atHand && w.year.of(atHand.year)} lead={words.lead} back={back}>
       {atHand ? <CloseDown atHand={atHand} /> : <Reading />}
     </Page>
   );
@@ -71,6 +66,7 @@ function CloseDown({ atHand }: { readonly atHand: YearAtHand }) {
           {list(around.sculpture.thing)}
         </Section>
       ))}
+      <PrintRow />
     </>
   );
 }

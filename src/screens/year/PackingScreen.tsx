@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { packingOf, timeOfAll } from '../../engine/year';
 import { date, w } from '../../words';
-import { Button, EmptyState, LinkButton, Notice, Page, Reading, Section, Tick } from '../parts';
+import { EmptyState, LinkButton, Notice, Page, Reading, Section, Tick } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk } from '../shell';
 import { DayChoice, type DayChosen, dayFirst } from './DayChoice';
 import { rowsOn, visitsOn, wholeYear } from './dayPlanned';
@@ -31,7 +32,6 @@ export function PackingScreen() {
       over={on.day === wholeYear ? words.of(atHand.year) : date(on.day)}
       lead={words.packing.lead}
       back={back}
-      actions={<Button onClick={() => window.print()}>{words.print}</Button>}
     >
       <DayChoice atHand={atHand} chosen={on} onChange={setChosen} />
       <Packing key={on.day} atHand={atHand} on={on} />
@@ -105,6 +105,7 @@ function Packing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Day
         </Section>
       )}
       <p className="soft">{words.packing.ready}</p>
+      <PrintRow />
     </>
   );
 }

@@ -1,6 +1,6 @@
-import { type Time, timeOfAll } from '../../engine/year';
-import { w } from '../../words';
-import { Section } from '../parts';
+import { overfullDays, type Time, timeOfAll } from '../../engine/year';
+import { sayReason, w } from '../../words';
+import { Notice, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
 import type { YearAtHand } from './useYear';
@@ -11,6 +11,7 @@ const words = w.year;
 export function TimeOfYear({ atHand: { rows, around } }: { readonly atHand: YearAtHand }) {
   const times = rows.flatMap(({ time }) => time ?? []);
   if (times.length < rows.length) return null;
+  const full = overfullDays(rows.flatMap(({ row, time }) => (time ? { day: row?.day, time } : [])));
   const { survey, wax } = timeOfAll(times, around.pace, around.labour);
   const line = (name: string, time: Time) => (
     <p>
@@ -22,6 +23,9 @@ export function TimeOfYear({ atHand: { rows, around } }: { readonly atHand: Year
     <Section title={words.timeTitle} lead={words.timeWhat}>
       {line(words.timeSurvey, survey)}
       {line(words.timeWax, wax)}
+      {full.map((reason) => (
+        <Notice key={sayReason(reason)} kind="caution" title={sayReason(reason)} />
+      ))}
       <Fold show={words.rests} hide={words.restsHide} alsoOnPaper>
         <Reasons reasons={[...survey.reasons, ...wax.reasons]} />
       </Fold>

@@ -111,7 +111,7 @@ function Spent({ row: { time } }: { readonly row: YearRow }) {
   return (
     <span>
       <span className="strong">{words.lasting(of('value'))}</span>{' '}
-      <span className="soft">({words.lastingRange(of('low'), of('high'))})</span>
+      <span className="soft year-range">({words.lastingRange(of('low'), of('high'))})</span>
     </span>
   );
 }

@@ -32,7 +32,7 @@ export function YearScreen({ year }: { readonly year?: string | undefined }) {
     );
   return (
     <Page title={words.of(shown)} lead={words.lead} back={back}>
-      <div className="row not-printed">
+      <div className="row year-turn not-printed">
         {[shown - 1, shown + 1].map((other) => (
           <LinkButton key={other} kind="quiet" to={pathTo.year(other)}>
             {words.before(other)}

@@ -4,6 +4,8 @@ export const grounds = {
   toPlan: 'Plan',
   add: 'Write an agreement',
   edit: 'Agreement',
+  change: 'Change it',
+  changeOf: (topic: string) => `Change it: ${topic}`,
   empty: 'Nothing agreed yet.',
   emptyWhat: 'Sprinklers, salt, trimmers and blowers do more to a bronze than rain. A sentence and a name help.',
   topic: 'About',

@@ -4,6 +4,8 @@ export const moves = {
   toPlan: 'Plan',
   add: 'Write down a move',
   edit: 'Move',
+  change: 'Change it',
+  changeOf: (work: string) => `Change it: ${work}`,
   empty: 'No work has been moved.',
   emptyWhat: 'Before one goes: a round, photos of every side, the insurer and a conservator asked.',
   work: 'Which work',
@@ -42,5 +44,5 @@ export const moves = {
   noAfter: 'No round yet since: make one before anything is done to it.',
   afterLater: 'when it is back',
   beginRound: 'Begin a round',
-  who2: 'What may be lifted, and by what, is for riggers and an engineer; what travel does to it for a conservator.',
+  defer: 'What may be lifted, and by what, is for riggers and an engineer; what travel does to it for a conservator.',
 };

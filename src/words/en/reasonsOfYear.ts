@@ -10,8 +10,8 @@ const level = (family: keyof typeof enClasses, s: Params): string => {
   return row ? `${row.id}, ${row.name}` : s.text(family);
 };
 const paces: Readonly<Record<string, string>> = {
-  oneTouch: 'a zone answered in one touch',
-  withFinding: 'a zone with findings',
+  oneTouch: 'A zone answered in one touch',
+  withFinding: 'A zone with findings',
 };
 
 /** Why a year is proposed as it is, what its time rests on, and what stands against keeping it. */
@@ -46,6 +46,10 @@ export const reasonsOfYear = {
   'year: labour estimated': () =>
     'Waxing: 1 m2 an hour for one person, from one published estimate; two entries of the logbook with hours replace it.',
   'year: all slow or all quick': () => 'The range is what it comes to if all of it goes quick, or all of it slow.',
+  'year: day too short for rounds': (s) =>
+    `${s.day('day')}: the rounds alone take about ${s.number('hours')} hours of one person, more than a day of ${s.number('most')}. Take two days.`,
+  'year: day too short with waxing': (s) =>
+    `${s.day('day')}: washed and waxed the same day it comes to about ${s.number('hours')} hours of one person. Wax on other days, or with more hands.`,
   'year: shortest of all orders': (s) => `Of all orders of ${s.times('works', 'work', 'works')} none is shorter.`,
   'year: short walk': (s) => `A short walk past ${s.number('works')} works; a shorter one may exist.`,
   'year: no spot': (s) => `${s.times('works', 'work is', 'works are')} not on the site plan, and last.`,

@@ -1,8 +1,10 @@
 import { list } from '../format';
 
-/** Minutes as a person plans them: to five minutes, in hours from an hour on. */
+/** Minutes as a person plans them: to five minutes, to half hours from three hours on. */
 const lasting = (minutes: number): string => {
-  const rounded = minutes < 10 ? Math.round(minutes) : Math.round(minutes / 5) * 5;
+  // Past three hours nobody plans by the minute.
+  const grain = minutes < 10 ? 1 : minutes < 180 ? 5 : 30;
+  const rounded = Math.round(minutes / grain) * grain;
   const [hours, rest] = [Math.floor(rounded / 60), rounded % 60];
   return [hours > 0 ? `${hours} h` : '', rest > 0 || hours === 0 ? `${rest} min` : ''].filter(Boolean).join(' ');
 };
@@ -39,7 +41,6 @@ export const year = {
   walkOrdered: 'In the order of the shortest walk.',
   up: (work: string) => `${work} one place up`,
   down: (work: string) => `${work} one place down`,
-  print: 'Print',
   sheet: {
     surveyWhat: { full: 'every zone, with photos', look: 'three minutes', none: 'not this year' },
     waxOptions: ['None', 'Once', 'Twice'],
@@ -155,7 +156,7 @@ export const year = {
     pictureOff: 'Back to a blank sheet',
     alt: 'Plan of the site',
     place: 'What the next touch places',
-    start: 'Where the walk starts',
+    start: 'Start of the walk',
     placed: 'placed',
     notPlaced: 'not placed yet',
     touch: (what: string) => `Place ${what}`,

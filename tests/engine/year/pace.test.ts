@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { labourOf, paceOf, timeOf, timeOfAll, yearNumbers } from '../../../src/engine/year';
+import { labourOf, overfullDays, paceOf, timeOf, timeOfAll, yearNumbers } from '../../../src/engine/year';
 import { aZone, classed, codes, facts, thing, work } from './invented';
 
 const visit = (i: number, state: string, at: string, round = 'round/1') =>
@@ -87,5 +87,27 @@ describe('The time a year takes', () => {
       expect(reasons.length).toBeGreaterThan(1);
     }
     expect(wax.value).toBe(3 * 2 * 60);
+  });
+});
+
+describe('A day of the plan', () => {
+  const span = (value: number) => ({ value, low: value, high: value });
+  const visit = (day: string | undefined, survey: number, wax: number) => ({
+    day,
+    time: { work, survey: span(survey * 60), wax: span(wax * 60) },
+  });
+
+  it('that holds more than eight hours is named: by its rounds, or only once it is waxed the same day', () => {
+    const days = [
+      visit('2026-05-12', 3, 0),
+      visit('2026-05-12', 5.5, 9),
+      visit('2026-05-13', 2, 6.5),
+      visit('2026-05-14', 4, 4),
+      visit(undefined, 20, 20),
+    ];
+    expect(overfullDays(days)).toEqual([
+      { code: 'year: day too short for rounds', params: { day: '2026-05-12', hours: 9, most: 8 } },
+      { code: 'year: day too short with waxing', params: { day: '2026-05-13', hours: 9, most: 8 } },
+    ]);
   });
 });
