@@ -5,6 +5,7 @@ import { type Entry, idPart } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { screensOfCare } from './screensOfCare';
 import { screensOfDecisions } from './screensOfDecisions';
+import { screensOfHotWork } from './screensOfHotWork';
 import { built } from './server';
 
 export interface Screen {
@@ -175,6 +176,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     ...read(entries),
     ...screensOfCare(entries),
     ...screensOfDecisions(entries),
+    ...screensOfHotWork(entries),
     ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
   ];
