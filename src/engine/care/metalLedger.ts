@@ -21,7 +21,7 @@ export interface MetalLedger {
   readonly lines: readonly LedgerLine[];
   /** How many times metal was taken off each living zone, its forebears included. */
   readonly ofZones: readonly { readonly zone: Thing<'zone'>; readonly times: number }[];
-  /** The most of any living zone. */
+  /** The most of any living zone; of the work where it has none. */
   readonly most: number;
 }
 
@@ -43,7 +43,8 @@ export const metalLedger = (record: SculptureRecord): MetalLedger => {
         body.zones.length === 0 || body.zones.some((name) => line.has(name));
       return { zone, times: metal.filter(was).length };
     });
-  return { lines, ofZones, most: Math.max(0, ...ofZones.map(({ times }) => times)) };
+  const ofWork = ofZones.length === 0 ? metal.length : 0;
+  return { lines, ofZones, most: Math.max(ofWork, ...ofZones.map(({ times }) => times)) };
 };
 
 const orderOf = ({ treatment }: LedgerLine): string => vagueDateOrder(treatment.body.date);

@@ -11,7 +11,14 @@ export interface Season {
   readonly hours: readonly { readonly role: string; readonly hours: number; readonly unknown: number }[];
   /** One sum a currency. */
   readonly costs: readonly Cost[];
-  readonly products: readonly { readonly product: string; readonly batch: string; readonly uses: number }[];
+  /** `used` in the unit of its tin in the store, 0 where nobody wrote it down. */
+  readonly products: readonly {
+    readonly product: string;
+    readonly batch: string;
+    readonly stock: string | undefined;
+    readonly uses: number;
+    readonly used: number;
+  }[];
   readonly notReached: readonly { readonly date: string; readonly text: string }[];
 }
 
@@ -33,11 +40,15 @@ export const seasonOf = (record: SculptureRecord, year: number): Season => {
   }
   const costs = new Map<string, number>();
   for (const { cost } of bodies) if (cost) costs.set(cost.currency, (costs.get(cost.currency) ?? 0) + cost.minor);
-  const products: { product: string; batch: string; uses: number }[] = [];
-  for (const { product = '', batch = '' } of bodies.filter((body) => body.product?.trim())) {
-    const same = products.find((row) => sameProduct(row.product, product) && row.batch === batch);
-    if (same) same.uses += 1;
-    else products.push({ product, batch, uses: 1 });
+  const products: { product: string; batch: string; stock: string | undefined; uses: number; used: number }[] = [];
+  for (const { product = '', batch = '', stock, used = 0 } of bodies.filter((body) => body.product?.trim())) {
+    const same = products.find(
+      (row) => sameProduct(row.product, product) && row.batch === batch && row.stock === stock,
+    );
+    if (same) {
+      same.uses += 1;
+      same.used += used;
+    } else products.push({ product, batch, stock, uses: 1, used });
   }
   return {
     treatments,

@@ -48,6 +48,7 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
   const [tin, setTin] = useState(() => usualTin(record, tins));
   const [earlier, setEarlier] = useState({ day: '', time: '' });
   const [open, setOpen] = useState<'go on' | 'record'>();
+  const [written, setWritten] = useState<string>();
   const { run, refused, busy } = useDeed();
   const day = earlier.day || today;
   const time = isTime(earlier.time) ? earlier.time : desk.now().slice(11, 16);
@@ -97,6 +98,14 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
         )
       }
     >
+      {written && (
+        <Notice
+          title={words.written(written)}
+          actions={<LinkButton to={pathTo.look(sculpture)}>{words.look}</LinkButton>}
+        >
+          {written !== words.recordKinds.wash && <p>{words.writtenWhat}</p>}
+        </Notice>
+      )}
       <ForbiddenHere sculpture={sculpture} sheet={planned.methodSheet[0]} />
       <div className="care-columns">
         <AirEntry
@@ -152,6 +161,7 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
           tin={tin}
           kind={place}
           onClose={() => setOpen(undefined)}
+          onWritten={setWritten}
         />
       )}
     </Page>

@@ -21,10 +21,12 @@ interface RecordSheetProps {
   readonly tin: string;
   readonly kind: 'wash' | 'wax';
   readonly onClose: () => void;
+  /** With what was written down, in words. */
+  readonly onWritten: (what: string) => void;
 }
 
 /** What was done today, as last time until said otherwise: open, look, write down. */
-export function RecordSheet({ record, products, reading, day, tin, kind, onClose }: RecordSheetProps) {
+export function RecordSheet({ record, products, reading, day, tin, kind, onClose, onWritten }: RecordSheetProps) {
   const desk = useDesk();
   const [draft, setDraft] = useState<RecordDraft>(() => draftOfDay(record, kind, tin));
   const [tried, setTried] = useState(false);
@@ -50,6 +52,7 @@ export function RecordSheet({ record, products, reading, day, tin, kind, onClose
       () => recordTreatment(desk, record.sculpture.thing, fields),
       () => {
         say(words.written(name));
+        onWritten(name);
         onClose();
       },
     );

@@ -10,6 +10,7 @@ import { type CareOf, readingsOf, useCareOf } from './careOfWork';
 import { ReadingsTable } from './ReadingsTable';
 import { SeasonTable } from './SeasonTable';
 import '../parts/lines.css';
+import './careDay.css';
 
 const words = w.careDay.season;
 
@@ -21,7 +22,7 @@ export function SeasonScreen({ sculpture }: { readonly sculpture: string }) {
   return <SeasonOf care={care} />;
 }
 
-function SeasonOf({ care: { record, planned } }: { readonly care: CareOf }) {
+function SeasonOf({ care: { record, planned, products } }: { readonly care: CareOf }) {
   const thisYear = Number(useDesk().today().slice(0, 4));
   const years = seasonsOf(record, thisYear);
   const [year, setYear] = useState(
@@ -62,8 +63,10 @@ function SeasonOf({ care: { record, planned } }: { readonly care: CareOf }) {
             {season.hours.map(({ role, hours, unknown }) => (
               <li key={role}>{words.hours(role, number(hours, 2), unknown)}</li>
             ))}
-            {season.products.map(({ product, batch, uses }) => (
-              <li key={`${product} ${batch}`}>{words.productUses(product, batch, uses)}</li>
+            {season.products.map(({ product, batch, stock, uses, used }) => (
+              <li key={`${product} ${batch} ${stock}`}>
+                {words.productUses(product, batch, uses, amountIn(products, stock, used))}
+              </li>
             ))}
             {season.costs.map((cost) => (
               <li key={cost.currency}>
@@ -94,7 +97,14 @@ function SeasonOf({ care: { record, planned } }: { readonly care: CareOf }) {
           {readings.length > 0 && <ReadingsTable title={words.readings(readings.length)} readings={readings} withDay />}
         </Section>
       )}
+      <p className="only-printed signed-line">{words.signed}</p>
       <PrintRow />
     </Page>
   );
 }
+
+/** How much of a tin, in its own unit; nothing where nobody wrote it down. */
+const amountIn = (products: CareOf['products'], stock: string | undefined, used: number): string => {
+  const unit = products.find(({ thing }) => thing === stock)?.body.unit;
+  return used > 0 && unit ? `${number(used, 2)} ${w.products.units[unit]}` : '';
+};

@@ -28,11 +28,6 @@ export const careDay = {
   time: 'Time, 24 hours',
   timeWrong: 'Hours and minutes: 10:40.',
   says: { go: 'Go', wait: 'Wait', 'not today': 'Not today' },
-  saysWhat: {
-    go: 'Nothing stands against it.',
-    wait: 'It may come right later today.',
-    'not today': 'It will not come right today.',
-  },
   point: { dew: 'Dew point', frost: 'Frost point' },
   margin: 'Over it',
   marginRange: (low: string, high: string) => `${low} to ${high} K, as hand instruments err`,
@@ -78,7 +73,8 @@ export const careDay = {
   usedWrong: 'A number, or leave it empty.',
   notReached: 'What was not reached',
   write: 'Write it down',
-  written: (what: string) => `Written down: ${what}. A look within two weeks starts the clock of its hold.`,
+  written: (what: string) => `Written down: ${what}.`,
+  writtenWhat: 'Seen clear and dry within two weeks, its hold is known from its first day.',
   look: 'Look at it',
   forbidden: 'Not on this work',
   forbiddenUsual: 'The usual list: nobody has said it of this work yet.',
@@ -116,8 +112,9 @@ export const careDay = {
       `${role}: ${hours} h${unknown > 0 ? `, ${unknown} times not written down` : ''}`,
     cost: 'Cost',
     products: 'Products',
-    productUses: (product: string, batch: string, uses: number) =>
-      `${product}${batch ? `, batch ${batch}` : ''}: ${uses === 1 ? 'once' : `${uses} times`}`,
+    productUses: (product: string, batch: string, uses: number, amount: string) =>
+      `${product}${batch ? `, batch ${batch}` : ''}: ${uses === 1 ? 'once' : `${uses} times`}${amount && `, ${amount}`}`,
+    signed: 'Signed, and the day:',
     notReached: 'Not reached',
     also: 'Also that year',
     looks: (clear: number, green: number, unsure: number) =>
@@ -146,7 +143,6 @@ export const careDay = {
     who: 'Who',
     m2: 'Square metres',
     coatingOnly: 'Coating only, not counted',
-    noteOf: 'Note',
     logbook: 'Logbook',
   },
 } as const;

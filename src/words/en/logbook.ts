@@ -45,11 +45,11 @@ export const logbook = {
   look: 'Look',
   results: { clear: 'clear', green: 'green is back', unsure: 'not sure' },
   planned: 'planned',
-  hours: (n: string) => `${n} h`,
+  hours: (n: string) => `${n}\u00a0h`,
   from: (first: string, last: string) => `${first} to ${last}`,
   withBatch: (product: string, batch: string) => `${product}, batch ${batch}`,
   onAir: (said: string, time: string, margin: string, overridden: boolean) =>
-    `${said} at ${time}, ${margin} K over dew${overridden ? '; gone on all the same' : ''}`,
+    `${said} at ${time}, ${margin}\u00a0K over dew${overridden ? '; gone on all the same' : ''}`,
   coatsOf: (n: string) => (n === '1' ? '1 coat' : `${n} coats`),
   zonesOf: (zones: string) => `Zones ${zones}`,
   zoneOf: (zone: string) => `Zone ${zone}`,

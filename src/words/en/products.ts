@@ -7,7 +7,6 @@ export const products = {
   empty: 'Nothing in store yet',
   emptyWhat: 'Write down each tin with its batch: when a wax fails, the batch is the first question.',
   order: 'To order',
-  orderNone: 'Nothing to order.',
   orderLine: (name: string, left: string, least: string) => `${name}: ${left} left, ${least} at least`,
   ended: 'No longer used',
   endedHide: 'Hide what is no longer used',

@@ -57,6 +57,10 @@ describe('The ledger of metal taken away', () => {
     expect(metalLedger(said).lines[0]?.m2.reasons.map(({ code }) => code)).toEqual(['care: area said']);
   });
 
+  it('counts the work where no zones were drawn yet', () => {
+    expect(metalLedger(tended({ zones: {}, treatments: [strip('1998'), strip('2011')] })).most).toBe(2);
+  });
+
   it('lists a coating taken off, but does not count it as metal', () => {
     const ledger = metalLedger(tended({ treatments: [{ type: 'coating removed', date: '2015' }] }));
     expect(ledger.lines.map(({ takes }) => takes)).toEqual(['coating']);

@@ -44,15 +44,15 @@ describe('The log of a season', () => {
   it('lists what went on by product and batch, and what was not reached', () => {
     const season = seasonOf(
       record(
-        { product: 'Paste', batch: 'W-26A', used: 90, coats: 2, left: 'zone C, behind the hedge' },
-        { product: 'Paste', batch: 'W-26A', used: 10 },
+        { product: 'Paste', batch: 'W-26A', stock: 'product/1', used: 90, coats: 2, left: 'zone C, behind the hedge' },
+        { product: 'Paste', batch: 'W-26A', stock: 'product/1', used: 10 },
         { product: 'Paste', batch: 'W-26B' },
       ),
       2026,
     );
-    expect(season.products.map(({ product, batch, uses }) => [product, batch, uses])).toEqual([
-      ['Paste', 'W-26A', 2],
-      ['Paste', 'W-26B', 1],
+    expect(season.products).toEqual([
+      { product: 'Paste', batch: 'W-26A', stock: 'product/1', uses: 2, used: 100 },
+      { product: 'Paste', batch: 'W-26B', stock: undefined, uses: 1, used: 0 },
     ]);
     expect(season.notReached).toEqual([{ date: '2026-05-21', text: 'zone C, behind the hedge' }]);
   });

@@ -122,6 +122,8 @@ describe('The wash and wax day', () => {
     expect(await axeFaults()).toEqual([]);
     await user.click(screen.getByRole('button', { name: 'Write it down' }));
     await waitFor(async () => expect(await bodies(desk, 'treatment')).toHaveLength(2));
+    const written = await screen.findByRole('note', { name: /Written down: Cold wax/ });
+    expect(within(written).getByRole('link', { name: 'Look at it' }).getAttribute('href')).toMatch(/look$/);
     expect((await bodies(desk, 'treatment')).find(({ date }) => date === '2026-10-15')).toEqual({
       ...{ sculpture: work.sculpture, type: 'wax', date: '2026-10-15', zones: [], product: 'Cold paste wax' },
       ...{ batch: 'W-26A', stock, coats: 2, weather, people: [{ role: 'Helper' }] },

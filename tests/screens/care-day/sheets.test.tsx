@@ -42,6 +42,9 @@ describe('What may be done to a work', () => {
 describe('The log of a season', () => {
   it('tells what was done, by whom and how long, in what air, at what cost, and what was not reached', async () => {
     const { desk, work } = await heron();
+    const { thing: stock } = await done(
+      addPlanned(desk, 'product', { name: 'Paste', sort: 'microcrystalline', unit: 'g' }),
+    );
     const air = { before: 'wax', air: 16, humidity: 80, surface: 14, dryHours: 48, said: 'wait' } as const;
     const { thing: weather } = await done(
       addPlanned(desk, 'weather', {
@@ -52,7 +55,7 @@ describe('The log of a season', () => {
     await done(
       recordTreatment(desk, work.sculpture, {
         ...{ zones: [work.zones[0]!], type: 'wax', date: '2026-05-21', product: 'Paste', batch: 'W-26A', coats: 2 },
-        ...{ weather, left: 'behind the wing', cost: { minor: 1250, currency: 'EUR' } },
+        ...{ weather, stock, used: 75, left: 'behind the wing', cost: { minor: 1250, currency: 'EUR' } },
         people: [
           { role: 'Steward', hours: 2 },
           { role: 'Helper', hours: 2.5 },
@@ -67,6 +70,7 @@ describe('The log of a season', () => {
     expect(screen.getByText('Steward 2 h, Helper 2.5 h')).toBeDefined();
     expect(screen.getByText('Paste, batch W-26A')).toBeDefined();
     expect(screen.getByText('Helper: 2.5 h')).toBeDefined();
+    expect(screen.getByText('Paste, batch W-26A: once, 75 g')).toBeDefined();
     expect(screen.getByText('Cost: EUR 12.50')).toBeDefined();
     expect(screen.getByText('21 May 2026: behind the wing')).toBeDefined();
     expect(screen.getByText('Looks: 1 clear, 0 green back.')).toBeDefined();
