@@ -44,7 +44,7 @@ const eventsOfStair = (garden: PlantedGarden, work: PlantedWork): DemoEvent[] =>
       run: async () => {
         const { thing } = await done(
           addPlanned(desk, 'campaign', {
-            ...{ sculpture, title: 'Half-Tide Stair, strip and patina', opened: '2024-11-21', step: 'money' },
+            ...{ sculpture, title: 'Strip and hot patina', opened: '2024-11-21', step: 'money' },
             ...{ option: garden.things.get('option SW-02 C'), decision: garden.things.get('decision SW-02') },
             fund: garden.things.get('fund SW-02'),
           }),
@@ -94,7 +94,7 @@ const eventsOfTable = (garden: PlantedGarden, work: PlantedWork): DemoEvent[] =>
       run: async () => {
         const { thing } = await done(
           addPlanned(desk, 'campaign', {
-            ...{ sculpture, title: 'Supper, colour anew', opened: '2023-05-09', step: 'trigger' },
+            ...{ sculpture, title: 'Colour anew', opened: '2023-05-09', step: 'trigger' },
             note: 'The colour of the table top is gone; wax holds no longer than a summer.',
           }),
         );

@@ -33,7 +33,7 @@ function Approvals({ file }: { readonly file: OpenFile }) {
   return (
     <Page
       title={words.title}
-      over={`${workName(record)} · ${campaign.body.title}`}
+      over={workName(record)}
       lead={words.lead}
       back={{ to: pathTo.campaign(campaign.thing), label: campaign.body.title }}
       actions={

@@ -1,5 +1,6 @@
 import type { BidComparison, ComparedLine } from '../../engine/campaign';
-import { amounts, money, roundMoney, w } from '../../words';
+import { unitsOf } from '../../engine/money';
+import { amounts, currency as currencyWord, money, roundMoney, w, whole } from '../../words';
 import { taskName } from './lineWords';
 import '../parts/plainTable.css';
 
@@ -26,9 +27,9 @@ export function BidTable({ comparison, taken }: BidTableProps) {
   ];
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the screen is scrolled by keys too
-    <section className="wide-table" tabIndex={0} aria-label={words.caption}>
+    <section className="wide-table" tabIndex={0} aria-label={words.caption(currencyWord(currency))}>
       <table className="plain-table cards bid-table">
-        <caption>{words.caption}</caption>
+        <caption>{words.caption(currencyWord(currency))}</caption>
         <thead>
           <tr>
             <th scope="col">{words.line}</th>
@@ -81,8 +82,11 @@ export function BidTable({ comparison, taken }: BidTableProps) {
   );
 }
 
+/** Whole units without their currency: the caption and the price above say it. */
+const round = (minor: number, currency: string): string => whole(unitsOf({ minor: Math.round(minor), currency }));
+
 const rate = (minor: number, currency: string, { line }: ComparedLine): string =>
-  `${roundMoney({ minor: Math.round(minor), currency })} ${words.perUnit[line.unit]}`.trim();
+  `${round(minor, currency)} ${words.perUnit[line.unit]}`.trim();
 
 interface PriceCellProps {
   readonly head: string;
@@ -101,7 +105,6 @@ function PriceCell({ head, compared, bid, currency }: PriceCellProps) {
     );
   const { value, low, high } = price.rate;
   const one = compared.line.unit === 'sum' && compared.line.amount === 1;
-  const round = (minor: number) => roundMoney({ minor: Math.round(minor), currency });
   return (
     <td data-head={head} className={price.odd ? 'of-number odd-price' : 'of-number'}>
       <div>
@@ -109,7 +112,7 @@ function PriceCell({ head, compared, bid, currency }: PriceCellProps) {
         {!one && <span className="soft line-detail">{rate(value, currency, compared)}</span>}
         {!one && low < high && (
           <span className="soft line-detail">
-            ({round(low)} {w.charts.lastTo} {round(high)})
+            ({round(low, currency)} {w.charts.lastTo} {round(high, currency)})
           </span>
         )}
         {price.odd && <span className="odd-mark line-detail">▲ {words.odd[price.odd]}</span>}

@@ -23,7 +23,7 @@ export function CausesFirst({ record, causes }: CausesFirstProps) {
   const { waits, reasons, lookFor } = causesFirst(zonesAt(record, today), causes, today);
   return (
     <>
-      <Notice kind={waits ? 'caution' : 'note'} title={words.title}>
+      <Notice kind={waits ? 'caution' : 'note'} title={waits ? words.waits : words.settled}>
         <Reasons reasons={reasons} />
       </Notice>
       {causes.length > 0 && (

@@ -34,6 +34,17 @@ export function ColourCards({ file, cards, onEdit }: ColourCardsProps) {
   );
 }
 
+/** Photos to hold against the card: those alike, else the one there is. */
+const laterOnes = (card: Thing<'colourCard'>, photos: readonly Thing<'photo'>[]) => {
+  const all = cardPhotos.flatMap((slot) => {
+    const own = card.body[slot.field];
+    const found = own && laterPhoto(card, slot, photos);
+    return own && found ? [{ slot, own, found }] : [];
+  });
+  const alike = all.filter(({ found }) => found.alike);
+  return alike.length > 0 ? alike : all.slice(0, 1);
+};
+
 interface ColourCardProps {
   readonly file: OpenFile;
   readonly card: Thing<'colourCard'>;
@@ -44,11 +55,7 @@ function ColourCard({ file, card, onEdit }: ColourCardProps) {
   const { sculpture } = file.campaign.body;
   const { body } = card;
   const photos = useQuestion(thingsOf(useDesk(), 'photo', sculpture)) ?? [];
-  const later = cardPhotos.flatMap((slot) => {
-    const own = body[slot.field];
-    const found = own && laterPhoto(card, slot, photos);
-    return own && found ? [{ slot, own, found }] : [];
-  });
+  const later = laterOnes(card, photos);
   return (
     <article className="card stack">
       <h3>{body.words}</h3>

@@ -26,7 +26,7 @@ function Paper({ file, of }: { readonly file: OpenFile; readonly of: PaperOf }) 
   return (
     <Page
       title={words.titles[of]}
-      over={`${workName(record)} · ${campaign.body.title}`}
+      over={workName(record)}
       lead={words.leads[of]}
       back={{ to: pathTo.campaign(campaign.thing), label: campaign.body.title }}
     >

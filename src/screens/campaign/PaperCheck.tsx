@@ -76,8 +76,11 @@ export function PaperCheck({ file, of, bid }: PaperCheckProps) {
   return (
     <>
       {refused && <Notice kind="problem" title={refused} />}
-      <Notice kind={standing.whole ? 'note' : 'caution'} title={words.notSeen(standing.unseen)}>
-        <Reasons reasons={standing.reasons} />
+      <Notice
+        kind={standing.whole ? 'note' : 'caution'}
+        title={words.standing(standing.missing.length, standing.unseen)}
+      >
+        <Reasons reasons={standing.reasons.filter(({ code }) => code !== 'campaign: paper lacks')} />
       </Notice>
       <ol className="bare paper-rows">
         {standing.rows.map(({ item, state, where }, i) => (

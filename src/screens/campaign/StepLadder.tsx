@@ -23,7 +23,9 @@ export function StepLadder({ steps, names }: StepLadderProps) {
           <div className="grow">
             <p>
               <span className={state === 'ahead' ? undefined : 'strong'}>{step.name}</span>{' '}
-              <span className="soft small">{words.states[state]}</span>
+              <span className="soft small">
+                {state === 'done' && there.length === 0 ? words.byWord : words.states[state]}
+              </span>
             </p>
             {state !== 'ahead' && <Reasons reasons={[...there, ...lacks]} nameOf={names} />}
           </div>

@@ -19,7 +19,8 @@ export const campaign = {
   causes: {
     title: 'Causes first',
     lead: 'What feeds the damage is looked for and dealt with before the surface is.',
-    none: 'No cause is written down yet.',
+    waits: 'Not settled yet',
+    settled: 'Settled',
     add: 'Write down a cause',
     lookFor: 'Worth looking for here',
     lookForWhat: 'By how the zones lie and what reaches them.',
@@ -89,10 +90,11 @@ export const campaign = {
     there: 'There',
     nothing: 'Nothing in the record stands in the way of this step.',
     leftOpen: 'Left open on the way',
-    leftOpenWhat: 'The campaign has gone past these. They can still be put right.',
+    leftOpenWhat: 'The campaign has gone past these with something missing.',
     steps: 'All steps',
     stepsLead: 'Where it stands is your word; what is there is read from the record.',
     states: { done: 'done', 'left open': 'left open', now: 'now', ahead: 'ahead' },
+    byWord: 'by your word',
     papers: 'Papers and records',
     facts: 'Facts',
     change: 'Change',
@@ -186,10 +188,10 @@ export const campaign = {
     enter: 'Enter a bid',
     compared: (currency: string) => `Side by side, in ${currency}`,
     manyCurrencies: 'Bids in different currencies stand apart and are never added or ranked together.',
-    caption: 'Price of each line, and of one unit of it',
+    caption: (currency: string) => `Price of each line, and of one unit of it, in ${currency}`,
     line: 'Line',
     median: 'Median',
-    perUnit: { m2: 'a m²', piece: 'a piece', sum: '', day: 'a day' },
+    perUnit: { m2: 'a\u00a0m²', piece: 'a\u00a0piece', sum: '', day: 'a\u00a0day' },
     notPriced: 'not priced',
     odd: { high: 'much above the others', low: 'far below the others' },
     total: 'Total of its priced lines',
@@ -250,7 +252,12 @@ export const campaign = {
     whoseNone: 'A conservator’s, apart from the bids',
     from: 'From',
     states: { there: 'there', missing: 'missing', 'not asked': 'not needed' },
-    notSeen: (n: number) => (n === 0 ? 'All looked for.' : `${count(n, 'line', 'lines')} not looked for yet.`),
+    standing: (missing: number, unseen: number) =>
+      missing + unseen === 0
+        ? 'Whole'
+        : [missing > 0 && `${missing} missing`, unseen > 0 && `${unseen} not looked for yet`]
+            .filter(Boolean)
+            .join(', '),
     where: (where: string) => `Where: ${where}`,
     source: 'Where this list comes from',
     hideSource: 'Hide where it comes from',
@@ -328,9 +335,8 @@ export const campaign = {
     photos: { dryShade: 'dry, in shade', drySun: 'dry, in sun', wetShade: 'wet, in shade', wetSun: 'wet, in sun' },
     noPhoto: 'no photo',
     agreedOn: (day: string, zones: string) => `Agreed ${day} for zone ${zones}`,
-    panel: (panel: string) => `Panel ${panel}`,
+    panel: (panel: string) => `Panel: ${panel}`,
     kept: (where: string) => `Kept at: ${where}`,
-    compare: 'Hold a later photo against it',
     compareOne: (how: string) => `Hold a later photo against it: ${how}`,
     noLater: 'No later photo of these zones is kept yet.',
     notAlike:

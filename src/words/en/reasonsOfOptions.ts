@@ -9,6 +9,8 @@ const size = (s: Params): string => {
   const word = s.text('size') === 'large' ? 'large ' : s.text('size') === 'small' ? 'small ' : '';
   return s.text('count') === '1' ? `one ${word}step` : `${s.number('count')} ${word}steps`;
 };
+const fewMonths = (s: Params): string =>
+  Number(s.text('months')) < 1 ? 'under a month' : `${s.number('months', 1)} months`;
 const whatIf: Readonly<Record<string, string>> = {
   colour: 'the colour holds a shorter time',
   interval: 'the interval is another',
@@ -52,7 +54,10 @@ export const reasonsOfOptions = {
   'option: beyond the years': (s) =>
     `“${s.text('line')}” falls after the ${s.number('years')} years looked at, and is not counted.`,
 
-  'option: hold short': (s) => `In ${s.thing('zone')} a coating is expected to last ${s.number('months', 1)} months.`,
+  'option: hold short': (s) =>
+    Number(s.text('months')) === 0
+      ? `Green stood there right after the coating: ${s.thing('zone')}.`
+      : `A coating is expected to last ${fewMonths(s)}: ${s.thing('zone')}.`,
   'option: hold long': (s) => `Even in the worst zone a coating is expected to last ${s.number('months', 1)} months.`,
   'option: waxing does not hold': (s) => `Waxing does not hold in ${s.times('zones', 'zone', 'zones')}.`,
   'option: holds getting shorter': (s) => `Holds are getting shorter in ${s.times('zones', 'zone', 'zones')}.`,
@@ -74,8 +79,10 @@ export const reasonsOfOptions = {
   'option: stripped before': (s) => `It was stripped before: ${s.times('times', 'time', 'times')} on record.`,
   'option: inserts near': (s) => `It carries ${s.times('count', 'insert', 'inserts')} that heat and media may harm.`,
 
-  'months: worst zone': (s) => `${s.thing('zone')} says it for the work: about ${s.number('months', 1)} months.`,
-  'months: no clean start': (s) => `In ${s.thing('zone')} green stood right after the coating: no month was clear.`,
+  'months: worst zone': (s) =>
+    `The zone that holds least says it for the work, about ${fewMonths(s)}: ${s.thing('zone')}.`,
+  'months: no clean start': (s) =>
+    `Green stood there right after the coating, so no month was clear: ${s.thing('zone')}.`,
   'months: zones not known': (s) =>
     `${s.times('count', 'zone is', 'zones are')} left out: nothing is known of their holds.`,
   'months: coated once a year': () => 'Taken as waxed once a year, and every zone as in public view.',

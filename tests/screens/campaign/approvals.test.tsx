@@ -52,7 +52,7 @@ describe('The agreed-colour card', () => {
     expect(await axeFaults()).toEqual([]);
     await user.click(screen.getByRole('button', { name: 'Keep the card' }));
     const card = within(await screen.findByRole('article'));
-    expect(card.getByText('Panel P-2 · Kept at: store, shelf 4')).toBeDefined();
+    expect(card.getByText('Panel: P-2 · Kept at: store, shelf 4')).toBeDefined();
     expect(card.getAllByText('no photo')).toHaveLength(4);
     expect(card.getByText('Agreed 15 October 2026 for zone A')).toBeDefined();
     expect(await axeFaults()).toEqual([]);
