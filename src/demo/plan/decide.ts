@@ -3,9 +3,15 @@ import { type BodyOf, nameOf } from '../../engine/record';
 import { done } from '../walkRound';
 import { type DemoEvent, madeBefore, type PlantedGarden } from './plantedGarden';
 
+type Body = BodyOf<'decision'>;
+type Wire = Body['tripwires'][number];
+
 /** A decision of the garden, with its zones still by letter. */
-type Decided = Omit<BodyOf<'decision'>, 'sculpture' | 'date' | 'tripwires'> & {
-  readonly wires: readonly (Omit<BodyOf<'decision'>['tripwires'][number], 'zone'> & { readonly letter?: string })[];
+type Decided = Pick<
+  Body,
+  'title' | 'option' | 'chosen' | 'refused' | 'evidence' | 'consulted' | 'dissent' | 'review' | 'signed'
+> & {
+  readonly wires: readonly (Pick<Wire, 'id' | 'sort' | 'level' | 'times' | 'by'> & { readonly letter?: string })[];
 };
 
 const stair = (garden: PlantedGarden): Decided => ({
