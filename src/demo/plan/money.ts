@@ -13,7 +13,10 @@ const cost = (name: string, amount: number, more: Partial<OptionCost>): OptionCo
 });
 const said = (value: number, low: number, high: number) => ({ value, low, high, from: 'said' as const });
 
-type Way = Omit<BodyOf<'option'>, 'sculpture'>;
+type Way = Pick<
+  BodyOf<'option'>,
+  'sort' | 'title' | 'zones' | 'costs' | 'goodMonths' | 'irreversible' | 'irreversibleSize'
+>;
 
 const waxOnly: Way = {
   sort: 'keep waxing',

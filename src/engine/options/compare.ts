@@ -103,7 +103,9 @@ export const figuresAgainst = (one: OptionFigures, rows: readonly OptionFigures[
     if (best && best !== one)
       said.push(because('option: order turns at rate', { option: nameOf(one), other: nameOf(best), rate: rate.rate }));
   }
-  const near = others.find((other) => overlap(one, other));
+  const near = [...others]
+    .sort((a, b) => (monthlyOf(a) ?? 0) - (monthlyOf(b) ?? 0))
+    .find((other) => overlap(one, other));
   if (near) said.push(because('option: ranges overlap', { option: nameOf(one), other: nameOf(near) }));
   return said;
 };

@@ -21,8 +21,9 @@ export interface Answer {
 
 export interface WhatIfBar {
   readonly what: WhatIf;
-  /** The cheaper end, the dearer end, and what lies between, for the option asked about: at least two answers. */
+  /** At least two. */
   readonly answers: readonly Answer[];
+  /** From the cheapest to the dearest, what stands as entered among them. */
   readonly low: number;
   readonly high: number;
 }
@@ -79,16 +80,17 @@ export const whatIfs = (one: OptionFigures, rows: readonly OptionFigures[], rule
   };
   const base: Asked = { scenario: {} };
   const rival = cheapest(base);
+  const now = costOf(one, base);
   const bars = questions(rules)
     .map(({ what, asked }): WhatIfBar => {
       const answers = asked.map(answer);
       const costs = answers.map(({ cost }) => cost);
-      return { what, answers, low: Math.min(...costs), high: Math.max(...costs) };
+      return { what, answers, low: Math.min(now, ...costs), high: Math.max(now, ...costs) };
     })
     .sort((a, b) => b.high - b.low - (a.high - a.low));
   return {
     per: byMonth ? 'good month' : 'year',
-    cost: costOf(one, base),
+    cost: now,
     next: { option: rival?.row.option.thing ?? '', cost: rival?.cost ?? 0 },
     bars,
   };

@@ -80,6 +80,7 @@ function Lines({
   const most = Math.max(1, ...lines.flatMap(({ values }) => values));
   const x = straightScale([0, years], [margin.left, width - margin.right]);
   const y = straightScale([0, most * 1.05], [height - margin.bottom, margin.top]);
+  const ends = apart(lines.map(({ values }) => y(values.at(-1) ?? 0)));
   return (
     <>
       <Axes
@@ -98,7 +99,7 @@ function Lines({
             strokeDasharray={dashes[i % dashes.length]}
             d={linePath(values.map((value, year) => [x(year), y(value)] as const))}
           />
-          <text x={x(years) + 8} y={y(values.at(-1) ?? 0)} dy="0.35em">
+          <text x={x(years) + 8} y={ends[i]} dy="0.35em">
             {name.split(' ')[0]}
           </text>
         </g>
@@ -106,3 +107,17 @@ function Lines({
     </>
   );
 }
+
+const letterHeight = 17;
+
+/** Heights of letters, moved down as little as keeps each from lying on the one above. */
+const apart = (heights: readonly number[]): readonly number[] => {
+  const placed: number[] = [];
+  const order = heights.map((height, i) => ({ height, i })).sort((a, b) => a.height - b.height);
+  let least = Number.NEGATIVE_INFINITY;
+  for (const { height, i } of order) {
+    least = Math.max(height, least + letterHeight);
+    placed[i] = least;
+  }
+  return placed;
+};

@@ -20,7 +20,7 @@ export function Favourite({ around }: { readonly around: Around }) {
   const name = nameOfOption(options, one.option.thing);
   const told = whatIfs(one, rows, rules);
   const against = [
-    ...speaking(one.option.body.sort, signs).against,
+    ...speaking(one.option.body.sort, signs ?? []).against,
     ...figuresAgainst(one, rows),
     ...(told ? turningOf(one, told) : []),
   ];

@@ -1,9 +1,9 @@
 import { useId } from 'react';
 import type { OptionCost } from '../../engine/options';
 import { speaking } from '../../engine/options';
-import type { Thing } from '../../engine/record';
+import type { Reason, Thing } from '../../engine/record';
 import { optionSortOf } from '../../engine/trade';
-import { list, money, number, w } from '../../words';
+import { list, money, type NameOfThing, number, w } from '../../words';
 import { Button } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
@@ -24,12 +24,12 @@ export function OptionCard({ option, name, around, onEdit }: OptionCardProps) {
   const { body } = option;
   const sort = optionSortOf(body.sort);
   const { signs, names, record } = around;
-  const said = speaking(body.sort, signs);
+  const said = signs && speaking(body.sort, signs);
   const zones = record.zones.filter(({ thing }) => body.zones?.includes(thing));
   const rows: readonly (readonly [string, string | undefined])[] = [
     [words.goodMonths, goodMonthsText(body)],
     [words.steps, words.stepsOf(body.irreversible, body.irreversibleSize)],
-    [words.zones, zones.length > 0 ? list(zones.map(({ thing }) => names(thing) ?? '')) : words.whole],
+    [words.zones, zones.length > 0 ? words.zonesOf(list(zones.map(({ body: { letter } }) => letter))) : words.whole],
   ];
   const more: readonly (readonly [string, string | undefined])[] = [
     [words.does, body.does || sort?.does],
@@ -56,19 +56,11 @@ export function OptionCard({ option, name, around, onEdit }: OptionCardProps) {
         <div className="option-said">
           <div>
             <p className="strong">{words.speaksFor}</p>
-            {said.for.length > 0 ? (
-              <Reasons reasons={said.for} nameOf={names} />
-            ) : (
-              <p className="soft">{words.nothingFor}</p>
-            )}
+            <Said reasons={said?.for} names={names} />
           </div>
           <div>
             <p className="strong">{words.speaksAgainst}</p>
-            {said.against.length > 0 ? (
-              <Reasons reasons={said.against} nameOf={names} />
-            ) : (
-              <p className="soft">{words.nothingFor}</p>
-            )}
+            <Said reasons={said?.against} names={names} />
             {sort?.irreversible && <p>{sort.irreversible}</p>}
           </div>
         </div>
@@ -97,6 +89,11 @@ export function OptionCard({ option, name, around, onEdit }: OptionCardProps) {
       </article>
     </li>
   );
+}
+
+function Said({ reasons, names }: { readonly reasons: readonly Reason[] | undefined; readonly names: NameOfThing }) {
+  if (reasons === undefined) return <p className="soft">{words.working}</p>;
+  return reasons.length > 0 ? <Reasons reasons={reasons} nameOf={names} /> : <p className="soft">{words.nothingFor}</p>;
 }
 
 function Facts({ rows }: { readonly rows: readonly (readonly [string, string | undefined])[] }) {

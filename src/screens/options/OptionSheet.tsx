@@ -87,6 +87,7 @@ export function OptionSheet({ sculpture, option, known, onClose }: OptionSheetPr
       {refused && <Notice kind="problem" title={refused} />}
       <Choice
         label={words.sort}
+        tiles="full"
         options={optionSorts.map(({ id, name }) => ({ value: id, label: name }))}
         value={text.sort || undefined}
         onChange={(sort) => setText(withSort(text, sort))}

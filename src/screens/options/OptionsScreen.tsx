@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { tabs } from '../../actions';
 import { figuresOf, inOneCurrency, signsOf } from '../../engine/options';
-import type { Thing } from '../../engine/record';
+import type { Reason, Thing } from '../../engine/record';
 import { sayReason, w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
+import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
 import { pathTo, useDesk, useMoney, useQuestion } from '../shell';
 import { Favourite } from './Favourite';
@@ -19,6 +20,8 @@ import '../parts/lines.css';
 import './options.css';
 
 const words = w.options;
+
+const isStop = ({ code }: Reason): boolean => code === 'option: stop word';
 
 /** The ways to go on with one work, set side by side. */
 export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
@@ -44,7 +47,7 @@ export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
     rules.currency,
   );
   const signs = situation && signsOf(situation);
-  const around = { options, record, names, rows, rules, signs: signs ?? [], situation };
+  const around = { options, record, names, rows, rules, signs, situation };
   return (
     <Page
       title={words.title}
@@ -62,13 +65,12 @@ export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
       <Notice title={words.who} />
       {!mayWrite && <p className="soft not-printed">{words.readingOnly}</p>}
       <Section title={words.signs}>
-        {signs === undefined ? (
-          <Reading>{words.working}</Reading>
-        ) : signs.length === 0 ? (
-          <p>{words.signsNone}</p>
-        ) : (
-          <Reasons reasons={signs} nameOf={names} label={words.signs} />
-        )}
+        {signs === undefined && <Reading>{words.working}</Reading>}
+        {signs?.length === 0 && <p>{words.signsNone}</p>}
+        {signs?.filter(isStop).map((reason) => (
+          <Notice key={reason.code} kind="stop" title={sayReason(reason, names)} />
+        ))}
+        <Reasons reasons={signs?.filter((reason) => !isStop(reason)) ?? []} nameOf={names} label={words.signs} />
       </Section>
       <Section title={words.ways}>
         {options.length === 0 && (
@@ -98,6 +100,7 @@ export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
       {rows.length > 1 && <Favourite around={around} />}
       {rows.length > 0 && <WaitingPrice around={around} />}
       <Quotes sculpture={sculpture} quotes={quotes} options={options} mayWrite={mayWrite} />
+      {options.length > 0 && <PrintRow />}
       {open && (
         <OptionSheet
           sculpture={sculpture}

@@ -1,7 +1,8 @@
 import { Fragment } from 'react';
 import { moneyOf } from '../../engine/money';
-import { type AtRate, sideBySide } from '../../engine/options';
-import { number, roundMoney, w } from '../../words';
+import { type AtRate, priceSpread, sideBySide } from '../../engine/options';
+import type { Reason } from '../../engine/record';
+import { number, roundMoney, sayReason, share, w } from '../../words';
 import { LinkButton, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { pathTo } from '../shell';
@@ -14,10 +15,13 @@ const words = w.options;
 export function SideBySide({ around }: { readonly around: Around }) {
   const { rows, options, names, rules } = around;
   const said = sideBySide(rows);
+  // What all rest on is said once.
+  const isOfAll = (reason: Reason) =>
+    rows.every(({ reasons }) => reasons.some((other) => sayReason(other, names) === sayReason(reason, names)));
+  const ofAll = rows[0]?.reasons.filter(isOfAll) ?? [];
   return (
     <Section title={words.side} lead={words.sideLead(rules.years)}>
-      <table className="plain-table cards option-table">
-        <caption className="unseen">{words.sideCaption}</caption>
+      <table className="plain-table cards amounts-table option-table" aria-label={words.sideCaption}>
         <thead>
           <tr>
             <th scope="col">{words.rate}</th>
@@ -41,7 +45,10 @@ export function SideBySide({ around }: { readonly around: Around }) {
             </tr>
             {atRates.map((at) => (
               <tr key={at.rate} className={at === atRates[1] ? 'rate-set' : undefined}>
-                <th scope="row">{words.percent(number(at.rate * 100, 2))}</th>
+                <th scope="row">
+                  {words.percent(number(at.rate * 100, 2))}
+                  {at === atRates[1] && <span className="soft small option-sort"> {words.asSet}</span>}
+                </th>
                 <td className="of-number" data-head={words.present}>
                   <Spread of={at.present} currency={currency} />
                 </td>
@@ -57,14 +64,25 @@ export function SideBySide({ around }: { readonly around: Around }) {
         ))}
       </table>
       <Reasons reasons={said} nameOf={names} label={words.side} />
-      <p className="soft small">{words.pricesAre}</p>
+      <p className="soft small">
+        {words.pricesAre}{' '}
+        {words.spread(
+          share(priceSpread.quote.value),
+          share(priceSpread.estimate.value),
+          share(priceSpread['made up'].value),
+        )}
+      </p>
       <div>
-        {rows.map(({ option, reasons }) => (
-          <Fragment key={option.thing}>
-            <p className="strong small">{nameOfOption(options, option.thing)}</p>
-            <Reasons reasons={reasons} nameOf={names} label={words.assumptions} />
-          </Fragment>
-        ))}
+        <Reasons reasons={ofAll} nameOf={names} label={words.assumptions} />
+        {rows
+          .map(({ option, reasons }) => ({ option, own: reasons.filter((reason) => !isOfAll(reason)) }))
+          .filter(({ own }) => own.length > 0)
+          .map(({ option, own }) => (
+            <Fragment key={option.thing}>
+              <p className="strong small">{nameOfOption(options, option.thing)}</p>
+              <Reasons reasons={own} nameOf={names} />
+            </Fragment>
+          ))}
       </div>
       <div className="not-printed">
         <LinkButton kind="quiet" to={pathTo.money()}>

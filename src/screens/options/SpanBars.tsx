@@ -55,15 +55,15 @@ export function SpanBars({ title, label, bars, middle, mark, text, remark, table
                     <rect
                       className="span-bar"
                       x={x(low)}
-                      y={y + 22}
+                      y={y + 24}
                       width={Math.max(2, x(high) - x(low))}
                       height="14"
                     />
+                    <line className="span-middle" x1={x(middle)} x2={x(middle)} y1={y + 20} y2={y + 42} />
+                    <line className="span-mark" x1={x(mark)} x2={x(mark)} y1={y + 20} y2={y + 42} />
                   </g>
                 );
               })}
-              <line className="span-middle" x1={x(middle)} x2={x(middle)} y1={top} y2={ground} />
-              <line className="span-mark" x1={x(mark)} x2={x(mark)} y1={top} y2={ground} />
               <text className="axis-text" x={x(middle)} y={ground + 20} textAnchor="middle">
                 {text(middle)}
               </text>

@@ -38,7 +38,7 @@ export function WaitingPrice({ around }: { readonly around: Around }) {
         return (
           <div key={option.thing} className="stack">
             <p>{words.waitingLead(name, units(told.now))}</p>
-            <table className="plain-table cards">
+            <table className="plain-table cards amounts-table">
               <caption>{`${words.waitingCaption}: ${name}`}</caption>
               <thead>
                 <tr>

@@ -30,8 +30,7 @@ export function WhatIfBars({ told, one, around: { options } }: WhatIfBarsProps) 
         text={(value) => number(Math.round(value), 0)}
         remark={words.whatIfNext(next, units(told.next.cost))}
         table={
-          <table className="plain-table cards">
-            <caption className="unseen">{words.whatIfLabel}</caption>
+          <table className="plain-table cards amounts-table" aria-label={words.whatIfLabel}>
             <thead>
               <tr>
                 <th scope="col">{words.what}</th>

@@ -11,6 +11,7 @@ export interface Around {
   /** The options that could be reckoned. */
   readonly rows: readonly OptionFigures[];
   readonly rules: MoneyRules;
-  readonly signs: readonly Reason[];
+  /** Undefined while the record is being worked out. */
+  readonly signs: readonly Reason[] | undefined;
   readonly situation: Situation | undefined;
 }
