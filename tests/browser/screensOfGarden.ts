@@ -6,6 +6,7 @@ import { w } from '../../src/words';
 import { screensOfCare } from './screensOfCare';
 import { screensOfDecisions } from './screensOfDecisions';
 import { screensOfHotWork } from './screensOfHotWork';
+import { screensOfMoney } from './screensOfMoney';
 import { built } from './server';
 
 export interface Screen {
@@ -176,6 +177,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     ...read(entries),
     ...screensOfCare(entries),
     ...screensOfDecisions(entries),
+    ...screensOfMoney(entries),
     ...screensOfHotWork(entries),
     ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
