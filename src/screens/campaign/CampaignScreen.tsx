@@ -1,12 +1,13 @@
 import { useState } from 'react';
-import { editPlanned } from '../../actions';
+import { editPlanned, watchOfCampaign } from '../../actions';
 import { causesFirst, type StepStanding, stepAfter, stepsOfCampaign } from '../../engine/campaign';
 import { zonesAt } from '../../engine/record';
 import { w } from '../../words';
 import { Button, LinkButton, Notice, Page, Section } from '../parts';
+import { AfterCampaign } from '../parts/AfterCampaign';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
-import { pathTo, say, useDeed, useDesk } from '../shell';
+import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { CampaignFacts } from './CampaignFacts';
 import { CampaignPapers } from './CampaignPapers';
 import { CampaignSheet } from './CampaignSheet';
@@ -60,6 +61,7 @@ function Overview({ file }: { readonly file: OpenFile }) {
           </ul>
         </Section>
       )}
+      {body.ended && <Watch campaign={thing} />}
       <Section title={words.papers}>
         <CampaignPapers file={file} />
       </Section>
@@ -82,6 +84,11 @@ function Overview({ file }: { readonly file: OpenFile }) {
       )}
     </Page>
   );
+}
+
+function Watch({ campaign }: { readonly campaign: string }) {
+  const watch = useQuestion(watchOfCampaign(useDesk(), campaign));
+  return watch ? <AfterCampaign watch={watch} /> : null;
 }
 
 function Now({ file, now }: { readonly file: OpenFile; readonly now: StepStanding }) {

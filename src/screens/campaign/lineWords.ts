@@ -19,8 +19,8 @@ export const seenText = (seen: SeenInZone): string => {
     [
       (kindOf(kind)?.name ?? kind).toLowerCase(),
       coverage && `${share(coverage.low)} ${w.charts.lastTo} ${share(coverage.high)}`,
-      count && countOf(count).name,
-      severity && severityOf(severity).name,
+      count && countOf(count).name.toLowerCase(),
+      severity && severityOf(severity).name.toLowerCase(),
     ]
       .filter(Boolean)
       .join(', '),
