@@ -1,7 +1,7 @@
 import { targetOn } from '../../engine/fund';
-import type { Money, MoneyRules } from '../../engine/money';
+import { type Money, type MoneyRules, unitsOf } from '../../engine/money';
 import { addDays } from '../../engine/record';
-import { amounts, date, money, number, roundMoney, w } from '../../words';
+import { amounts, date, number, roundMoney, w } from '../../words';
 import { Section } from '../parts';
 import { useDesk } from '../shell';
 import type { FundFigures } from './fundFigures';
@@ -17,7 +17,7 @@ export function FundLines({ figures, rules }: { readonly figures: FundFigures; r
   const { lines, priced, wanted } = fund.body;
   const today = useDesk().today();
   const shown = amounts([...lines.map(({ amount }) => amount), target]);
-  const paid = (minor: number) => (minor === 0 ? '–' : money({ minor, currency }));
+  const paid = (minor: number) => (minor === 0 ? '–' : number(unitsOf({ minor, currency })));
   const then = (day: string): Money => targetOn(target, priced, day, rules.growth);
   const later = [
     ...(today > addDays(priced, 30) ? [{ head: words.today, amount: then(today) }] : []),
@@ -67,7 +67,7 @@ export function FundLines({ figures, rules }: { readonly figures: FundFigures; r
           </tr>
         </tbody>
       </table>
-      <table className="plain-table">
+      <table className="plain-table fund-later">
         <caption>
           {words.later} <span className="soft fund-aside">{words.laterWhat(number(rules.growth * 100, 1))}</span>
         </caption>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { Link } from 'wouter';
 import { type Planned, plannedAll, sculptureList, tabs } from '../../actions';
 import type { Thing } from '../../engine/record';
@@ -90,9 +90,9 @@ function FundRow({ fund, planned, works }: FundRowProps) {
                 hoped: money(found.pipeline.hoped),
               })
               .map((piece) => (
-                <span key={piece} className="fund-piece">
-                  {piece}{' '}
-                </span>
+                <Fragment key={piece}>
+                  <span className="fund-piece">{piece}</span>{' '}
+                </Fragment>
               ))}
           </span>
         ) : (
