@@ -7,6 +7,7 @@ import { screensOfCare } from './screensOfCare';
 import { screensOfDecisions } from './screensOfDecisions';
 import { screensOfHotWork } from './screensOfHotWork';
 import { screensOfMoney } from './screensOfMoney';
+import { screensOfYear } from './screensOfYear';
 import { built } from './server';
 
 export interface Screen {
@@ -217,6 +218,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     ...read(entries),
     ...screensOfCare(entries),
     ...screensOfDecisions(entries),
+    ...screensOfYear(entries),
     ...screensOfMoney(entries),
     ...screensOfHotWork(entries),
     ...campaigns(entries),

@@ -28,24 +28,30 @@ export function PeopleOfYear({ atHand: { plan, year } }: { readonly atHand: Year
   return (
     <Section title={words.peopleTitle}>
       {refused && <Notice kind="problem" title={refused} />}
-      <Field
-        label={words.helpers}
-        hint={words.helpersHint}
-        kind="long"
-        value={helpers}
-        onChange={setHelpers}
-        maxLength={500}
-        optional
-      />
-      <Field
-        label={words.contacts}
-        hint={words.contactsHint}
-        kind="long"
-        value={contacts}
-        onChange={setContacts}
-        maxLength={1000}
-        optional
-      />
+      <div className="only-printed year-people">
+        {helpers && <p>{helpers}</p>}
+        {contacts && <p>{contacts}</p>}
+      </div>
+      <div className="stack not-printed">
+        <Field
+          label={words.helpers}
+          hint={words.helpersHint}
+          kind="long"
+          value={helpers}
+          onChange={setHelpers}
+          maxLength={500}
+          optional
+        />
+        <Field
+          label={words.contacts}
+          hint={words.contactsHint}
+          kind="long"
+          value={contacts}
+          onChange={setContacts}
+          maxLength={1000}
+          optional
+        />
+      </div>
       <div className="row not-printed">
         <Button disabled={busy || !changed} onClick={save}>
           {words.peopleSave}

@@ -161,7 +161,7 @@ export const year = {
     notPlaced: 'not placed yet',
     touch: (what: string) => `Place ${what}`,
     putDown: (what: string) => `${what} placed.`,
-    takeOff: (what: string) => `Take ${what} off the plan`,
+    takeOff: (what: string) => `Take off the plan: ${what}`,
     wide: 'The plan’s width stands for',
     wideHint: 'Then the walk is told in metres.',
     wideWrong: 'Give metres, over 0 and up to 100 000.',
