@@ -7,7 +7,6 @@ const words = w.layers;
 interface LayerLinesProps {
   /** Of one zone, in the order they were laid. */
   readonly layers: readonly Thing<'layer'>[];
-  readonly letter: string;
   readonly letterOf: (zone: string) => string;
   /** All layers, to say which zone one was taken over from. */
   readonly sources: readonly Thing<'layer'>[];
@@ -15,7 +14,7 @@ interface LayerLinesProps {
 }
 
 /** What lies on one zone, the first layer first. */
-export function LayerLines({ layers, letter, letterOf, sources, edit }: LayerLinesProps) {
+export function LayerLines({ layers, letterOf, sources, edit }: LayerLinesProps) {
   if (layers.length === 0) return null;
   const from = (layer: Thing<'layer'>) => sources.find(({ thing }) => thing === layer.body.sameAs)?.body.zone;
   return (
@@ -35,12 +34,7 @@ export function LayerLines({ layers, letter, letterOf, sources, edit }: LayerLin
         return (
           <li key={layer.thing}>
             {edit ? (
-              <button
-                type="button"
-                className="line"
-                aria-label={words.edit(layer.body.order, letter)}
-                onClick={() => edit(layer)}
-              >
+              <button type="button" className="line" onClick={() => edit(layer)}>
                 {text}
               </button>
             ) : (

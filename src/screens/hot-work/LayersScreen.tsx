@@ -73,7 +73,6 @@ function Layers({ campaign, around }: { readonly campaign: string; readonly arou
               </div>
               <LayerLines
                 layers={own}
-                letter={letter}
                 letterOf={letterOf}
                 sources={layers}
                 edit={mayWrite ? (layer) => setOpen({ zone: zone.thing, layer }) : undefined}
@@ -89,14 +88,9 @@ function Layers({ campaign, around }: { readonly campaign: string; readonly arou
                     {words.write}
                   </Button>
                   {before && (
-                    <Button
-                      kind="main"
-                      size="big"
-                      disabled={busy}
-                      aria-label={words.sameOf(letter, letterOf(before.body.zone))}
-                      onClick={() => same(zone, before)}
-                    >
-                      {words.same(letterOf(before.body.zone))}
+                    <Button kind="main" size="big" disabled={busy} onClick={() => same(zone, before)}>
+                      <span className="unseen">{words.zoneFirst(letter)} </span>
+                      {words.same(letterOf(before.body.zone))}{' '}
                       <span className="hot-under">
                         {[before.body.solution, before.body.strength].filter(Boolean).join(', ')}
                       </span>

@@ -47,5 +47,4 @@ export const accessSheet = {
   times: (n: string) => `${n} times`,
   metres: (n: string) => `${n} m`,
   daysOf: (n: string) => (n === '1' ? '1 day' : `${n} days`),
-  known: 'Said elsewhere of the access',
 };

@@ -20,14 +20,12 @@ export const hotWork = {
   rule: 'Rule',
   asks: 'Asks for',
   from: 'From',
-  sure: { seen: 'read', abstract: 'abstract read', 'from memory': 'from memory', other: '' },
   minutes: (n: string) => `${n} min`,
   metres: (n: string) => `${n} m`,
   removed: 'The card is taken away.',
   kept: 'The card is kept.',
 
   card: {
-    title: 'The card',
     date: 'Day',
     dateMissing: 'Say which day.',
     permit: 'Permit',

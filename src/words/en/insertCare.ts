@@ -43,7 +43,7 @@ export const insertCare = {
   note: 'Note',
   save: 'Keep it',
   saved: 'What is known of the insert is kept.',
-  fact: { noLimit: 'No limit set', noMethod: 'No way set', set: (who: string, day: string) => `${who}, ${day}` },
+  fact: { noLimit: 'No limit set', noMethod: 'No way set' },
   out: (from: string, to: string) => (to ? `Out ${from} to ${to}` : `Out since ${from}`),
   setIn: (name: string, what: string) => `Set in: ${name.toLowerCase()}${what && ` (${what})`}`,
   watchedBy: (who: string) => `Watched by: ${who}`,
