@@ -3,7 +3,7 @@ import { plannedAll, sculptureList, tripwiresMet } from '../../actions';
 import type { Thing } from '../../engine/record';
 import type { TripwireStanding } from '../../engine/watch';
 import { w } from '../../words';
-import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
+import { AddIcon, Button, EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
 import { TripwiresMet } from '../parts/TripwiresMet';
@@ -84,7 +84,7 @@ export function DecisionsScreen({ sculpture }: { readonly sculpture?: string | u
         </EmptyState>
       )}
       {hold.length > 0 && (
-        <Section title={words.hold}>
+        <Section title={words.hold} lead={words.who}>
           <div className="decisions">
             {hold.map((decision) => (
               <DecisionCard
@@ -110,7 +110,6 @@ export function DecisionsScreen({ sculpture }: { readonly sculpture?: string | u
           </div>
         </Fold>
       )}
-      {here.length > 0 && <Notice title={words.who} />}
       {here.length > 0 && <PrintRow />}
       {asked && <DecisionSheet asked={asked} works={works} planned={planned} onClose={() => setAsked(undefined)} />}
       {answering && (

@@ -52,14 +52,9 @@ export function DueScreen() {
       lead={words.lead}
       back={{ to: pathTo.plan(), label: w.plan.title }}
       actions={
-        <>
-          {things.due.length > 0 && (
-            <Button onClick={() => setOpened({ what: 'calendar' })}>{words.calendar.do}</Button>
-          )}
-          <Button kind="main" icon={<AddIcon />} onClick={() => setOpened({ what: 'task', task: undefined })}>
-            {words.task.add}
-          </Button>
-        </>
+        <Button kind="main" icon={<AddIcon />} onClick={() => setOpened({ what: 'task', task: undefined })}>
+          {words.task.add}
+        </Button>
       }
     >
       <UnderWay what="figures" />
@@ -70,7 +65,7 @@ export function DueScreen() {
         </EmptyState>
       )}
       {things.due.length > 0 && (
-        <div className="not-printed">
+        <div className="row due-order not-printed">
           <Choice
             label={words.order}
             labelUnseen
@@ -82,6 +77,9 @@ export function DueScreen() {
             value={order}
             onChange={setOrder}
           />
+          <Button kind="quiet" onClick={() => setOpened({ what: 'calendar' })}>
+            {words.calendar.do}
+          </Button>
         </div>
       )}
       {order === 'date' ? (

@@ -24,11 +24,14 @@ export const dueSentences = ({ sort, reasons }: Due, names: NameOfThing): readon
   ...new Set((sort === 'task' ? reasons.slice(1) : reasons).map((reason) => sayReason(reason, names))),
 ];
 
+/** What went is told by the first of its reasons; all of them stand with the decision. */
+const shown = 2;
+
 /** The same for a line of a list: why a look tells most on its day is said where it is answered, and where it is made. */
 export const dueInShort = (due: Due, names: NameOfThing): string => {
   const { sort, reasons } = due;
   const long = sort === 'look' || sort === 'wax';
-  const kept = long ? reasons.filter(({ code }) => code.startsWith('due: ')) : reasons;
+  const kept = long ? reasons.filter(({ code }) => code.startsWith('due: ')) : reasons.slice(0, shown);
   return dueSentences({ ...due, reasons: kept }, names).join(' ');
 };
 

@@ -112,7 +112,8 @@ export const reasonsOfWatch = {
     `The task begins on ${s.day('from')} and ends on ${s.day('until')}, before that. Put the days in order.`,
 } satisfies Sentences<WatchReason>;
 
+/** A bid says in its lines what for; a quote in its words. */
 function ofWhom(s: Params): string {
   const what = s.text('what');
-  return `The price of ${s.text('who')}${what === '' ? '' : ` for ${what}`}`;
+  return what === '' ? `The bid of ${s.text('who')}` : `The price of ${s.text('who')} for ${what}`;
 }
