@@ -11,7 +11,7 @@ export type Costed = Pick<Option, 'costs' | 'sort'>;
 export interface Scenario {
   /** Added to the yearly rise of every line, share. */
   readonly growth?: number;
-  /** What laid a colour is done again after so many years. */
+  /** What lays a colour within the coming year is done again after so many years. */
   readonly colourHolds?: number;
   /** Lines that come every two years or more come so many times as far apart; whole years, one at least. */
   readonly interval?: number;
@@ -25,10 +25,13 @@ export const currencyOf = ({ costs }: Costed): string | Reason | undefined => {
   return mixed(amounts) ?? amounts[0]?.currency;
 };
 
+/** What falls this year or the next is the treatment itself, and not something planned for later beside it. */
+const soon = 1;
+
 /** Every how many years a line falls again; undefined where only once. */
 const everyOf = (line: OptionCost, sort: string, { colourHolds, interval = 1 }: Scenario): number | undefined => {
   if (line.every !== undefined) return line.every === 1 ? 1 : Math.max(1, Math.round(line.every * interval));
-  return optionSortOf(sort)?.laysColour ? colourHolds : undefined;
+  return optionSortOf(sort)?.laysColour && line.first <= soon ? colourHolds : undefined;
 };
 
 const fallsIn = (year: number, line: OptionCost, every: number | undefined): boolean =>
@@ -56,7 +59,7 @@ export const paymentsOf = (option: Costed, rules: MoneyRules, scenario: Scenario
 
 /** What falls only once and is paid within the coming year, at today's prices, with contingency: the price of the treatment itself. */
 export const onceOff = (option: Costed, rules: MoneyRules): readonly OptionCost[] =>
-  option.costs.filter(({ every, first }) => every === undefined && first <= 1 && rules.years >= first);
+  option.costs.filter(({ every, first }) => every === undefined && first <= soon && rules.years >= first);
 
 /** How many times within the years looked at an option does what cannot be taken back: years in which more than the yearly care falls. */
 export const irreversibleTimes = (option: Costed, { years }: Pick<MoneyRules, 'years'>): number => {

@@ -9,7 +9,7 @@ export type RulesText = Readonly<Record<'currency' | 'rate' | 'growth' | 'contin
 /** Ends of what may be set, as the schema of the record has them: per cent, and years. */
 const ends = {
   rate: [0, 30],
-  growth: [0, 30],
+  growth: [-10, 30],
   contingency: [0, 100],
   years: [1, 100],
   spending: [0.1, 20],
@@ -36,7 +36,9 @@ export const readRules = (
 ): { readonly rules: Numbers & { readonly currency: string } } | { readonly faults: RulesFault } => {
   const faults: Record<string, string> = {};
   const read = (key: keyof typeof ends): number => {
-    const value = typedNumber(text[key]);
+    const sign = /^\s*[-−]/.test(text[key]) ? -1 : 1;
+    const size = typedNumber(text[key].replace(/^\s*[-−]\s*/, ''));
+    const value = size === undefined ? undefined : size * sign + 0;
     const [low, high] = ends[key];
     if (value === undefined || (key === 'years' && !Number.isInteger(value))) faults[key] = words.notNumber(words[key]);
     else if (value < low || value > high) faults[key] = words.between(words[key], number(low), number(high));

@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import { tabs } from '../../actions';
-import { figuresOf, inOneCurrency, signsOf } from '../../engine/options';
+import { figuresOf, inOneCurrency, signsOf, speaking } from '../../engine/options';
 import type { Reason, Thing } from '../../engine/record';
-import { sayReason, w } from '../../words';
+import { optionSorts } from '../../engine/trade';
+import { list, sayReason, w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
@@ -48,6 +49,9 @@ export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
   );
   const signs = situation && signsOf(situation);
   const around = { options, record, names, rows, rules, signs, situation };
+  const missing = optionSorts.filter(
+    ({ id }) => speaking(id, signs ?? []).for.length > 0 && !options.some(({ body }) => body.sort === id),
+  );
   return (
     <Page
       title={words.title}
@@ -71,6 +75,7 @@ export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
           <Notice key={reason.code} kind="stop" title={sayReason(reason, names)} />
         ))}
         <Reasons reasons={signs?.filter((reason) => !isStop(reason)) ?? []} nameOf={names} label={words.signs} />
+        {missing.length > 0 && <p>{words.alsoFor(list(missing.map(({ name }) => name)))}</p>}
       </Section>
       <Section title={words.ways}>
         {options.length === 0 && (

@@ -7,6 +7,7 @@ export const options = {
   readingOnly: 'Another tab of this app is writing. Change things there.',
   signs: 'What the record shows',
   signsNone: 'The record shows nothing that presses one way or the other.',
+  alsoFor: (ways: string) => `It speaks for ways not entered yet: ${ways}.`,
   working: 'The record is being worked out.',
   none: 'No way to go on is entered yet',
   noneWhat: 'Enter at least two, one of them going on as now, to set them side by side.',

@@ -132,6 +132,9 @@ describe('What if', () => {
     const yearly = (netPresentValue(again, 0.03) * 0.03) / (1 - 1.03 ** -20);
     expect(six?.cost).toBeCloseTo(yearly / 10, 6);
     expect(six?.turnsTo).toBe('option/B');
+    const base = { ...cost, name: 'New base', first: 10 };
+    const beside = paymentsOf({ ...stripAll.body, costs: [base] }, { ...rules, growth: 0 }, { colourHolds: 6 });
+    expect(beside.filter((paid) => paid > 0)).toHaveLength(1);
     expect(told && turningOf(c, told)[0]).toEqual({
       code: 'option: order turns if',
       params: { what: 'colour', option: 'option/C', other: 'option/B' },

@@ -116,6 +116,7 @@ describe('What the record says', () => {
     const strip = await screen.findByRole('article', { name: /^C · Strip/ });
     expect(await within(strip).findByText(/Ask the conservator before anything else/)).toBeDefined();
     expect(within(strip).getByText(/of the surface seen is green\./)).toBeDefined();
+    expect(screen.getByText('It speaks for ways not entered yet: Investigate.')).toBeDefined();
   });
 
   it('before any round nothing is taken to be sound', async () => {
