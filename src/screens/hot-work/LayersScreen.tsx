@@ -88,13 +88,13 @@ function Layers({ campaign, around }: { readonly campaign: string; readonly arou
                     {words.write}
                   </Button>
                   {before && (
-                    <Button kind="main" size="big" disabled={busy} onClick={() => same(zone, before)}>
-                      <span className="unseen">{words.zoneFirst(letter)} </span>
-                      {words.same(letterOf(before.body.zone))}{' '}
-                      <span className="hot-under">
-                        {[before.body.solution, before.body.strength].filter(Boolean).join(', ')}
-                      </span>
-                    </Button>
+                    <SameButton
+                      letter={letter}
+                      as={letterOf(before.body.zone)}
+                      layer={before}
+                      busy={busy}
+                      go={() => same(zone, before)}
+                    />
                   )}
                 </div>
               )}
@@ -115,5 +115,23 @@ function Layers({ campaign, around }: { readonly campaign: string; readonly arou
         />
       )}
     </Page>
+  );
+}
+
+interface SameButtonProps {
+  readonly letter: string;
+  readonly as: string;
+  readonly layer: Thing<'layer'>;
+  readonly busy: boolean;
+  readonly go: () => void;
+}
+
+/** One touch: what was laid on the zone before, on this one too. */
+function SameButton({ letter, as, layer, busy, go }: SameButtonProps) {
+  const what = [layer.body.solution, layer.body.strength].filter(Boolean).join(', ');
+  return (
+    <Button kind="main" size="big" disabled={busy} aria-label={words.sameOf(letter, as, what)} onClick={go}>
+      {words.same(as)} <span className="hot-under">{what}</span>
+    </Button>
   );
 }

@@ -8,7 +8,7 @@ export const layers = {
   noZonesWhat: 'Draw up the zones of the work first.',
   count: (n: number) => (n === 1 ? '1 layer' : `${n} layers`),
   same: (letter: string) => `Same as zone ${letter}`,
-  zoneFirst: (letter: string) => `Zone ${letter}:`,
+  sameOf: (letter: string, as: string, what: string) => `Zone ${letter}: Same as zone ${as} ${what}`,
   sameKept: (letter: string, n: number, solution: string) => `Zone ${letter}, layer ${n}: ${solution}.`,
   write: 'Another layer',
   writeOf: (letter: string) => `Another layer, zone ${letter}`,
