@@ -14,6 +14,7 @@ import {
   setPlanned,
 } from '../../src/actions';
 import { countWatch } from '../../src/actions/plan/hotDay';
+import { watchState } from '../../src/engine/heat';
 import { type BodyOf, nameOf } from '../../src/engine/record';
 import { openFresh } from '../device/store/around';
 import { aWork, done } from '../screens/deskwork';
@@ -179,4 +180,21 @@ test('a limit without the expert who set it, an end of another day and a limit n
   expect(await care({ takenOut: '2026-06-02', putBack: '2026-06-01' })).toBe('heat: days not in order');
   const workEnded = '2026-06-09T13:00:00.000+00:00';
   expect(await refusedWith(editPlanned(desk, 'hotDay', hotDay, { workEnded }))).toBe('heat: not of this day');
+});
+
+test('in the invented garden, whose day stands still, a watch runs by the time of the day and is not in doubt', async () => {
+  const { store, around } = await openFresh(2);
+  const desk = deskOn(store, {
+    newId: around.newId,
+    now: () => '2026-11-26T14:30:00.000+00:00',
+    today: () => '2026-06-03',
+    surveyor: () => '',
+    invented: true,
+  });
+  const { hotDay } = await aDay(desk);
+  await done(endHotWork(desk, hotDay));
+  const { workEnded } = (await desk.store.current(hotDay))!.lead.body as { workEnded: string };
+  expect(workEnded).toBe('2026-06-03T14:30:00.000+00:00');
+  const count = await countWatch(desk, hotDay, workEnded);
+  expect(watchState(count, 60)).toMatchObject({ state: 'running', reasons: [] });
 });

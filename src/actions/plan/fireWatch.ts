@@ -1,7 +1,7 @@
-import { steadyTick } from '../../device/steady';
 import { afterTick, type WatchCount } from '../../engine/heat';
 import type { Desk, Question } from '../desk';
 import { countWatch } from './hotDay';
+import { tickHere } from './momentHere';
 
 /** Shown anew each second; noted on the device each tenth. Milliseconds. */
 const shownEvery = 1000;
@@ -47,7 +47,7 @@ const counted = (desk: Desk, hotDay: string, workEnded: string): Question<WatchC
   };
   const tick = () => {
     if (noting) return;
-    const now = steadyTick();
+    const now = tickHere(desk);
     if (!noted || now.steady - noted.last.steady >= notedEvery) void note();
     else show(afterTick(noted, now));
   };

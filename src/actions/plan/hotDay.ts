@@ -1,4 +1,3 @@
-import { steadyTick } from '../../device/steady';
 import {
   afterTick,
   beginWatch,
@@ -14,6 +13,7 @@ import type { Desk, Outcome } from '../desk';
 import { inTurn } from '../inTurn';
 import { attempt, must, refuse } from '../outcome';
 import { theThing } from '../theThing';
+import { momentHere, tickHere } from './momentHere';
 import { editPlanned } from './planned';
 
 const countKey = (hotDay: string): string => `fire watch ${hotDay}`;
@@ -24,10 +24,10 @@ const openDay = async (desk: Desk, hotDay: string): Promise<BodyOf<'hotDay'>> =>
 };
 
 /** The flame is out: the watch counts from now. Said again, it starts over. */
-export const endHotWork = (desk: Desk, hotDay: string, tick: Tick = steadyTick()): Promise<Outcome> =>
+export const endHotWork = (desk: Desk, hotDay: string, tick: Tick = tickHere(desk)): Promise<Outcome> =>
   attempt(async () => {
     await openDay(desk, hotDay);
-    const workEnded = desk.now();
+    const workEnded = momentHere(desk);
     const done = must(await editPlanned(desk, 'hotDay', hotDay, { workEnded, watchKept: undefined }));
     // Not counted from the first second on, it is counted from the next: the watch is longer by that, and never shorter.
     await countWatch(desk, hotDay, workEnded, tick).catch(() => undefined);
@@ -46,7 +46,7 @@ export const countWatch = (
   desk: Desk,
   hotDay: string,
   workEnded: string,
-  tick: Tick = steadyTick(),
+  tick: Tick = tickHere(desk),
 ): Promise<WatchCount> =>
   inTurn(desk.store, async () => {
     const before = await desk.store.meta<WatchCount>(countKey(hotDay));
@@ -71,7 +71,7 @@ export const sayWatchKept = (
   desk: Desk,
   hotDay: string,
   { by, seen, own }: WatchWord,
-  tick: Tick = steadyTick(),
+  tick: Tick = tickHere(desk),
 ): Promise<Outcome> =>
   attempt(async () => {
     const { workEnded, watchMinutes } = await openDay(desk, hotDay);
@@ -84,7 +84,7 @@ export const sayWatchKept = (
     if (state !== 'over' && own && minutesOfOwn(own) < watchMinutes)
       return refuse(heatReason('heat: watch too short', { kept: minutesOfOwn(own), asked: watchMinutes }));
     const watchKept = {
-      at: desk.now(),
+      at: momentHere(desk),
       by: by.trim(),
       counted,
       ...(seen ? { seen } : {}),
@@ -98,7 +98,7 @@ export const closeHotDay = (desk: Desk, hotDay: string, by: string): Promise<Out
   attempt(async () => {
     await openDay(desk, hotDay);
     if (by.trim() === '') refuse(heatReason('heat: signed by nobody'));
-    return must(await editPlanned(desk, 'hotDay', hotDay, { closed: { at: desk.now(), by: by.trim() } }));
+    return must(await editPlanned(desk, 'hotDay', hotDay, { closed: { at: momentHere(desk), by: by.trim() } }));
   });
 
 /** Opens a closed day again: something was forgotten. Its watch stands. */

@@ -37,8 +37,7 @@ function Layers({ campaign, around }: { readonly campaign: string; readonly arou
   const { body } = record.sculpture;
   const letterOf = (zone: string) => record.zones.find(({ thing }) => thing === zone)?.body.letter ?? '';
   const same = (zone: Thing<'zone'>, layer: Thing<'layer'>) => {
-    const now = desk.now();
-    const laid = sameIn(layer, zone.thing, { date: now.slice(0, 10), time: timeIn(now) });
+    const laid = sameIn(layer, zone.thing, { date: desk.today(), time: timeIn(desk.now()) });
     void run(
       () => addPlanned(desk, 'layer', laid),
       () => say(words.sameKept(zone.body.letter, laid.order, laid.solution)),
