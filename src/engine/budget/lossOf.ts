@@ -20,12 +20,18 @@ export const lossOf = ({ findings, area, significance }: ZoneScore, gone: (score
   };
 };
 
-/** Sum of losses, each with an error of its own. */
-export const lossTogether = (losses: readonly Loss[]): Loss => {
-  const value = losses.reduce((sum, loss) => sum + loss.value, 0);
+/**
+ * Sum of losses. Zones of one work were seen by one eye in one light, so their errors are taken to go one way and add up, which is the
+ * most they can; those of different works are their own and add in quadrature.
+ */
+export const lossTogether = (losses: readonly { readonly sculpture: string; readonly loss: Loss }[]): Loss => {
+  const works = [...new Set(losses.map(({ sculpture }) => sculpture))];
+  const sumIn = (work: string, of: (loss: Loss) => number): number =>
+    losses.reduce((sum, { sculpture, loss }) => sum + (sculpture === work ? of(loss) : 0), 0);
+  const value = losses.reduce((sum, { loss }) => sum + loss.value, 0);
   return {
     value,
-    low: Math.max(0, value - Math.hypot(...losses.map((loss) => loss.value - loss.low))),
-    high: value + Math.hypot(...losses.map((loss) => loss.high - loss.value)),
+    low: Math.max(0, value - Math.hypot(...works.map((work) => sumIn(work, (loss) => loss.value - loss.low)))),
+    high: value + Math.hypot(...works.map((work) => sumIn(work, (loss) => loss.high - loss.value))),
   };
 };

@@ -59,7 +59,7 @@ export const planWithin = (weighed: Weighed, budget: Money): BudgetPlan | Reason
     return { sculpture, zone: score.zone, loss: way?.left, why: whyLeft(way, ways, stopWord) };
   });
   const undone = (steps - (choice?.gain ?? 0)) * unit;
-  const range = lossTogether(leftIn.flatMap(({ loss }) => loss ?? []));
+  const range = lossTogether(leftIn.flatMap(({ sculpture, loss }) => (loss ? [{ sculpture, loss }] : [])));
   return {
     spent: money(choice?.cost ?? 0),
     done: done.map(({ zone, types, cost, left }) => ({

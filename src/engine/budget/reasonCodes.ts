@@ -5,6 +5,7 @@ export const budgetReasons = {
   'budget: how it is weighed': [],
   'budget: not in it': [],
   'budget: exact to': ['m2'],
+  'budget: range': [],
   'budget: stop word': [],
   'budget: no work for it': [],
   'budget: too little money': [],

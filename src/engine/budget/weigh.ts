@@ -45,7 +45,7 @@ export const weigh = (zones: readonly ZoneToTreat[], prices: readonly Price[]): 
   if (currency === undefined) return because('budget: no price');
   const two = mixed(prices.map(({ each }) => each));
   if (two) return two;
-  const losses = zones.map(({ score }) => lossOf(score, () => false));
+  const losses = zones.map(({ sculpture, score }) => ({ sculpture, loss: lossOf(score, () => false) }));
   const loss = lossTogether(losses);
   const unit = Math.max(finest, loss.value / stepsOfLoss);
   const ways = new Map(zones.map((zone) => [zone.score.zone, waysOfZone(zone, prices, unit)]));
@@ -60,11 +60,12 @@ export const weigh = (zones: readonly ZoneToTreat[], prices: readonly Price[]): 
   });
   return {
     ...{ currency, zones, loss, unit, ways },
-    steps: losses.reduce((sum, { value }) => sum + inSteps(value, unit), 0),
+    steps: losses.reduce((sum, one) => sum + inSteps(one.loss.value, unit), 0),
     front: frontOf(fronts),
     reasons: [
       because('budget: how it is weighed'),
       because('budget: exact to', { m2: unit }),
+      because('budget: range'),
       because('budget: not in it'),
     ],
   };

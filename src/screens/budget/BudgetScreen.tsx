@@ -23,14 +23,16 @@ export function BudgetScreen() {
   const [without, setWithout] = useState<readonly string[]>([]);
   const atHand = useBudget(year, without);
   return (
-    <Page title={words.title} lead={words.lead} back={{ to: pathTo.plan(), label: words.back }}>
-      <Choice
-        label={words.year}
-        tiles="narrow"
-        value={String(year)}
-        onChange={(text) => setYear(Number(text))}
-        options={[thisYear, thisYear + 1].map((n) => ({ value: String(n), label: String(n) }))}
-      />
+    <Page title={words.title} over={String(year)} lead={words.lead} back={{ to: pathTo.plan(), label: words.back }}>
+      <div className="not-printed">
+        <Choice
+          label={words.year}
+          tiles="narrow"
+          value={String(year)}
+          onChange={(text) => setYear(Number(text))}
+          options={[thisYear, thisYear + 1].map((n) => ({ value: String(n), label: String(n) }))}
+        />
+      </div>
       <UnderWay what="figures" />
       {atHand ? (
         <OfYear key={year} atHand={atHand} year={year} without={without} onWithout={setWithout} />

@@ -46,7 +46,12 @@ export function SumOfYear({ atHand, weighed, year, mayWrite }: SumOfYearProps) {
     <>
       <Section title={words.plan}>
         {refused && <Notice kind="problem" title={refused} />}
-        <div className="row budget-sum">
+        {sum && (
+          <p className="only-printed">
+            {words.sum}: {money(sum)}
+          </p>
+        )}
+        <div className="row budget-sum not-printed">
           <MoneyField
             label={words.sum}
             hint={words.sumHint}

@@ -8,7 +8,7 @@ import { straightScale } from '../parts/charts/straightScale';
 
 const words = w.funds;
 const height = 300;
-const margin = { top: 12, right: 20, bottom: 48, left: 70 };
+const margin = { top: 12, right: 20, bottom: 48, left: 80 };
 /** Months drawn at the least, and past the last thing that happens. */
 const least = 36;
 const beyond = 12;

@@ -41,6 +41,11 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
   const read = readMoney(amount, currency);
   const percent = chance.trim() === '' ? undefined : (typedNumber(chance) ?? Number.NaN);
   const chanceWrong = toCome && (percent === undefined ? state === 'hoped' : !(percent >= 0 && percent <= 100));
+  // What is called in hand came today, unless somebody says otherwise.
+  const choose = (next: GiftState) => {
+    setState(next);
+    if (next === 'in hand' && received === '') setReceived(desk.today());
+  };
   const done = (said: string) => {
     say(said);
     onClose();
@@ -104,7 +109,7 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
       <Choice
         label={words.state}
         value={state}
-        onChange={setState}
+        onChange={choose}
         options={states.map((one) => ({ value: one, label: w.funds.state[one], detail: w.funds.stateWhat[one] }))}
       />
       {toCome && (

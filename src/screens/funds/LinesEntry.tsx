@@ -28,7 +28,7 @@ export function LinesEntry({ lines, onChange, newId, currency, onCurrency, fault
   const change = (id: string, patch: Partial<LineTyped>) =>
     onChange(lines.map((line) => (line.id === id ? { ...line, ...patch } : line)));
   return (
-    <fieldset className="bare stack">
+    <fieldset className="fund-lines stack">
       <legend className="strong">{words.lines}</legend>
       {lines.map((line, i) => (
         <div key={line.id} className="fund-line">

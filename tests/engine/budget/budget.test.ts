@@ -56,6 +56,17 @@ describe('the budget of a year', () => {
     expect(all.loss.high).toBeGreaterThan(all.loss.value);
   });
 
+  it('takes errors within a work to go one way, and those of different works to be their own', () => {
+    const reach = (zones: readonly ZoneToTreat[]) => {
+      const { loss } = weighed(zones, [price('repatination', 100)]);
+      return loss.high - loss.value;
+    };
+    const one = reach([toTreat('A', 1, [green('30')])]);
+    expect(reach([toTreat('A', 1, [green('30')]), toTreat('B', 1, [green('30')])])).toBeCloseTo(2 * one, 10);
+    const elsewhere = toTreat('B', 1, [green('30')], { work: 'sculpture/rope' });
+    expect(reach([toTreat('A', 1, [green('30')]), elsewhere])).toBeCloseTo(Math.SQRT2 * one, 10);
+  });
+
   it('without money leaves all of it, and says of each zone that the money is too little', () => {
     const all = weighed([toTreat('A', 2, [green('30')])], [price('repatination', 2000)]);
     const { done, left, undone, spent } = plan(all, 0);

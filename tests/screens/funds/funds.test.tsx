@@ -156,6 +156,9 @@ describe('a fund', () => {
     await user.click(within(pledged).getByRole('button', { name: /Two families/ }));
     const sheet = within(screen.getByRole('dialog', { name: 'Change the gift' }));
     await user.click(sheet.getByRole('radio', { name: /^In hand/ }));
+    const came = sheet.getByLabelText<HTMLInputElement>('Came on');
+    expect(came.value).toBe('2026-10-15');
+    await user.clear(came);
     await user.click(sheet.getByRole('button', { name: 'Keep' }));
     expect(await sheet.findByText(/Money in hand has come: say on which day\./)).toBeDefined();
   });
