@@ -35,6 +35,10 @@ const decided = (sculpture: string, title: string) => ({
 
 /** Every action that says something planned, by its name; a second way of it after a comma. */
 export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
+  keepAirOfDay: {
+    before: async () => undefined,
+    run: ({ desk, is }) => actions.keepAirOfDay(desk, is.sculpture, { air: '16' }),
+  } as EveryDeed,
   addPlanned: {
     before: async () => undefined,
     run: (lived) => actions.addPlanned(lived.desk, 'task', task(lived)),
@@ -101,6 +105,6 @@ export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
 
 /** They ask what is planned, and write nothing. */
 export const onlyAskOfPlans: readonly string[] =
-  'dueThings fireWatch plannedAll plannedOf plannedOfCollection productStore tripwiresMet watchOfCampaign yearAround'.split(
+  'dueThings fireWatch airOfDay plannedAll plannedOf plannedOfCollection productStore tripwiresMet watchOfCampaign yearAround'.split(
     ' ',
   );

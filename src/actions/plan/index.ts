@@ -1,5 +1,6 @@
 /** What is planned, paid, prepared and watched: one way to keep it, one way to ask for it. */
 export { type PlannedBody, type PlannedKind, plannedKinds } from '../../engine/record';
+export { type AirOfDay, airOfDay, keepAirOfDay } from './airOfDay';
 export { type DueThings, dueThings } from './due';
 export { fireWatch } from './fireWatch';
 export {

@@ -15,6 +15,7 @@ import { GateAnswer, GateWord } from './GateAnswer';
 import { GoOnSheet } from './GoOnSheet';
 import { ReadingsTable } from './ReadingsTable';
 import { RecordSheet } from './RecordSheet';
+import { useAir } from './useAir';
 import '../parts/lines.css';
 import './careDay.css';
 
@@ -44,7 +45,7 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
   const { thing: sculpture, body } = record.sculpture;
   const readings = readingsOf(planned.weather);
   const tins = coatingsInStore(products);
-  const [draft, setDraft] = useState(() => emptyAir('wax'));
+  const [draft, setDraft] = useAir(sculpture);
   const [tin, setTin] = useState(() => usualTin(record, tins));
   const [earlier, setEarlier] = useState({ day: '', time: '' });
   const [open, setOpen] = useState<'go on' | 'record'>();

@@ -1,4 +1,5 @@
 import { plannedOf, plannedOfCollection, sculptureRecordOf } from '../../actions';
+import { sameProduct } from '../../engine/care';
 import { type SculptureRecord, type Thing, vagueDateOrder } from '../../engine/record';
 import { sortOfProduct, treatmentOf } from '../../engine/trade';
 import { useDesk, useQuestion } from '../shell';
@@ -19,12 +20,16 @@ export type CareOf = NonNullable<ReturnType<typeof useCareOf>>;
 export const coatingsInStore = (products: readonly Thing<'product'>[]): readonly Thing<'product'>[] =>
   products.filter(({ body }) => body.ended === undefined && (sortOfProduct(body.sort)?.coats ?? true));
 
-/** The tin that was used last on this work, or the only one there is. */
+/** The tin that was used last on this work; is it gone, the newest of the same product; else the only one there is. */
 export const usualTin = (record: SculptureRecord, tins: readonly Thing<'product'>[]): string => {
   const last = [...record.treatments]
     .sort((a, b) => (vagueDateOrder(a.body.date) < vagueDateOrder(b.body.date) ? 1 : -1))
-    .find(({ body }) => treatmentOf(body.type)?.coats && tins.some(({ thing }) => thing === body.stock))?.body.stock;
-  return last ?? (tins.length === 1 ? (tins[0]?.thing ?? '') : '');
+    .find(({ body }) => treatmentOf(body.type)?.coats && (body.stock || body.product?.trim()))?.body;
+  const same = tins
+    .filter(({ body }) => last?.product !== undefined && sameProduct(body.name, last.product))
+    .sort((a, b) => ((a.body.opened ?? '') < (b.body.opened ?? '') ? 1 : -1));
+  const tin = tins.find(({ thing }) => thing === last?.stock) ?? same[0] ?? (tins.length === 1 ? tins[0] : undefined);
+  return tin?.thing ?? '';
 };
 
 /** Readings kept of a work, the last first. */

@@ -27,8 +27,8 @@ interface EntrySheetProps {
 /** Something that was done: what, when, where, with what; then who, in what air, at what cost. */
 export function EntrySheet({ record, planned, entry, onClose }: EntrySheetProps) {
   const desk = useDesk();
-  const last = lastProduct(record, entry?.thing);
   const kept = useQuestion(plannedOfCollection(desk));
+  const last = lastProduct(record, entry?.thing, kept?.product ?? []);
   const [text, setText] = useState<EntryText>(() =>
     entry ? entryTextOf(entry.body, last, desk.today()) : newEntry(desk.today()),
   );

@@ -106,9 +106,16 @@ export const linesOf = (record: SculptureRecord, planned: Planned): readonly Log
       vagueDateOrder(a.date) < vagueDateOrder(b.date) ? 1 : vagueDateOrder(a.date) > vagueDateOrder(b.date) ? -1 : 0,
     );
 
-/** What was put on last that has a product: what "the same as last time" means. */
-export const lastProduct = (record: SculptureRecord, without: string | undefined): LastProduct | undefined =>
+/** What was put on last that has a product: what "the same as last time" means. Of a tin that is gone only the name is the same. */
+export const lastProduct = (
+  record: SculptureRecord,
+  without: string | undefined,
+  products: readonly Thing<'product'>[],
+): LastProduct | undefined =>
   record.treatments
     .filter(({ thing, body }) => thing !== without && body.product && treatmentOf(body.type)?.coats)
     .sort((a, b) => (vagueDateOrder(a.body.date) < vagueDateOrder(b.body.date) ? 1 : -1))
-    .map(({ body: { product = '', batch, stock, date: on } }) => ({ product, batch, stock, date: on }))[0];
+    .map(({ body: { product = '', batch, stock, date: on } }) => {
+      const gone = products.some(({ thing, body }) => thing === stock && body.ended !== undefined);
+      return gone ? { product, date: on } : { product, batch, stock, date: on };
+    })[0];

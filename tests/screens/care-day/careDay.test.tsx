@@ -1,7 +1,7 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { addPlanned, recordTreatment } from '../../../src/actions';
+import { addPlanned, airOfDay, recordTreatment } from '../../../src/actions';
 import { CareDayScreen } from '../../../src/screens/care-day';
 import { axeFaults } from '../axe';
 import { aWork, done, freshDesk, show } from '../deskwork';
@@ -55,6 +55,37 @@ describe('The wash and wax day', () => {
     await user.click(up);
     await user.click(screen.getByRole('button', { name: 'Bronze surface: 0.1 less' }));
     expect(screen.getByRole<HTMLInputElement>('textbox', { name: /^Bronze surface/ }).value).toBe('15.9');
+  });
+
+  it('stands where it was left, also after a restart, until the reading is kept', async () => {
+    const { desk, work } = await heron();
+    const { unmount } = show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    const user = await read('16', '80', '14');
+    await waitFor(async () => expect(await airOfDay(desk, work.sculpture)).toMatchObject({ air: '16', surface: '14' }));
+    unmount();
+    const { unmount: again } = show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    expect(await screen.findByDisplayValue('80')).toBeDefined();
+    expect(await airOfDay({ ...desk, today: () => '2026-10-16' }, work.sculpture)).toBeUndefined();
+    await user.click(await screen.findByRole('button', { name: 'Keep this reading' }));
+    await screen.findByRole('table');
+    again();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    await screen.findByRole('table');
+    expect(screen.queryByDisplayValue('80')).toBeNull();
+  });
+
+  it('takes the newest tin of the product used last where the old tin is gone', async () => {
+    const { desk, work } = await heron();
+    const wax = { name: 'Paste', sort: 'microcrystalline' };
+    const old = await done(addPlanned(desk, 'product', { ...wax, batch: 'W-25A', ended: '2026-04-01' }));
+    await done(addPlanned(desk, 'product', { ...wax, batch: 'W-26A', opened: '2026-04-20' }));
+    await done(addPlanned(desk, 'product', { ...wax, batch: 'W-26B', opened: '2026-06-20' }));
+    await done(addPlanned(desk, 'product', { name: 'Other wax', sort: 'microcrystalline', opened: '2026-07-01' }));
+    const last = { zones: [], type: 'wax', date: '2025-05-20', product: 'paste', stock: old.thing };
+    await done(recordTreatment(desk, work.sculpture, last));
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    const chosen = await screen.findByRole<HTMLSelectElement>('combobox', { name: 'Which product' });
+    expect(chosen.selectedOptions[0]?.textContent).toBe('Paste, W-26B');
   });
 
   it('says wait with the reason, keeps the reading, and lists it among those of the day', async () => {
