@@ -79,9 +79,8 @@ export const decisions = {
   wholeWork: 'the whole work',
   zoneGone: 'a zone that is not here',
 
-  metTitle: (n: string) =>
-    n === '1' ? 'What would change a mind has come' : `What would change a mind has come ${n} times`,
-  metPerhaps: 'What would change a mind has perhaps come',
+  metTitle: (n: string) => (n === '1' ? 'A reason to decide anew has come' : `${n} reasons to decide anew have come`),
+  metPerhaps: 'Perhaps a reason to decide anew has come',
   metGo: 'Look at the decisions',
   answer: 'Answer',
   answerTo: (wire: string) => `Answer: ${wire}`,

@@ -62,7 +62,7 @@ export const reasonsOfWatch = {
   'due: danger': (s) => `${said(s, 'what')}. Open since ${s.day('date')}, until a named person closes it.`,
   'due: incident open': (s) => `${said(s, 'what')}. Written down on ${s.day('date')} and still open.`,
   'due: incident with danger': (s) => `${said(s, 'what')}. People may be in danger. Written down on ${s.day('date')}.`,
-  'due: tripwire': (s) => `“${s.text('title')}”: what would change it has come, seen ${s.day('date')}.`,
+  'due: tripwire': (s) => `“${s.text('title')}”: a reason to decide anew, seen ${s.day('date')}.`,
   'due: look': (s) =>
     `A look from the ground at ${s.times('count', 'zone', 'zones')} tells most about ${s.day('date')}.`,
   'due: wax': (s) => `${s.times('count', 'zone', 'zones')} to wax again, the first by ${s.day('date')}.`,

@@ -75,7 +75,7 @@ describe('The journal of decisions', () => {
     const user = userEvent.setup();
     const { desk, work } = await met();
     show(desk, <DecisionsScreen sculpture={work.sculpture} />);
-    expect(await screen.findByRole('note', { name: /What would change a mind has come/ })).toBeDefined();
+    expect(await screen.findByRole('note', { name: /A reason to decide anew has come/ })).toBeDefined();
     expect(
       screen.getByText(/Green that is not at rest on zone A, part A: 60 % \(.* to .*\) on 12 May 2025, against 30 %/),
     ).toBeDefined();
@@ -86,7 +86,7 @@ describe('The journal of decisions', () => {
     await user.type(screen.getByRole('textbox', { name: /Who says so/ }), 'Steward');
     await user.click(screen.getByRole('button', { name: 'Keep the answer' }));
     expect(await screen.findByText(/15 October 2026: keep to it, said Steward/)).toBeDefined();
-    await waitFor(() => expect(screen.queryByRole('note', { name: /What would change a mind/ })).toBeNull());
+    await waitFor(() => expect(screen.queryByRole('note', { name: /A reason to decide anew/ })).toBeNull());
     expect((await kept(desk, 'tripwireAnswer'))[0]).toMatchObject({
       answer: 'keep to it',
       seen: expect.stringMatching(/60 %/),
