@@ -14,12 +14,14 @@ interface AfterHeatProps {
   readonly insert: string;
   readonly name: string;
   readonly after: Thing<'insertAfter'> | undefined;
+  /** Photos of it from before, to hold this one against. */
+  readonly before: readonly string[];
   readonly by: string;
   readonly mayWrite: boolean;
 }
 
 /** The insert as it is after the heat: a photo, and whether it changed. Kept as soon as both are there. */
-export function AfterHeat({ day, insert, name, after, by, mayWrite }: AfterHeatProps) {
+export function AfterHeat({ day, insert, name, after, before, by, mayWrite }: AfterHeatProps) {
   const desk = useDesk();
   const { run, refused } = useDeed();
   const [photos, setPhotos] = useState<readonly string[]>(after?.body.photos ?? []);
@@ -40,6 +42,15 @@ export function AfterHeat({ day, insert, name, after, by, mayWrite }: AfterHeatP
     <section className="stack tight" aria-label={words.photos(name)}>
       <h4 className="hot-name">{words.title}</h4>
       {refused && <Notice kind="problem" title={refused} />}
+      {before.length > 0 && (
+        <PhotosHere
+          desk={desk}
+          sculpture={day.body.sculpture}
+          as="other"
+          label={w.insertCare.photos(name)}
+          photos={before}
+        />
+      )}
       {mayWrite ? (
         <>
           {(photos.length === 0 || !state) && <p className="soft not-printed">{words.first}</p>}

@@ -116,7 +116,7 @@ function Left({ state, count, minutes }: LeftProps) {
           <p className="unseen" role="timer">
             {words.leftFor(whole)}
           </p>
-          <Progress label={words.title} done={count?.counted ?? 0} all={minutes * 60_000} />
+          <Progress label={words.counted} done={count?.counted ?? 0} all={minutes * 60_000} />
           <p className="soft small">{words.counts}</p>
         </>
       )}

@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import { keepAwake, tabs } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { date, w } from '../../words';
-import { Page, Section } from '../parts';
+import { LinkButton, Page, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { AirLimits } from './AirLimits';
@@ -63,7 +63,14 @@ function Day({ around, day }: { readonly around: Around; readonly day: Thing<'ho
       <Reminder />
       <FireWatch day={day} mayWrite={mayWrite} />
       <BeforeLit day={day} facts={facts} names={names} mayWrite={mayWrite} onEdit={() => setEditing(true)} />
-      <Section title={words.readings.title}>
+      <Section
+        title={words.readings.title}
+        actions={
+          <LinkButton kind="quiet" to={pathTo.inserts(record.sculpture.thing)}>
+            {words.readings.toInserts}
+          </LinkButton>
+        }
+      >
         {(body.inserts ?? []).length === 0 && <p className="soft">{words.readings.none}</p>}
         <ul className="bare hot-inserts">
           {(body.inserts ?? []).map((insert) => (

@@ -68,7 +68,15 @@ export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }
       <ReadingChart name={name} log={log} most={care?.most} />
       <ReadingTable log={log} readings={readings} mayWrite={mayWrite} />
       {(workEnded || after) && (
-        <AfterHeat day={day} insert={insert} name={name} after={after} by={by} mayWrite={mayWrite} />
+        <AfterHeat
+          day={day}
+          insert={insert}
+          name={name}
+          after={after}
+          before={care?.photos ?? []}
+          by={by}
+          mayWrite={mayWrite}
+        />
       )}
     </li>
   );

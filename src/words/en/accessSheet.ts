@@ -1,7 +1,7 @@
 /** Words of the sheet on how a work is reached. */
 export const accessSheet = {
   title: 'Access',
-  lead: 'How the work is reached, what it stands on and what stands in the way: one page for whoever brings the lift or the scaffold.',
+  lead: 'How the work is reached, what it stands on and what stands in the way: for whoever brings the lift or the scaffold.',
   decide: 'A competent person decides on site',
   decideWhat: 'Ladders, lifts and scaffolds: your local rules, and the person named here.',
   edit: 'Change the sheet',

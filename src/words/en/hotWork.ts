@@ -63,6 +63,7 @@ export const hotWork = {
     end: 'The flame is out: begin the watch',
     ended: (time: string) => `Flame out at ${time}.`,
     left: 'still to watch',
+    counted: 'Counted',
     leftFor: (minutes: number) => (minutes === 1 ? '1 minute still to watch' : `${minutes} minutes still to watch`),
     counts: 'Counted while this screen is open, and on from there after a restart. Time asleep is not counted.',
     notHere: 'This tablet cannot count now: it may be open in another tab. The watcher’s own watch counts.',
@@ -93,6 +94,7 @@ export const hotWork = {
   readings: {
     title: 'Inserts near the heat',
     none: 'No insert is on this day’s list.',
+    toInserts: 'Limits and shields',
     limits: (words: string) => `Limit ${words}.`,
     limitDegrees: (n: string) => `${n} °C`,
     limitDifference: (n: string) => `${n} K between two sides`,
