@@ -3,7 +3,6 @@ import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { packed } from './src/build/packed.mjs';
-import { reactByName } from './src/build/reactByName.mjs';
 import { shortImports } from './src/build/shortImports.mjs';
 
 /** What the built page may do. `vite dev` puts scripts and styles inline, so only the build carries it. */
@@ -70,14 +69,7 @@ export default defineConfig({
           { find: /^use-sync-external-store\/shim\/index\.js$/, replacement: 'react' },
         ],
   },
-  plugins: [
-    react(),
-    reactByName(),
-    packed('survey.schema.json'),
-    shortImports(),
-    strictPage,
-    process.env.VITEST ? [] : serviceWorker,
-  ],
+  plugins: [react(), packed('survey.schema.json'), shortImports(), strictPage, process.env.VITEST ? [] : serviceWorker],
   build: {
     // iPadOS 17, Chrome 121, Firefox 126: what the storage and file features need.
     target: ['safari17', 'chrome121', 'firefox126'],

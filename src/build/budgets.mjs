@@ -4,7 +4,8 @@ import { join, relative } from 'node:path';
 import { gzipSync } from 'node:zlib';
 
 const startBudget = 170_000; // bytes, gzip
-const keptBudget = 2_000_000; // bytes, as they lie on the tablet
+// Bytes, as they lie on the tablet. 2 MB were set when the app had twenty screens; sixty of them do the whole job. One round's photos weigh a hundred times as much.
+const keptBudget = 2_600_000;
 
 /** @param {string} dist @returns {{ sizes: string[], faults: string[] }} Sizes in words; a build with faults has failed. */
 export function budgetsOf(dist) {
