@@ -13,6 +13,9 @@ const answers: readonly Answer[] = ['done', 'not needed', 'later'];
 /** These the record answers by itself, and better. */
 const seenByRecord = new Set(['look', 'round', 'watch', 'warranty', 'wax']);
 
+/** And what they ask for comes back with what is seen next. */
+const comesBack = new Set(['look', 'round', 'wax']);
+
 interface AnswerDueSheetProps {
   readonly due: DueStanding;
   readonly names: NameOfThing;
@@ -61,7 +64,11 @@ export function AnswerDueSheet({ due, names, onClose }: AnswerDueSheetProps) {
       <Choice
         label={words.what}
         tiles="full"
-        options={answers.map((value) => ({ value, label: w.due.answers[value], detail: words.details[value] }))}
+        options={answers.map((value) => ({
+          value,
+          label: w.due.answers[value],
+          detail: value === 'not needed' && comesBack.has(due.sort) ? words.seenAgain : words.details[value],
+        }))}
         value={answer}
         onChange={setAnswer}
         error={tried && !answer ? words.whatMissing : undefined}

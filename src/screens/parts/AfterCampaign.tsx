@@ -2,6 +2,7 @@ import type { WatchOfCampaign } from '../../actions';
 import type { MonthsHeld, WatchMark } from '../../engine/watch';
 import { date, number, sayReason, w } from '../../words';
 import { Section } from './Page';
+import './lines.css';
 import './plainTable.css';
 
 const words = w.due.watch;
@@ -92,8 +93,10 @@ function Held({
             <tr key={zone}>
               <th scope="row">{zoneName(zone)}</th>
               <td data-head={words.since}>
-                {since ? monthsText(since) : words.notTold}
-                <span className="line-detail soft small"> {reasons[0] && sayReason(reasons[0])}</span>
+                <span>
+                  {since ? monthsText(since) : words.notTold}
+                  <span className="line-detail soft small"> {reasons[0] && sayReason(reasons[0])}</span>
+                </span>
               </td>
               <td data-head={words.before}>{before.length > 0 ? before.map(monthsText).join('; ') : words.notTold}</td>
               <td data-head={words.verdict}>{words.word[word]}</td>

@@ -60,9 +60,10 @@ export const due = {
     what: 'The answer',
     details: {
       done: 'It was done, and the record does not show it.',
-      'not needed': 'It comes back when more is seen.',
+      'not needed': 'It is taken off the list.',
       later: 'It comes back on a day you say.',
     },
+    seenAgain: 'It comes back when more is seen.',
     recordBetter: 'A look or a round written down answers it by itself, and says more.',
     until: 'Until',
     untilMissing: 'Say a day to come.',
