@@ -60,35 +60,63 @@ const bestOfAll = (between: Table): readonly number[] => {
   return [0, ...order];
 };
 
+const nearestNext = (between: Table): number[] => {
+  const left = new Set(between.keys());
+  const order: number[] = [0];
+  left.delete(0);
+  while (left.size > 0) {
+    const here = order[order.length - 1] as number;
+    const next = [...left].reduce((near, k) => (at(between, here, k) < at(between, here, near) ? k : near));
+    order.push(next);
+    left.delete(next);
+  }
+  return order;
+};
+
+/** Less than this is no gain, only the last digit of a sum. */
+const noGain = 1e-12;
+/** Works in a row that are tried elsewhere together. */
+const longestMoved = 3;
+
 /** The nearest next, then stretches turned round or moved elsewhere while that makes the walk shorter. */
 const shortened = (between: Table): readonly number[] => {
-  const n = between.length;
-  let order: number[] = [0];
-  while (order.length < n) {
-    const here = order[order.length - 1] as number;
-    const left = [...between.keys()].filter((k) => !order.includes(k));
-    order.push(left.reduce((near, k) => (at(between, here, k) < at(between, here, near) ? k : near)));
-  }
-  let length = lengthOf(order, between);
-  for (let better = true; better; ) {
-    better = false;
+  let order = nearestNext(between);
+  const n = order.length;
+  /** From one place of the walk to another; past its end there is nowhere to go. */
+  const leg = (from: number, to: number): number =>
+    to < n ? at(between, order[from] as number, order[to] as number) : 0;
+  const turn = (): boolean => {
+    for (let i = 1; i < n - 1; i++) {
+      for (let j = i + 1; j < n; j++) {
+        const onward = j + 1 < n ? at(between, order[i] as number, order[j + 1] as number) : 0;
+        const gain = leg(i - 1, i) + leg(j, j + 1) - leg(i - 1, j) - onward;
+        if (gain <= noGain) continue;
+        order = [...order.slice(0, i), ...order.slice(i, j + 1).reverse(), ...order.slice(j + 1)];
+        return true;
+      }
+    }
+    return false;
+  };
+  const move = (): boolean => {
     for (let i = 1; i < n; i++) {
-      for (let j = i; j < n; j++) {
-        const stretch = order.slice(i, j + 1);
-        const rest = [...order.slice(0, i), ...order.slice(j + 1)];
-        const turned = [...order.slice(0, i), ...[...stretch].reverse(), ...order.slice(j + 1)];
-        const moved = j - i < 3 ? rest.map((_, k) => [...rest.slice(0, k + 1), ...stretch, ...rest.slice(k + 1)]) : [];
-        for (const other of [turned, ...moved]) {
-          const shorter = lengthOf(other, between);
-          if (shorter < length - 1e-12) {
-            order = other;
-            length = shorter;
-            better = true;
-          }
+      for (let j = i; j < Math.min(n, i + longestMoved); j++) {
+        const out = leg(i - 1, i) + leg(j, j + 1) - (j + 1 < n ? leg(i - 1, j + 1) : 0);
+        for (let k = 0; k < n; k++) {
+          if (k >= i - 1 && k <= j) continue;
+          const onward = k + 1 < n ? at(between, order[j] as number, order[k + 1] as number) : 0;
+          if (out - (at(between, order[k] as number, order[i] as number) + onward - leg(k, k + 1)) <= noGain) continue;
+          const stretch = order.slice(i, j + 1);
+          const after = order[k] as number;
+          const rest = [...order.slice(0, i), ...order.slice(j + 1)];
+          const put = rest.indexOf(after) + 1;
+          order = [...rest.slice(0, put), ...stretch, ...rest.slice(put)];
+          return true;
         }
       }
     }
-  }
+    return false;
+  };
+  while (turn() || move());
   return order;
 };
 

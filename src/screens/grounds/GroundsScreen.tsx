@@ -49,6 +49,7 @@ export function GroundsScreen() {
     </ul>
   );
   const over = all.filter(isOver);
+  const inForce = all.filter((one) => !isOver(one));
   return (
     <Page
       title={words.title}
@@ -65,7 +66,7 @@ export function GroundsScreen() {
           <p>{words.emptyWhat}</p>
         </EmptyState>
       )}
-      {lines(all.filter((one) => !isOver(one)))}
+      {inForce.length > 0 && <Section title={words.inForce}>{lines(inForce)}</Section>}
       {over.length > 0 && (
         <div className="not-printed">
           <Section title={words.over}>{lines(over)}</Section>

@@ -37,7 +37,8 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
   const work = works.find(({ sculpture }) => sculpture.thing === text.work);
   const save = () => {
     setTried(true);
-    if (!text.what.trim() || !text.day || !timeRight(text.time) || !peopleWhole(text.told)) return;
+    const { danger } = text;
+    if (!danger || !text.what.trim() || !text.day || !timeRight(text.time) || !peopleWhole(text.told)) return;
     const told = peopleKept(text.told).map((person) => ({ ...person }));
     const said = {
       sculpture: text.work || undefined,
@@ -46,7 +47,7 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
       sort: text.sort,
       what: text.what.trim(),
       zones: work && text.zones.length > 0 ? [...text.zones] : undefined,
-      danger: text.danger,
+      danger,
       done: text.done.trim() || undefined,
       told: told.length > 0 ? told : undefined,
       photos: text.photos.length > 0 ? [...text.photos] : undefined,
@@ -56,7 +57,7 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
       ({ personCheck }) => done(personCheck ? words.savedWithCheck : incident ? words.edited : words.saved),
     );
   };
-  const inDanger = text.danger !== 'none';
+  const inDanger = text.danger === 'possible' || text.danger === 'yes';
   const sort = incidentSortOf(text.sort);
   return (
     <Sheet
@@ -88,6 +89,7 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
         options={dangers.map((value) => ({ value, label: words.dangers[value] }))}
         value={text.danger}
         onChange={set('danger')}
+        error={tried && !text.danger ? words.dangerMissing : undefined}
       />
       {inDanger && (
         <Notice kind="stop" title={words.peopleFirst}>

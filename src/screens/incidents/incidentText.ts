@@ -5,7 +5,8 @@ type Body = BodyOf<'incident'>;
 
 /** What the report form holds. */
 export interface IncidentText {
-  readonly danger: Body['danger'];
+  /** Never taken as said: it is the first thing asked. */
+  readonly danger: Body['danger'] | undefined;
   readonly sort: string;
   /** Empty: the garden. */
   readonly work: string;
@@ -19,7 +20,7 @@ export interface IncidentText {
 }
 
 export const incidentText = (body: Body | undefined, today: string): IncidentText => ({
-  danger: body?.danger ?? 'none',
+  danger: body?.danger,
   sort: body?.sort ?? 'storm',
   work: body?.sculpture ?? '',
   zones: body?.zones ?? [],

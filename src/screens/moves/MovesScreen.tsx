@@ -84,7 +84,7 @@ function MoveCard({ move, work, today, onEdit }: MoveCardProps) {
   const name = work ? `${work.sculpture.body.number} ${work.sculpture.body.title}`.trim() : body.sculpture;
   return (
     <>
-      <h3>{name}</h3>
+      <h2>{name}</h2>
       <p>
         <span className="strong">{words.sorts[body.sort]}</span>: {words.fromTo(body.from, body.to)}
         {away && <span className="chip">{words.away}</span>}

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { methodsOn } from '../../engine/care';
-import { nameOf } from '../../engine/record';
+import { nameOf, type Thing } from '../../engine/record';
 import { cautionsAt, methodOf, stopRules } from '../../engine/trade';
-import { date, w } from '../../words';
-import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { date, number, w } from '../../words';
+import { EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk } from '../shell';
 import { DayChoice, type DayChosen, dayFirst } from './DayChoice';
@@ -84,13 +84,20 @@ function Briefing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Da
     ].map((caution) => [caution.id, caution]),
   );
   const { helpers, contacts } = atHand.plan?.body ?? {};
+  const sheetOf = ({ around }: YearRow) =>
+    atHand.planned.accessSheet.find(({ thing }) => thing === nameOf.accessSheet(around.sculpture.thing));
+  const hot = atHand.planned.hotDay.filter(({ body }) => body.date === on.day && !body.closed);
   return (
     <>
+      {hot.map(({ thing, body }) => {
+        const at = atHand.rows.find(({ around }) => around.sculpture.thing === body.sculpture);
+        return <Notice key={thing} kind="stop" title={words.hot(at?.name ?? '', number(body.clearZone))} />;
+      })}
       <Section title={words.works}>
         <ol className="stack tight">
           {rows.map((row) => (
             <li key={row.around.sculpture.thing}>
-              <WorkLine row={row} on={on} />
+              <WorkLine row={row} on={on} sheet={sheetOf(row)} />
             </li>
           ))}
         </ol>
@@ -135,7 +142,13 @@ function Briefing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Da
   );
 }
 
-function WorkLine({ row, on }: { readonly row: YearRow; readonly on: DayChosen }) {
+interface WorkLineProps {
+  readonly row: YearRow;
+  readonly on: DayChosen;
+  readonly sheet: Thing<'accessSheet'> | undefined;
+}
+
+function WorkLine({ row, on, sheet }: WorkLineProps) {
   const { around, name, row: plan } = row;
   const waxed = (plan?.waxes ?? 0) > 0;
   const doing = [
@@ -144,10 +157,13 @@ function WorkLine({ row, on }: { readonly row: YearRow; readonly on: DayChosen }
     waxed && on.wax ? words.doing.wax : undefined,
     plan?.lift ? words.doing.lift : undefined,
   ].filter((one) => one !== undefined);
+  const { closures, water, power } = sheet?.body ?? {};
+  const site = [closures && words.closed(closures), water && words.water(water), power && words.power(power)];
   return (
     <>
       <span className="strong">{name}</span>: {doing.join(', ') || words.notLooked}.
       {around.access && <span className="soft"> {around.access}</span>}
+      {site.filter(Boolean).length > 0 && <span className="soft"> {site.filter(Boolean).join(' · ')}</span>}
       {around.inserts.length > 0 && (
         <span>
           {' '}

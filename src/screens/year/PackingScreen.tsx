@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { packingOf, timeOfAll } from '../../engine/year';
+import { packingOf, timeOf, timeOfAll } from '../../engine/year';
 import { date, w } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading, Section, Tick } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
@@ -57,8 +57,13 @@ function Packing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Day
       />
     );
   const left = items.filter(({ id }) => ticks.tickedOn(id) === undefined).length;
-  const times = rows.flatMap(({ time }) => time ?? []);
-  const { survey, wax } = timeOfAll(times, atHand.around.pace, atHand.around.labour);
+  const { pace, labour } = atHand.around;
+  // Of a work waxed twice a year a day holds one wax.
+  const times = rows.flatMap(({ facts, row, around, time }) => {
+    if (on.day === wholeYear) return time ?? [];
+    return facts && row ? timeOf(facts, { ...row, waxes: Math.min(1, row.waxes) }, around.stations, pace, labour) : [];
+  });
+  const { survey, wax } = timeOfAll(times, pace, labour);
   const access = rows.filter(({ around }) => around.access);
   return (
     <>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { photoUrl, plannedOfCollection, type YearAround, yearAround } from '../../actions';
 import { w } from '../../words';
 import { Choice, EmptyState, LinkButton, Notice, NudgePad, Page, PhotoStage, Reading } from '../parts';
@@ -47,10 +47,14 @@ function SitePlan({ around }: { readonly around: YearAround }) {
   const names = new Map(around.works.map(({ sculpture }) => [sculpture.thing, workName(sculpture)]));
   const what = chosen === start ? words.start : (names.get(chosen) ?? chosen);
   const at = chosen === start ? site?.body.start : spots.find(({ work }) => work === chosen);
-  const walk = walkPast(
-    spots.map(({ work }) => work).filter((work) => names.has(work)),
-    around,
-  );
+  const walk = useMemo(() => {
+    const placed = around.site?.body.spots.map(({ work }) => work) ?? [];
+    const here = new Set(around.works.map(({ sculpture }) => sculpture.thing));
+    return walkPast(
+      placed.filter((work) => here.has(work)),
+      around,
+    );
+  }, [around]);
   const place = (x: number, y: number, next: boolean) => {
     const inside = { x: Math.min(1, Math.max(0, x)), y: Math.min(1, Math.max(0, y)) };
     const others = spots.filter(({ work }) => work !== chosen);

@@ -11,7 +11,9 @@ const words = w.year;
 export function TimeOfYear({ atHand: { rows, around } }: { readonly atHand: YearAtHand }) {
   const times = rows.flatMap(({ time }) => time ?? []);
   if (times.length < rows.length) return null;
-  const full = overfullDays(rows.flatMap(({ row, time }) => (time ? { day: row?.day, time } : [])));
+  const full = overfullDays(
+    rows.flatMap(({ row, time }) => (time ? { day: row?.day, waxes: row?.waxes ?? 0, time } : [])),
+  );
   const { survey, wax } = timeOfAll(times, around.pace, around.labour);
   const line = (name: string, time: Time) => (
     <p>

@@ -44,7 +44,10 @@ export function Verdicts({ atHand }: { readonly atHand: YearAtHand }) {
             )}
             <Proposed proposal={proposal} put={said !== undefined} />
             <div className="row not-printed">
-              <Button aria-label={words.verdictSayOf(row.name)} onClick={() => setOpen(work)}>
+              <Button
+                aria-label={said ? words.verdictChangeOf(row.name) : words.verdictSayOf(row.name)}
+                onClick={() => setOpen(work)}
+              >
                 {said ? words.verdictChange : words.verdictSay}
               </Button>
             </div>

@@ -30,6 +30,7 @@ export const grounds = {
   reviewDue: (on: string) => `To be looked at again since ${on}`,
   reviewOn: (on: string) => `again ${on}`,
   agreedOn: (who: string, on: string) => `${who}, ${on}`,
+  inForce: 'In force',
   over: 'Ended',
   endedOn: (on: string) => `ended ${on}`,
 };

@@ -12,6 +12,7 @@ export const incidents = {
   closed: 'Closed',
   dangers: { none: 'Nobody in danger', possible: 'Somebody might get hurt', yes: 'Somebody is hurt or in danger' },
   danger: 'People',
+  dangerMissing: 'Say first whether anybody is in danger.',
   peopleFirst: 'People first',
   peopleFirstWhat: 'Emergency services before anything else. Keep people away; do not climb, pull or hold.',
   checkOpens: 'A person check is opened with it, and stands above every list until a named person closes it.',

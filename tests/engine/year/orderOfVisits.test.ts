@@ -71,6 +71,15 @@ describe('The order of visits', () => {
     expect(length).toBeCloseTo(19 * 2 * 0.4 * Math.sin(Math.PI / 20), 6);
   });
 
+  it('of three hundred works visits each once, and far shorter than as they were given', () => {
+    const far = Array.from({ length: 300 }, (_, i) => ({ x: ((i * 37) % 300) / 300, y: ((i * 91) % 300) / 300 }));
+    const spots = named(far);
+    const works = [...spots.keys()];
+    const { order, length } = orderOfVisits(works, spots, { x: 0, y: 0 }, 1);
+    expect(new Set(order).size).toBe(300);
+    expect(length).toBeLessThan(walked(works, spots, { x: 0, y: 0 }, 1) / 3);
+  });
+
   it('puts works without a spot last and says how many they are', () => {
     const spots = new Map([['b', { x: 0.5, y: 0.5 }]]);
     const { order, reasons } = orderOfVisits(['a', 'b', 'c'], spots, undefined, 1);

@@ -92,8 +92,9 @@ describe('The time a year takes', () => {
 
 describe('A day of the plan', () => {
   const span = (value: number) => ({ value, low: value, high: value });
-  const visit = (day: string | undefined, survey: number, wax: number) => ({
+  const visit = (day: string | undefined, survey: number, wax: number, waxes = 1) => ({
     day,
+    waxes,
     time: { work, survey: span(survey * 60), wax: span(wax * 60) },
   });
 
@@ -102,7 +103,7 @@ describe('A day of the plan', () => {
       visit('2026-05-12', 3, 0),
       visit('2026-05-12', 5.5, 9),
       visit('2026-05-13', 2, 6.5),
-      visit('2026-05-14', 4, 4),
+      visit('2026-05-14', 4, 8, 2),
       visit(undefined, 20, 20),
     ];
     expect(overfullDays(days)).toEqual([

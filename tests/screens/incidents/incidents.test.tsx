@@ -19,6 +19,8 @@ describe('Incidents', () => {
     await user.click(screen.getByRole('button', { name: 'Report something' }));
     const [first] = screen.getAllByRole('group');
     expect(first?.querySelector('legend')?.textContent).toBe('People');
+    await user.click(screen.getByRole('button', { name: 'Report it' }));
+    expect(screen.getByText('Say first whether anybody is in danger.')).toBeDefined();
     await user.click(screen.getByRole('radio', { name: 'Somebody might get hurt' }));
     expect(screen.getByRole('note', { name: /People first/ })).toBeDefined();
     expect(screen.getByText(/Choose the work, and a person check/)).toBeDefined();

@@ -99,6 +99,24 @@ describe('The briefing', () => {
   });
 });
 
+it('the briefing says first that hot work is done that day, and keeps people out of the clear zone, and where water is', async () => {
+  const { desk, heron, otter } = await planned();
+  await done(
+    setPlanned(desk, 'hotDay', nameOf.hotDay('h1'), {
+      ...{ sculpture: otter.sculpture, date: '2026-10-20', permit: '17', authorisedBy: { role: 'Fire officer' } },
+      ...{ clearZone: 11, checked: [], watchMinutes: 60 },
+    }),
+  );
+  await done(
+    setPlanned(desk, 'accessSheet', nameOf.accessSheet(heron.sculpture), {
+      ...{ sculpture: heron.sculpture, water: 'tap at the shed', closures: 'Mondays' },
+    }),
+  );
+  show(desk, <BriefingScreen />);
+  expect(await screen.findByText(/Hot work at 2 Otter that day: stay out of the 11 m/)).toBeDefined();
+  expect(screen.getByText(/Closed: Mondays · Water: tap at the shed/)).toBeDefined();
+});
+
 describe('The winter close-down', () => {
   it('lists each work, is ticked, and keeps the ticks of the year', async () => {
     const user = userEvent.setup();

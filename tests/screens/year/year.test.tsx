@@ -155,7 +155,7 @@ describe('The verdict of the year', () => {
     );
     show(desk, <YearScreen year="2026" />);
     expect(await screen.findByText('The incident of 1 September 2026 is still open.')).toBeDefined();
-    await user.click(screen.getByRole('button', { name: 'Say the verdict on 1 Heron' }));
+    await user.click(screen.getByRole('button', { name: 'Say it: 1 Heron' }));
     await user.click(screen.getByRole('button', { name: 'Keep the verdict' }));
     expect(screen.getByText('Say who says it.')).toBeDefined();
     expect(await kept(desk, 'yearVerdict')).toEqual([]);
