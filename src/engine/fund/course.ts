@@ -1,7 +1,7 @@
 import type { Money } from '../money';
-import type { Gift } from './pipeline';
-import { chanceOf } from './pipeline';
-import { targetOn } from './target';
+import { coverOf } from './cover';
+import { chanceOf, type Fund, type Gift } from './pipeline';
+import { linesOn } from './target';
 
 /** The fund in one month to come, in minor units. Each step holds the one before it; none of them is money in hand but the first. */
 export interface Month {
@@ -28,11 +28,9 @@ export interface Course {
 }
 
 interface CourseAsked {
-  readonly target: Money;
+  readonly lines: Fund['lines'];
   readonly priced: string;
   readonly gifts: readonly Gift[];
-  /** How much of each gift has a use here (see coverOf), minor units. */
-  readonly used: readonly number[];
   readonly yearly: Money | undefined;
   readonly today: string;
   readonly growth: number;
@@ -47,28 +45,45 @@ const monthAfter = (today: string, n: number): string => {
 };
 
 const toCome = ({ state }: Gift): boolean => state === 'pledged' || state === 'hoped';
-const isHere = ({ state }: Gift): boolean => state === 'spent' || state === 'in hand';
 
-/** How the fund goes on month by month against a target that rises with prices. What lies there bears no interest: the careful reckoning. */
-export const courseOf = (asked: CourseAsked): Course => {
-  const { target, priced, gifts, used, yearly, today, growth, years } = asked;
-  const sum = (of: (gift: Gift, use: number) => number): number =>
-    Math.round(gifts.reduce((all, gift, place) => all + of(gift, used[place] ?? 0), 0));
-  const here = sum((gift, use) => (isHere(gift) ? use : 0));
-  const come = (state: Gift['state'], day: string): number =>
-    sum((gift, use) =>
-      gift.state === state && gift.expected !== undefined && gift.expected <= day ? use * chanceOf(gift) : 0,
-    );
+/** What has come by a day, or is expected to, each by its chance; those alike in what they may pay for as one. */
+const comeBy = (gifts: readonly Gift[], day: string): readonly Gift[] => {
+  const alike = new Map<string, Gift>();
+  for (const gift of gifts) {
+    if (gift.state === 'lost' || (toCome(gift) && (gift.expected === undefined || gift.expected > day))) continue;
+    const key = JSON.stringify([gift.state, gift.only ?? null]);
+    const minor = Math.round(gift.amount.minor * chanceOf(gift)) + (alike.get(key)?.amount.minor ?? 0);
+    alike.set(key, { ...gift, amount: { ...gift.amount, minor } });
+  }
+  return [...alike.values()];
+};
+
+/**
+ * How the fund goes on month by month against a target that rises with prices. A gift tied to a cost counts up to what that cost is
+ * then. What lies in the fund bears no interest: the careful reckoning.
+ */
+export const courseOf = ({ lines, priced, gifts, yearly, today, growth, years }: CourseAsked): Course => {
   const months = Array.from({ length: years * 12 + 1 }, (_, n): Month => {
     const day = monthAfter(today, n);
-    const inHand = here + Math.round(((yearly?.minor ?? 0) * n) / 12);
-    const pledged = inHand + come('pledged', day);
+    const then = linesOn(lines, priced, day, growth);
+    const byItself = { minor: Math.round(((yearly?.minor ?? 0) * n) / 12), currency: yearly?.currency ?? '' };
+    const come: readonly Gift[] = [{ fund: '', who: '', amount: byItself, state: 'in hand' }, ...comeBy(gifts, day)];
+    const cover = coverOf(then, come);
+    // What is tied to nothing and left over when all is paid is there still.
+    const spare = (state: Gift['state']): number =>
+      come.reduce(
+        (sum, gift, place) =>
+          gift.only === undefined && stepIs(gift, state) ? sum + gift.amount.minor - (cover.used[place] ?? 0) : sum,
+        0,
+      );
+    const inHand = cover.inHand + spare('in hand');
+    const pledged = inHand + cover.pledged + spare('pledged');
     return {
       day,
-      target: targetOn(target, priced, day, growth).minor,
+      target: then.reduce((sum, { amount }) => sum + amount.minor, 0),
       inHand,
       pledged,
-      hoped: pledged + come('hoped', day),
+      hoped: pledged + cover.hoped + spare('hoped'),
     };
   });
   const first = (level: Level): string | null => months.find((month) => month[level] >= month.target)?.day ?? null;
@@ -78,3 +93,6 @@ export const courseOf = (asked: CourseAsked): Course => {
     undated: gifts.flatMap((gift, place) => (toCome(gift) && gift.expected === undefined ? [place] : [])),
   };
 };
+
+const stepIs = (gift: Gift, state: Gift['state']): boolean =>
+  gift.state === state || (state === 'in hand' && gift.state === 'spent');

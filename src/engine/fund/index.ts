@@ -5,4 +5,4 @@ export { type Cover, coverOf, type Overfull } from './cover';
 export { chanceOf, type Fund, type Gift, type GiftState, type Pipeline, pipelineOf } from './pipeline';
 export { type FundReason, fundReasons } from './reasonCodes';
 export { type Saving, savingFor } from './saving';
-export { endowmentFor, targetOf, targetOn, withReserve, yearsBetween } from './target';
+export { endowmentFor, linesOn, targetOf, targetOn, withReserve, yearsBetween } from './target';

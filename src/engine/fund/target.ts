@@ -25,6 +25,10 @@ export const targetOn = (target: Money, priced: string, day: string, growth: num
 
 type Line = Fund['lines'][number];
 
+/** The lines at the prices of a later day. */
+export const linesOn = (lines: readonly Line[], priced: string, day: string, growth: number): readonly Line[] =>
+  lines.map((line) => ({ ...line, amount: targetOn(line.amount, priced, day, growth) }));
+
 /** The lines with the reserve made anew: a share of all the others, as the last line; none where the share is undefined. */
 export const withReserve = (
   lines: readonly Line[],

@@ -1,7 +1,7 @@
 import { targetOn } from '../../engine/fund';
 import { type Money, type MoneyRules, unitsOf } from '../../engine/money';
 import { addDays } from '../../engine/record';
-import { amounts, date, number, roundMoney, w } from '../../words';
+import { amounts, date, number, roundMoney, w, whole } from '../../words';
 import { Section } from '../parts';
 import { useDesk } from '../shell';
 import type { FundFigures } from './fundFigures';
@@ -13,14 +13,15 @@ const yearsShown = [1, 3];
 
 /** The costs with what pays for each, and what they come to later. */
 export function FundLines({ figures, rules }: { readonly figures: FundFigures; readonly rules: MoneyRules }) {
-  const { fund, target, cover, currency } = figures;
+  const { fund, target, now, cover, currency } = figures;
   const { lines, priced, wanted } = fund.body;
   const today = useDesk().today();
   const shown = amounts([...lines.map(({ amount }) => amount), target]);
-  const paid = (minor: number) => (minor === 0 ? '–' : number(unitsOf({ minor, currency })));
+  const rounded = (minor: number) => whole(unitsOf({ minor, currency }));
+  const paid = (minor: number) => (minor === 0 ? '–' : rounded(minor));
   const then = (day: string): Money => targetOn(target, priced, day, rules.growth);
+  const risen = today > addDays(priced, 30);
   const later = [
-    ...(today > addDays(priced, 30) ? [{ head: words.today, amount: then(today) }] : []),
     ...yearsShown.map((n) => ({ head: words.inYears(n), amount: then(yearsAfter(priced, n)) })),
     ...(wanted ? [{ head: words.onDay(date(wanted)), amount: then(wanted) }] : []),
   ];
@@ -33,6 +34,11 @@ export function FundLines({ figures, rules }: { readonly figures: FundFigures; r
             <th scope="col" className="of-number">
               {words.amount}
             </th>
+            {risen && (
+              <th scope="col" className="of-number">
+                {words.today}
+              </th>
+            )}
             {steps.map((step) => (
               <th key={step} scope="col" className="of-number">
                 {words.paidBy[step]}
@@ -47,6 +53,11 @@ export function FundLines({ figures, rules }: { readonly figures: FundFigures; r
               <td className="of-number" data-head={words.amount}>
                 {shown[i]}
               </td>
+              {risen && (
+                <td className="of-number" data-head={words.today}>
+                  {rounded(now[i]?.amount.minor ?? 0)}
+                </td>
+              )}
               {steps.map((step) => (
                 <td key={step} className="of-number" data-head={words.paidBy[step]}>
                   {paid(cover.lines.get(id)?.[step] ?? 0)}
@@ -59,6 +70,11 @@ export function FundLines({ figures, rules }: { readonly figures: FundFigures; r
             <td className="of-number" data-head={words.amount}>
               {shown.at(-1)}
             </td>
+            {risen && (
+              <td className="of-number" data-head={words.today}>
+                {rounded(then(today).minor)}
+              </td>
+            )}
             {steps.map((step) => (
               <td key={step} className="of-number" data-head={words.paidBy[step]}>
                 {paid(cover[step])}
@@ -67,6 +83,7 @@ export function FundLines({ figures, rules }: { readonly figures: FundFigures; r
           </tr>
         </tbody>
       </table>
+      {risen && <p className="soft">{words.todayWhat(number(rules.growth * 100, 1))}</p>}
       <table className="plain-table fund-later">
         <caption>
           {words.later} <span className="soft fund-aside">{words.laterWhat(number(rules.growth * 100, 1))}</span>

@@ -37,7 +37,7 @@ export function FundScreen({ fund: name }: { readonly fund: string }) {
     );
   const works = worksNamed(rows);
   const gifts = giftsOf(planned, name);
-  const found = figuresOf(fund, gifts, rules);
+  const found = figuresOf(fund, gifts, rules, desk.today());
   const { title, sculpture, closed, upkeep, promise, note, priced, lines } = fund.body;
   const work = works.find(({ thing }) => thing === sculpture)?.name;
   return (

@@ -73,7 +73,7 @@ function FundRow({ fund, planned, works }: FundRowProps) {
   const { rules } = useMoney();
   const { title, sculpture, closed } = fund.body;
   const work = works.find(({ thing }) => thing === sculpture)?.name;
-  const found = figuresOf(fund, giftsOf(planned, fund.thing), rules);
+  const found = figuresOf(fund, giftsOf(planned, fund.thing), rules, useDesk().today());
   return (
     <Link href={pathTo.fund(fund.thing)} className="line">
       <span className="grow">

@@ -1,7 +1,7 @@
 import { chanceOf, type GiftState, type Overfull } from '../../engine/fund';
 import type { Money } from '../../engine/money';
 import type { Thing } from '../../engine/record';
-import { date, list, money, share, w } from '../../words';
+import { date, list, money, roundMoney, share, w } from '../../words';
 import { Notice, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import type { FundFigures } from './fundFigures';
@@ -56,7 +56,7 @@ export function GiftsByState({ figures, onGift }: GiftsByStateProps) {
 /** What more is tied to than it costs, or enough and to spare. */
 function Tied({ over, figures }: { readonly over: Overfull; readonly figures: FundFigures }) {
   const { fund, gifts, currency } = figures;
-  const amount = money({ minor: over.over, currency });
+  const amount = roundMoney({ minor: over.over, currency });
   const givers = list([...new Set(over.gifts.flatMap((place) => gifts[place]?.body.who ?? []))]);
   const names = fund.body.lines.filter(({ id }) => over.lines.includes(id)).map(({ name }) => `“${name}”`);
   if (over.lines.length === 0) return <Notice kind="caution" title={words.untied(givers)} />;
@@ -105,7 +105,9 @@ function GiftText({ gift, figures }: { readonly gift: Thing<'gift'>; readonly fi
     toCome && (state === 'hoped' || chance !== undefined) ? words.gift.chance(share(chanceOf(gift.body))) : undefined,
     lines.length > 0 ? words.gift.only(list(lines)) : undefined,
     inKind ? words.gift.inKind : undefined,
-    state !== 'lost' && unused.minor > 0 && fund.body.lines.length > 0 ? words.gift.unused(money(unused)) : undefined,
+    state !== 'lost' && unused.minor > 0 && fund.body.lines.length > 0
+      ? words.gift.unused(roundMoney(unused))
+      : undefined,
   ].filter((fact) => fact !== undefined);
   return (
     <span className="grow">

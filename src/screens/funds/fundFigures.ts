@@ -4,6 +4,8 @@ import {
   type Cover,
   courseOf,
   coverOf,
+  type Fund,
+  linesOn,
   type Pipeline,
   pipelineOf,
   type Saving,
@@ -20,6 +22,8 @@ export interface FundFigures {
   readonly gifts: readonly Thing<'gift'>[];
   readonly currency: string;
   readonly target: Money;
+  /** The costs at the prices of today. */
+  readonly now: readonly Fund['lines'][number][];
   readonly pipeline: Pipeline;
   readonly cover: Cover;
 }
@@ -32,39 +36,44 @@ export const giftsOf = (planned: Planned, fund: string): readonly Thing<'gift'>[
 
 const dayOf = ({ body }: Thing<'gift'>): string => body.received ?? body.expected ?? '9999';
 
-/** The figures, or why there are none: amounts of two currencies. */
+/** The figures, or why there are none: amounts of two currencies. What gifts pay is reckoned at the prices of today. */
 export const figuresOf = (
   fund: Thing<'fund'>,
   gifts: readonly Thing<'gift'>[],
   rules: MoneyRules,
+  today: string,
 ): FundFigures | Reason => {
-  const { lines } = fund.body;
+  const { lines, priced } = fund.body;
   const currency = lines[0]?.amount.currency ?? gifts[0]?.body.amount.currency ?? rules.currency ?? noCurrency;
   const target = targetOf(fund.body, currency);
   if (!isMoney(target)) return target;
   const bodies = gifts.map(({ body }) => body);
   const pipeline = pipelineOf(bodies, currency);
   if (!('inHand' in pipeline)) return pipeline;
-  return { fund, gifts, currency, target, pipeline, cover: coverOf(lines, bodies) };
+  const now = linesOn(lines, priced, today, rules.growth);
+  return { fund, gifts, currency, target, now, pipeline, cover: coverOf(now, bodies) };
 };
 
 export const isFigures = (x: FundFigures | Reason): x is FundFigures => 'cover' in x;
 
+const bodiesOf = (gifts: FundFigures['gifts']) => gifts.map(({ body }) => body);
+
 /** How it goes on from today. */
-export const courseFrom = ({ fund, gifts, target, cover }: FundFigures, rules: MoneyRules, today: string): Course =>
-  courseOf({
-    ...{ target, priced: fund.body.priced, gifts: gifts.map(({ body }) => body), used: cover.used },
-    ...{ yearly: fund.body.yearly, today, growth: rules.growth, years: rules.years },
-  });
+export const courseFrom = ({ fund, gifts }: FundFigures, { growth, years }: MoneyRules, today: string): Course => {
+  const { lines, priced, yearly } = fund.body;
+  return courseOf({ lines, priced, gifts: bodiesOf(gifts), yearly, today, growth, years });
+};
 
 /** What to lay by each year for the day it is wanted: beside what is in hand, and if the pledges come too. Null where that day is past. */
 export const savingsOf = (
-  { fund, target, cover, currency }: FundFigures,
+  { fund, gifts, target, currency }: FundFigures,
   rules: MoneyRules,
   today: string,
   wanted: string,
 ): { readonly inHand: Saving; readonly pledged: Saving } | null => {
-  const then = targetOn(target, fund.body.priced, wanted, rules.growth);
+  const { lines, priced } = fund.body;
+  const then = targetOn(target, priced, wanted, rules.growth);
+  const cover = coverOf(linesOn(lines, priced, wanted, rules.growth), bodiesOf(gifts));
   const has = (minor: number) => savingFor(then, { minor, currency }, today, wanted, rules.rate);
   const [inHand, pledged] = [has(cover.inHand), has(cover.inHand + cover.pledged)];
   return inHand && pledged && { inHand, pledged };

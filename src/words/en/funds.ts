@@ -32,6 +32,8 @@ export const funds = {
   inYears: (n: number) => (n === 1 ? 'In one year' : `In ${n} years`),
   onDay: (day: string) => `On ${day}, when it is wanted`,
   today: 'Today',
+  todayWhat: (percent: string) =>
+    `Today’s costs are those of the day of the prices, risen by ${percent} % a year; what gifts pay is reckoned against them.`,
 
   pipeline: 'What there is',
   state: { 'in hand': 'In hand', pledged: 'Pledged', hoped: 'Hoped', spent: 'Spent', lost: 'Lost' },

@@ -7,6 +7,7 @@ import {
   fundRefused,
   type Gift,
   giftRefused,
+  linesOn,
   pipelineOf,
   savingFor,
   targetOf,
@@ -49,6 +50,12 @@ describe('what a fund must pay for', () => {
     expect(target.minor).toBe(6_529_600);
     expect(targetOn(target, '2026-03-02', '2027-03-02', 0.04).minor).toBe(6_790_784);
     expect(Math.round(targetOn(target, '2026-03-02', '2029-03-02', 0.04).minor / 100)).toBe(73_449);
+  });
+
+  it('has each of its lines at the prices of a later day', () => {
+    const later = linesOn(stair, '2026-03-02', '2029-03-02', 0.04);
+    expect(later.map(({ id }) => id)).toEqual(stair.map(({ id }) => id));
+    expect(later[0]?.amount.minor).toBe(Math.round(4_600_000 * 1.04 ** 3));
   });
 
   it('does not fall before the day of its prices', () => {
@@ -142,8 +149,7 @@ describe('what to lay by', () => {
 });
 
 describe('the course of a fund', () => {
-  const { used } = coverOf(stair, given);
-  const asked = { target, priced: '2026-03-02', gifts: given, used, today: '2026-10-15', growth: 0.04, years: 20 };
+  const asked = { lines: stair, priced: '2026-03-02', gifts: given, today: '2026-10-15', growth: 0.04, years: 20 };
 
   it('meets a rising target only where money comes faster than prices rise', () => {
     expect(courseOf({ ...asked, yearly: euros(2_000) }).meets.inHand).toBeNull();
@@ -159,7 +165,6 @@ describe('the course of a fund', () => {
     const { months, undated } = courseOf({
       ...asked,
       gifts: [...given, gift(9_999, 'pledged')],
-      used: [...used, 999_900],
       yearly: undefined,
     });
     const on = (day: string) => months.find((month) => month.day === day);
@@ -167,6 +172,25 @@ describe('the course of a fund', () => {
     expect(on('2027-03-01')).toMatchObject({ inHand: 1_500_000, pledged: 2_700_000 });
     expect(on('2027-04-01')?.hoped).toBe(2_700_000 + 540_000);
     expect(undated).toEqual([5]);
+  });
+
+  it('is met now where what is in hand reaches what it costs today, though it cost less when it was priced', () => {
+    const enough = [gift(67_000, 'in hand', { received: '2026-10-01' })];
+    const { meets, months } = courseOf({ ...asked, gifts: enough, yearly: undefined });
+    expect(meets.inHand).toBe('2026-10-15');
+    expect(months[0]).toMatchObject({ inHand: 6_700_000 });
+    expect(months[0]!.target).toBeGreaterThan(6_529_600);
+    const short = [gift(66_000, 'in hand', { received: '2026-10-01' })];
+    expect(courseOf({ ...asked, gifts: short, yearly: undefined }).meets.inHand).toBeNull();
+  });
+
+  it('lets a gift that is tied to one cost pay more of it as that cost rises, and no more than it', () => {
+    const tied = [gift(8_000, 'in hand', { received: '2026-10-01', only: ['scaffold'] })];
+    const { months } = courseOf({ ...asked, gifts: tied, yearly: undefined });
+    const scaffold = (day: string) => targetOn(euros(7_500), '2026-03-02', day, 0.04).minor;
+    expect(months[0]?.inHand).toBe(scaffold('2026-10-15'));
+    expect(months[0]?.inHand).toBeLessThan(800_000);
+    expect(months.at(-1)?.inHand).toBe(800_000);
   });
 
   it('starts today and then goes by the first of each month, over the end of a year', () => {
