@@ -1,6 +1,6 @@
 import { moneyOf } from '../../engine/money';
 import { onceOff, priceOfWaiting, treatedArea } from '../../engine/options';
-import { number, roundMoney, w } from '../../words';
+import { currency as currencyWord, number, roundMoney, w } from '../../words';
 import { Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import type { Around } from './around';
@@ -34,12 +34,12 @@ export function WaitingPrice({ around }: { readonly around: Around }) {
         );
         if (!told) return null;
         const name = nameOfOption(options, option.thing);
-        const units = (value: number) => roundMoney(moneyOf(value, currency));
+        const units = (value: number) => number(Math.round(value), 0);
         return (
           <div key={option.thing} className="stack">
-            <p>{words.waitingLead(name, units(told.now))}</p>
+            <p>{words.waitingLead(name, roundMoney(moneyOf(told.now, currency)))}</p>
             <table className="plain-table cards amounts-table">
-              <caption>{`${words.waitingCaption}: ${name}`}</caption>
+              <caption>{words.waitingCaption(name, currencyWord(currency))}</caption>
               <thead>
                 <tr>
                   <th scope="col">{words.wait}</th>

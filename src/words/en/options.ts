@@ -110,7 +110,7 @@ export const options = {
 
   waiting: 'The price of waiting',
   waitingLead: (name: string, now: string) => `Today’s price of ${name}, with contingency: ${now}.`,
-  waitingCaption: 'What it costs to wait',
+  waitingCaption: (name: string, currency: string) => `What it costs to wait, in ${currency}: ${name}`,
   waitingNone: 'No way here has a price that is paid once, so waiting has no price.',
   wait: 'Waiting',
   waits: (n: number) => years(n),
