@@ -55,18 +55,24 @@ const greenShare = ofRound(({ wire: { zone = '', level = 0 } }, score, date) => 
   return against(figure, level / 100, 'over', date, because('tripwire: green share', params));
 });
 
+/**
+ * A round that left zones out says less of the whole: what it came to only counts as not met where the zones left out could not
+ * change that, however bad they were. `worst` is the figure then.
+ */
+const ofWhole = (state: TripwireState, worst: boolean, score: SculptureScore): TripwireState =>
+  state.word === 'not met' && worst
+    ? cannotTell(...state.reasons, because('tripwire: not all seen', { percent: score.seenShare }))
+    : state;
+
 const areaOver = (what: 'green' | 'bare') =>
   ofRound(({ wire: { zone, level = 0 } }, score, date) => {
     const from = zone === undefined ? score : zoneIn(score, zone);
     if (!from) return cannotTell(because('tripwire: zone not judged', { zone: zone ?? '', date }));
     const { value, low, high } = from.active[what];
-    return against(
-      { value, low, high },
-      level,
-      'over',
-      date,
-      because('tripwire: area', { what, m2: value, low, high, level, date }),
-    );
+    const params = { what, m2: value, low, high, level, date };
+    const state = against({ value, low, high }, level, 'over', date, because('tripwire: area', params));
+    const unseen = score.unscored.reduce((sum, { m2 }) => sum + m2, 0);
+    return zone === undefined ? ofWhole(state, value + unseen > level, score) : state;
   });
 
 const indexUnder = ofRound(({ wire: { zone, level = 0 } }, score, date) => {
@@ -75,7 +81,13 @@ const indexUnder = ofRound(({ wire: { zone, level = 0 } }, score, date) => {
     return cannotTell(because('tripwire: zone not judged', { zone: zone ?? '', date }));
   const { value, low, high } = from;
   const reason = because('tripwire: index', { index: value, low, high, level, date });
-  return against({ value, low, high }, level, 'under', date, reason);
+  const state = against({ value, low, high }, level, 'under', date, reason);
+  if (zone !== undefined) return state;
+  // With the zones left out as good as the best that was seen it would lie over the line again.
+  const sure = (score.ifUnseenBest ?? value) < level;
+  return state.word === 'met' && !sure
+    ? { ...state, word: 'perhaps' }
+    : ofWhole(state, (score.ifUnseenWorst ?? value) < level, score);
 });
 
 const surelyWorse = ofRound(({ wire, facts: { clearlyWorse } }, _, date) => {

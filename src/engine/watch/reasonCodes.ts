@@ -12,6 +12,7 @@ export const watchReasons = {
   'tripwire: area': ['what', 'm2', 'low', 'high', 'level', 'date'],
   'tripwire: index': ['index', 'low', 'high', 'level', 'date'],
   'tripwire: zone not judged': ['zone', 'date'],
+  'tripwire: not all seen': ['percent'],
   'tripwire: nobody looked': [],
   'tripwire: round before decision': ['date'],
   'tripwire: surely worse': ['zone', 'date'],

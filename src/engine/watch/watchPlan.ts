@@ -54,6 +54,13 @@ export const watchPlan = (record: SculptureRecord, { ended, zones }: Treated, to
   }
 };
 
+/** A round that left a zone out did not see the whole. Of a round whose visits are not at hand it is believed. */
+const sawAll = (record: SculptureRecord, round: string, zones: readonly string[]): boolean => {
+  const visits = record.visits.filter(({ body }) => body.round === round);
+  const seen = new Set(visits.filter(({ body }) => body.state !== 'not looked').map(({ body }) => body.zone));
+  return visits.length === 0 || zones.every((zone) => seen.has(zone));
+};
+
 /** Was the whole of the work seen between two days: a finished round, or a look at every zone? The last such day, or null. */
 export const seenWhole = (
   record: SculptureRecord,
@@ -64,6 +71,7 @@ export const seenWhole = (
   const within = (date: string): boolean => date >= from && date <= to;
   const rounds = record.rounds
     .filter(({ body }) => body.ended !== undefined && body.type !== 'incident' && within(body.date))
+    .filter((round) => sawAll(record, round.thing, zones))
     .map(({ body }) => body.date);
   const lastLook = zones.map((zone) =>
     record.looks

@@ -36,6 +36,7 @@ export const reasonsOfWatch = {
   'tripwire: index': (s) =>
     `Condition index ${s.number('index')} (${s.number('low')} to ${s.number('high')}) on ${s.day('date')}, against ${s.number('level')}.`,
   'tripwire: zone not judged': (s) => `The round of ${s.day('date')} did not judge it.`,
+  'tripwire: not all seen': (s) => `Only ${s.percent('percent')} of the surface was seen; the rest could still tip it.`,
   'tripwire: nobody looked': () => 'There is no round since the decision.',
   'tripwire: round before decision': (s) =>
     `The last round, of ${s.day('date')}, was known when it was decided. The next one will tell.`,

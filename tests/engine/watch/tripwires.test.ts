@@ -110,6 +110,30 @@ describe('a tripwire on what a round saw', () => {
     expect(over(0.7, 'zone/B')).toBe('cannot tell');
   });
 
+  it('does not call the whole work "not met" by a round that left zones out, unless those could not change it', () => {
+    const saw = { A: [{ kind: 'green-spots', cover: 0.1 }], B: 'not looked' } as const;
+    const facts = factsOf(tended({ zones: { A: { m2: 2 }, B: { m2: 4 } }, rounds: [{ date: '2026-05-12', saw }] }));
+    const at = (sort: string, level: number) =>
+      evaluateTripwire(wire(sort, { level }), facts, '2025-11-20', today).word;
+    expect(at('green over', 3)).toBe('cannot tell');
+    expect(at('green over', 5)).toBe('not met');
+    expect(at('green over', 0.05)).toBe('met');
+    expect(at('index under', 99)).toBe('met');
+    const bad = {
+      A: [{ kind: 'green-spots', cover: 0.9, severity: 'severe' }],
+      B: 'nothing',
+      C: 'not looked',
+    } as const;
+    const mixed = factsOf(
+      tended({ zones: { A: { m2: 1 }, B: { m2: 1 }, C: { m2: 20 } }, rounds: [{ date: '2026-05-12', saw: bad }] }),
+    );
+    const index = mixed.score?.value ?? 0;
+    const whole = (level: number) => evaluateTripwire(wire('index under', { level }), mixed, '2025-11-20', today).word;
+    expect(whole(index + 10)).toBe('perhaps');
+    expect(whole(index - 10)).toBe('cannot tell');
+    expect(whole(1)).toBe('not met');
+  });
+
   it('says nothing from a round that was known when it was decided', () => {
     const state = evaluateTripwire(
       wire('green share over', { zone: zoneA, level: 30 }),

@@ -101,6 +101,8 @@ describe('what a finished treatment asks for', () => {
     expect(isDue(tended(two))).toBe(true);
     expect(isDue(tended({ ...two, looks: [look('A')] }))).toBe(true);
     expect(isDue(tended({ ...two, looks: [look('A'), look('B')] }))).toBe(false);
+    const leftOut = { date: '2026-09-20', type: 'autumn', saw: { A: 'nothing', B: 'not looked' } } as const;
+    expect(isDue(tended({ ...two, rounds: [leftOut] }))).toBe(true);
     expect(isDue(tended({ ...two, rounds: [{ date: '2026-09-20', saw: { A: 'nothing', B: 'nothing' } }] }))).toBe(
       false,
     );
