@@ -12,8 +12,8 @@ export const campaignReasons = {
   // The schedule of quantities against the record.
   'campaign: no schedule': [],
   'campaign: zones without a line': ['zones'],
-  'campaign: zone ended': ['zone'],
-  'campaign: area changed since': ['zone', 'before', 'now'],
+  'campaign: zone ended': ['letter'],
+  'campaign: area changed since': ['letter', 'before', 'now'],
   'campaign: insert without protection': ['insert'],
   'campaign: schedule of so many lines': ['count'],
   // Bids.

@@ -26,9 +26,9 @@ const againstZone = (zone: Thing<'zone'>, lines: readonly QuantityLine[], today:
   if (!own) return [];
   const { letter } = zone.body;
   const end = endOf(zone);
-  if (end !== undefined && end <= today) return [because('campaign: zone ended', { zone: letter })];
+  if (end !== undefined && end <= today) return [because('campaign: zone ended', { letter })];
   const now = areaWithRange(areaOn(zone, today)).amount;
-  return now === own.amount ? [] : [because('campaign: area changed since', { zone: letter, before: own.amount, now })];
+  return now === own.amount ? [] : [because('campaign: area changed since', { letter, before: own.amount, now })];
 };
 
 /** Inserts in zones that are to be treated, or in no zone, for which no line keeps them from harm. */

@@ -46,7 +46,9 @@ export function BidTable({ comparison, taken }: BidTableProps) {
             <tr key={compared.line.id}>
               <th scope="row">
                 {compared.line.name}
-                <span className="soft line-detail">{taskName(compared.line.task)}</span>
+                {taskName(compared.line.task) !== compared.line.name && (
+                  <span className="soft line-detail">{taskName(compared.line.task)}</span>
+                )}
                 {compared.median !== undefined && (
                   <span className="soft line-detail figures">
                     {words.median} {rate(compared.median, currency, compared)}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { thingsOf } from '../../actions';
 import { linesOf, type QuantityLine } from '../../engine/campaign';
 import { zonesAt } from '../../engine/record';
-import { type WorkItem, workItems } from '../../engine/trade';
+import { type WorkItem, workItemOf, workItems } from '../../engine/trade';
 import { area, w } from '../../words';
 import { Button, Choices, Notice, Sheet } from '../parts';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
@@ -28,9 +28,10 @@ export function MakeLinesSheet({ file, lines, onClose }: MakeLinesSheetProps) {
   const [tasks, setTasks] = useState<readonly string[]>([]);
   const [tried, setTried] = useState(false);
   const { run, refused, busy } = useDeed();
+  const zonesMissing = zones.length === 0 && tasks.some((task) => workItemOf(task)?.per === 'zone');
   const save = () => {
     setTried(true);
-    if (zones.length === 0 || tasks.length === 0) return;
+    if (zonesMissing || tasks.length === 0) return;
     const made = linesOf(record, lines, { zones, tasks, photos, today }).map(({ line, seen }) =>
       seen ? { ...line, condition: seenText(seen) } : line,
     );
@@ -57,6 +58,7 @@ export function MakeLinesSheet({ file, lines, onClose }: MakeLinesSheetProps) {
       {refused && <Notice kind="problem" title={refused} />}
       <Choices
         label={words.tasks}
+        tiles="full"
         hint={words.tasksHint}
         options={offered.map((item) => ({ value: item.id, label: item.name, detail: detailOf(item) }))}
         values={tasks}
@@ -72,7 +74,7 @@ export function MakeLinesSheet({ file, lines, onClose }: MakeLinesSheetProps) {
         }))}
         values={zones}
         onChange={setZones}
-        error={tried && zones.length === 0 ? words.zonesMissing : undefined}
+        error={tried && zonesMissing ? words.zonesMissing : undefined}
       />
     </Sheet>
   );

@@ -44,7 +44,7 @@ export function QuantityTable({ file, lines, onEdit }: QuantityTableProps) {
             </td>
             <th scope="row">
               {line.name}
-              <span className="soft line-detail">{taskName(line.task)}</span>
+              {taskName(line.task) !== line.name && <span className="soft line-detail">{taskName(line.task)}</span>}
             </th>
             <td data-head={columns.amount} className="figures">
               <div>

@@ -9,7 +9,7 @@ export const taskName = (task: string): string => workItemOf(task)?.name ?? task
 
 /** "1.50 m²", "5 pieces", "once". */
 export const amountText = ({ amount, unit }: Pick<QuantityLine, 'amount' | 'unit'>): string =>
-  unit === 'sum' && amount === 1 ? words.units.sum : `${number(amount)} ${words.units[unit]}`;
+  unit === 'sum' && amount === 1 ? words.units.sum : `${number(amount)} ${words.unitOf(unit, amount === 1)}`;
 
 /** What the last round saw in a zone, in a few words: "12 May 2026: even green film, 20 to 40 %, moderate". */
 export const seenText = (seen: SeenInZone): string => {

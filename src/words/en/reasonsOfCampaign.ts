@@ -42,21 +42,21 @@ export const reasonsOfCampaign = {
   'campaign: causes settled': (s) => `${s.times('count', 'cause is', 'causes are')} settled.`,
   'campaign: no schedule': () => 'There is no schedule of quantities yet.',
   'campaign: zones without a line': (s) => `No line treats zone ${s.text('zones')}: check that this is meant.`,
-  'campaign: zone ended': (s) => `Zone ${s.text('zone')} is no more, yet a line treats it.`,
+  'campaign: zone ended': (s) => `Zone ${s.text('letter')} is no more, yet a line treats it.`,
   'campaign: area changed since': (s) =>
-    `Zone ${s.text('zone')} was ${s.area('before')} when the line was made and is ${s.area('now')} now.`,
+    `Zone ${s.text('letter')} was ${s.area('before')} when the line was made and is ${s.area('now')} now.`,
   'campaign: insert without protection': (s) => `No line protects ${s.thing('insert')}.`,
   'campaign: schedule of so many lines': (s) => `${s.times('count', 'line', 'lines')} in the schedule of quantities.`,
   'campaign: rate on the schedule': (s) =>
-    `over the area of the schedule, ${s.number('low', 2)} to ${s.number('high', 2)}`,
-  'campaign: rate on own area': (s) => `over ${s.number('measured', 2)} as the bidder measured it`,
+    `Over the area of the schedule, ${s.number('low', 2)} to ${s.number('high', 2)}.`,
+  'campaign: rate on own area': (s) => `Over ${s.number('measured', 2)} as the bidder measured it.`,
   'campaign: area measured otherwise': (s) =>
-    `${s.number('measured', 2)} measured lies outside ${s.number('low', 2)} to ${s.number('high', 2)}: measure again together`,
+    `${s.number('measured', 2)} measured lies outside ${s.number('low', 2)} to ${s.number('high', 2)}: measure again together.`,
   'campaign: price out of line': (s) =>
-    `${s.number('times', 1)} times the median of this line, more than ${s.number('factor', 1)}: ask what is in it`,
+    `${s.number('times', 1)} times the median of this line, more than ${s.number('factor', 1)}: ask what is in it.`,
   'campaign: price far below': (s) =>
-    `the median of this line is ${s.number('times', 1)} times as much: ask whether the same work is meant`,
-  'campaign: priced at nothing': () => 'priced at nothing: ask whether it is in another line',
+    `the median of this line is ${s.number('times', 1)} times as much: ask whether the same work is meant.`,
+  'campaign: priced at nothing': () => 'Priced at nothing: ask whether it is in another line.',
   'campaign: too few prices to compare': (s) =>
     `With fewer than ${s.number('least')} bids in one currency no price can be called odd: each is as odd as the other.`,
   'campaign: lines not priced': (s) =>

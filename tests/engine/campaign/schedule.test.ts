@@ -92,7 +92,7 @@ describe('The schedule against the record', () => {
       .map((line) => ({ ...line, amount: 1.9 }));
     expect(scheduleStanding(work(), old, today)).toEqual([
       { code: 'campaign: zones without a line', params: { zones: 'B' } },
-      { code: 'campaign: area changed since', params: { zone: 'A', before: 1.9, now: 2 } },
+      { code: 'campaign: area changed since', params: { letter: 'A', before: 1.9, now: 2 } },
     ]);
   });
 
