@@ -18,7 +18,7 @@ export const heatReasons = {
   'heat: sides apart': ['time', 'kelvin', 'limit'],
   'heat: sides near apart': ['time', 'kelvin', 'limit'],
   'heat: rises fast': ['time', 'perMinute', 'limit'],
-  'heat: gap in the log': ['spot', 'from', 'until', 'minutes', 'could'],
+  'heat: gap in the log': ['spot', 'since', 'until', 'minutes', 'could'],
   'heat: one side only': [],
   'heat: two values at once': ['time', 'spot'],
   'heat: no limit set': [],

@@ -149,7 +149,7 @@ const gaps = (rows: readonly LoggedReading[], ended: string | undefined): Reason
       const minutes = until ? minuteOf(until) - minuteOf(time) : 0;
       if (!until || minutes <= alarmRules.longestGap) continue;
       const could = celsius + fastest * minutes;
-      found.push(because('heat: gap in the log', { spot, from: time, until, minutes, could }));
+      found.push(because('heat: gap in the log', { spot, since: time, until, minutes, could }));
     }
   }
   return found;

@@ -40,7 +40,7 @@ export const reasonsOfHeat = {
   'heat: rises fast': (s) =>
     `At ${s.text('time')} it rose by ${s.number('perMinute', 1)} K a minute; the limit is ${s.number('limit', 1)}.`,
   'heat: gap in the log': (s) =>
-    `Nothing is known of “${s.text('spot')}” from ${s.text('from')} to ${s.text('until')}, ${s.times('minutes', ...minutes)}. At the fastest rise of the day it could have come to ${s.number('could')} °C.`,
+    `Nothing is known of “${s.text('spot')}” from ${s.text('since')} to ${s.text('until')}, ${s.times('minutes', ...minutes)}. At the fastest rise of the day it could have come to ${s.number('could')} °C.`,
   'heat: one side only': () =>
     'Only one side was measured: how far its sides were apart is not known, though a limit is set for it.',
   'heat: two values at once': (s) =>

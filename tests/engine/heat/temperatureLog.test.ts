@@ -51,7 +51,7 @@ test('a log with a gap says so, how long, and how hot it could have been at the 
   expect(log.reasons.filter(({ code }) => code === 'heat: gap in the log')).toEqual([
     {
       code: 'heat: gap in the log',
-      params: { spot: 'rim', from: '10:05', until: '10:40', minutes: 35, could: 100 },
+      params: { spot: 'rim', since: '10:05', until: '10:40', minutes: 35, could: 100 },
     },
   ]);
 });
