@@ -103,7 +103,11 @@ export function CauseSheet({ record, start, onClose }: CauseSheetProps) {
         label={words.state}
         options={states.map((value) => ({ value, label: words.states[value] }))}
         value={state}
-        onChange={setState}
+        onChange={(value) => {
+          setState(value);
+          // Most often it is said on the day it was done.
+          if (value !== 'open' && changed === '') setChanged(desk.today());
+        }}
       />
       <div className="fields">
         <Field label={words.found} kind="date" value={found} onChange={setFound} short />
