@@ -5,6 +5,7 @@ import { type Entry, idPart } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { screensOfCare } from './screensOfCare';
 import { screensOfDecisions } from './screensOfDecisions';
+import { screensOfFunds } from './screensOfFunds';
 import { screensOfHotWork } from './screensOfHotWork';
 import { screensOfMoney } from './screensOfMoney';
 import { screensOfYear } from './screensOfYear';
@@ -220,6 +221,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     ...screensOfDecisions(entries),
     ...screensOfYear(entries),
     ...screensOfMoney(entries),
+    ...screensOfFunds(entries),
     ...screensOfHotWork(entries),
     ...campaigns(entries),
     ...sheets(id, zones[0]!),
