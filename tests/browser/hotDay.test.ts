@@ -6,6 +6,7 @@ import { w } from '../../src/words';
 import { bodies, collection, first, sculpture, uuid, zoneA } from '../files/entries';
 import { carryIn, fileOf, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
+import { measure } from './measure';
 import { type Host, startHost } from './server';
 import { watch } from './watch';
 
@@ -58,6 +59,9 @@ const close = async (): Promise<string> => {
 const minutesLeft = async (): Promise<number> =>
   Number.parseInt((await page.getByRole('timer').textContent()) ?? '', 10);
 
+/** What cannot be read or hit on the page as it stands. */
+const faultsToHit = () => measure(page, { control: 48, main: 48, apart: 0 });
+
 /** The card of the day, made on the screen. */
 const makeCard = async (): Promise<void> => {
   await page.evaluate(
@@ -83,6 +87,7 @@ test('a day of hot work is not closed before its watch has really ended, through
   await button(words.readings.writeOf('30', lens)).click();
   await page.getByText(words.readings.highest('30', '12:00')).waitFor();
 
+  expect(await faultsToHit()).toEqual([]);
   expect(await close()).toContain('The work is not said to be over');
   await button(words.watch.end).click();
   await page.getByRole('timer').waitFor({ state: 'attached' });
@@ -103,6 +108,8 @@ test('a day of hot work is not closed before its watch has really ended, through
   expect(await close()).toContain('has not given their word');
   await button(words.watch.say).click();
   expect(await page.getByText(w.hotWork.watch.timeWrong).count()).toBe(2);
+  await page.setViewportSize({ width: 390, height: 844 });
+  expect(await faultsToHit()).toEqual([]);
 
   await tablet.context.clock.fastForward('41:00');
   await page.getByText(words.watch.overWhat('60')).waitFor();

@@ -30,12 +30,14 @@ const counted = (desk: Desk, hotDay: string, workEnded: string): Question<WatchC
   let shown: WatchCount | null | undefined;
   let timer: ReturnType<typeof setInterval> | undefined;
   let noting = false;
+  let tried = Number.NEGATIVE_INFINITY;
   const show = (count: WatchCount | null) => {
     shown = count;
     for (const changed of listeners) changed();
   };
   const note = async () => {
     noting = true;
+    tried = tickHere(desk).steady;
     try {
       noted = await countWatch(desk, hotDay, workEnded);
       show(noted);
@@ -48,8 +50,8 @@ const counted = (desk: Desk, hotDay: string, workEnded: string): Question<WatchC
   const tick = () => {
     if (noting) return;
     const now = tickHere(desk);
-    if (!noted || now.steady - noted.last.steady >= notedEvery) void note();
-    else show(afterTick(noted, now));
+    if (now.steady - tried >= notedEvery) void note();
+    else if (noted) show(afterTick(noted, now));
   };
   return {
     subscribe: (changed) => {
