@@ -8,8 +8,9 @@ import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk } from '../shell';
 import { DayChoice, type DayChosen, dayFirst } from './DayChoice';
 import { rowsOn, visitsOn, wholeYear } from './dayPlanned';
-import { useYear, type YearAtHand, yearOf } from './useYear';
+import { useYear, type YearAtHand } from './useYear';
 import type { YearRow } from './yearRows';
+import { yearOf } from './yearRows';
 import './year.css';
 
 const words = w.year.briefing;

@@ -6,7 +6,8 @@ import { pathTo, useDesk } from '../shell';
 import { visitsAll } from './dayPlanned';
 import { OwnItems } from './OwnItems';
 import { useTicks } from './useTicks';
-import { useYear, type YearAtHand, yearOf } from './useYear';
+import { useYear, type YearAtHand } from './useYear';
+import { yearOf } from './yearRows';
 import './year.css';
 
 const words = w.year.closeDown;

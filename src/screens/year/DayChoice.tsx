@@ -1,7 +1,8 @@
 import { date, w } from '../../words';
-import { Tick } from '../parts';
+import { LinkButton, Notice, Tick } from '../parts';
 import { Select } from '../parts/Select';
-import { daysOf, wholeYear } from './dayPlanned';
+import { pathTo } from '../shell';
+import { daysOf, rowsOn, wholeYear } from './dayPlanned';
 import type { YearAtHand } from './useYear';
 
 const words = w.year;
@@ -29,6 +30,9 @@ interface DayChoiceProps {
 export function DayChoice({ atHand, chosen, onChange }: DayChoiceProps) {
   return (
     <div className="stack not-printed">
+      {rowsOn(atHand, chosen.day).some(({ kept }) => !kept) && (
+        <Notice title={words.notKept} actions={<LinkButton to={pathTo.year()}>{words.briefing.toYear}</LinkButton>} />
+      )}
       <Select
         label={words.dayOf}
         value={chosen.day}

@@ -8,7 +8,8 @@ import { DayChoice, type DayChosen, dayFirst } from './DayChoice';
 import { rowsOn, visitsOn, wholeYear } from './dayPlanned';
 import { OwnItems } from './OwnItems';
 import { useTicks } from './useTicks';
-import { useYear, type YearAtHand, yearOf } from './useYear';
+import { useYear, type YearAtHand } from './useYear';
+import { yearOf } from './yearRows';
 import './year.css';
 
 const words = w.year;
@@ -44,7 +45,9 @@ function Packing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Day
   const visits = visitsOn(atHand, on.day, on);
   const rows = rowsOn(atHand, on.day);
   const items = packingOf(visits);
-  const names = new Map(rows.map(({ around, name }) => [around.sculpture.thing, name]));
+  const names = new Map(
+    rows.map(({ around, name }) => [around.sculpture.thing, around.sculpture.body.number.trim() || name]),
+  );
   if (items.length === 0)
     return (
       <EmptyState

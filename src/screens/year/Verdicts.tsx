@@ -17,13 +17,14 @@ const nameOfVerdict = (verdict: Verdict): string => yearVerdicts.find(({ id }) =
 
 /** How each work goes on: proposed with reasons, said by a named person. */
 export function Verdicts({ atHand }: { readonly atHand: YearAtHand }) {
-  const { rows, planned, year } = atHand;
+  const { rows, planned, year, when } = atHand;
   const [open, setOpen] = useState<string>();
   const shown = rows.map((row) => {
     const work = row.around.sculpture.thing;
     const of = <T extends { readonly body: { readonly sculpture?: string | undefined } }>(list: readonly T[]) =>
       list.filter(({ body }) => body.sculpture === work);
-    const proposal = row.facts && verdictOf(row.facts, of(planned.campaign), of(planned.incident));
+    const proposal =
+      row.facts && when === 'now' ? verdictOf(row.facts, of(planned.campaign), of(planned.incident)) : undefined;
     const said = of(planned.yearVerdict).find(({ body }) => body.year === year);
     return { row, work, proposal, said };
   });
@@ -42,7 +43,11 @@ export function Verdicts({ atHand }: { readonly atHand: YearAtHand }) {
                 <p className="soft small">{words.verdictBy(said.body.by, date(said.body.date))}</p>
               </>
             )}
-            <Proposed proposal={proposal} put={said !== undefined} />
+            {when === 'now' ? (
+              <Proposed proposal={proposal} put={said !== undefined} />
+            ) : (
+              !said && <p className="soft">{words.notWritten}</p>
+            )}
             <div className="row not-printed">
               <Button
                 aria-label={said ? words.verdictChangeOf(row.name) : words.verdictSayOf(row.name)}

@@ -16,20 +16,20 @@ const waxes = ['0', '1', '2'] as const;
 interface WorkSheetProps {
   readonly atHand: YearAtHand;
   readonly row: YearRow;
-  readonly start: Row;
   readonly onClose: () => void;
 }
 
 /** What one work gets in a year, as she says it. */
-export function WorkSheet({ atHand, row, start, onClose }: WorkSheetProps) {
+export function WorkSheet({ atHand, row, onClose }: WorkSheetProps) {
   const desk = useDesk();
   const { plan, year, rows } = atHand;
+  const work = row.around.sculpture.thing;
+  const start: Row = row.row ?? { work, survey: 'none', waxes: 0 };
   const [survey, setSurvey] = useState<Row['survey']>(start.survey);
   const [wax, setWax] = useState(String(start.waxes) as (typeof waxes)[number]);
   const [day, setDay] = useState(start.day ?? '');
   const [lift, setLift] = useState(start.lift === true);
   const { run, refused, busy } = useDeed();
-  const work = row.around.sculpture.thing;
   const keep = (own: Row | undefined) => {
     const works = rows.flatMap((other) => {
       if (other.around.sculpture.thing === work) return own ?? [];

@@ -18,7 +18,8 @@ interface WorksOfYearProps {
 
 /** Each work with what it gets, why, and how long that takes. */
 export function WorksOfYear({ atHand, onOrder, busy }: WorksOfYearProps) {
-  const { rows } = atHand;
+  const { rows, when } = atHand;
+  const unsaid = when === 'over' ? words.notWritten : words.workingOut;
   const [open, setOpen] = useState<string>();
   const opened = rows.find(({ around }) => around.sculpture.thing === open);
   const names = rows.map(({ around }) => around.sculpture.thing);
@@ -57,7 +58,7 @@ export function WorksOfYear({ atHand, onOrder, busy }: WorksOfYearProps) {
               </th>
               <td data-head={words.survey}>
                 <span>
-                  {row.row ? words.surveys[row.row.survey] : words.workingOut}
+                  {row.row ? words.surveys[row.row.survey] : unsaid}
                   {row.row?.lift && <>, {words.lift}</>}
                   <span className="soft small year-state">{row.row && (row.kept ? words.said : words.proposed)}</span>
                 </span>
@@ -72,7 +73,7 @@ export function WorksOfYear({ atHand, onOrder, busy }: WorksOfYearProps) {
               <td className="not-printed">
                 <div className="row year-acts">
                   <Button
-                    disabled={row.row === undefined}
+                    disabled={row.row === undefined && when !== 'over'}
                     aria-label={words.changeOf(row.name)}
                     onClick={() => setOpen(row.around.sculpture.thing)}
                   >
@@ -98,7 +99,7 @@ export function WorksOfYear({ atHand, onOrder, busy }: WorksOfYearProps) {
           ))}
         </tbody>
       </table>
-      {opened?.row && <WorkSheet atHand={atHand} row={opened} start={opened.row} onClose={() => setOpen(undefined)} />}
+      {opened && <WorkSheet atHand={atHand} row={opened} onClose={() => setOpen(undefined)} />}
     </>
   );
 }

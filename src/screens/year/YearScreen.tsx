@@ -8,10 +8,10 @@ import { pathTo, say, UnderWay, useDeed, useDesk } from '../shell';
 import { LiftDays } from './LiftDays';
 import { PeopleOfYear } from './PeopleOfYear';
 import { TimeOfYear } from './TimeOfYear';
-import { useYear, type YearAtHand, yearOf } from './useYear';
+import { useYear, type YearAtHand } from './useYear';
 import { Verdicts } from './Verdicts';
 import { WorksOfYear } from './WorksOfYear';
-import { walkPast } from './yearRows';
+import { walkPast, yearOf } from './yearRows';
 import '../parts/plainTable.css';
 import './year.css';
 
@@ -78,7 +78,7 @@ function PlanOfYear({ atHand }: { readonly atHand: YearAtHand }) {
       <Section title={words.worksTitle}>
         <WorksOfYear atHand={atHand} onOrder={(order) => void keep(order, w.year.sheet.saved)} busy={busy || !whole} />
         <div className="row not-printed">
-          {rows.some(({ kept }) => !kept) && (
+          {atHand.when !== 'over' && rows.some(({ kept }) => !kept) && (
             <Button kind="main" disabled={busy || !whole} onClick={() => keep(names, words.keptAll)}>
               {words.keepAll}
             </Button>
@@ -96,7 +96,7 @@ function PlanOfYear({ atHand }: { readonly atHand: YearAtHand }) {
       <TimeOfYear atHand={atHand} />
       <LiftDays atHand={atHand} />
       <PeopleOfYear key={plan?.thing ?? year} atHand={atHand} />
-      <Verdicts atHand={atHand} />
+      {atHand.when !== 'to come' && <Verdicts atHand={atHand} />}
       <div className="not-printed">
         <Section title={words.listsTitle}>
           <LinkLines

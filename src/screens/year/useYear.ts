@@ -1,7 +1,7 @@
 import { collectionInsights, type Planned, plannedAll, type YearAround, yearAround } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { useDesk, useQuestion } from '../shell';
-import { planOf, type YearRow, yearRows } from './yearRows';
+import { planOf, type YearRow, yearOf, yearRows } from './yearRows';
 
 export interface YearAtHand {
   readonly year: number;
@@ -9,6 +9,8 @@ export interface YearAtHand {
   readonly planned: Planned;
   readonly plan: Thing<'yearPlan'> | undefined;
   readonly rows: readonly YearRow[];
+  /** Against the year that runs. */
+  readonly when: 'over' | 'now' | 'to come';
 }
 
 /** All a year's screens show; undefined while it is read for the first time. */
@@ -19,7 +21,7 @@ export const useYear = (year: number): YearAtHand | undefined => {
   const insights = useQuestion(collectionInsights(desk));
   if (!around || !planned) return undefined;
   const rows = yearRows(around, planned, insights, year, desk.today());
-  return { year, around, planned, plan: planOf(planned, year), rows };
+  const running = yearOf(desk.today());
+  const when = year < running ? 'over' : year > running ? 'to come' : 'now';
+  return { year, around, planned, plan: planOf(planned, year), rows, when };
 };
-
-export const yearOf = (day: string): number => Number(day.slice(0, 4));

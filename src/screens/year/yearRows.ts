@@ -18,11 +18,14 @@ export interface YearRow {
   readonly name: string;
   /** Missing while figures are worked out. */
   readonly facts: WorkFacts | undefined;
+  /** Missing too for a year that is over: what is known today proposes nothing for it. */
   readonly proposal: Proposal | undefined;
   readonly row: Row | undefined;
   readonly kept: boolean;
   readonly time: WorkTime | undefined;
 }
+
+export const yearOf = (day: string): number => Number(day.slice(0, 4));
 
 export const workName = ({ body }: Thing<'sculpture'>): string => `${body.number} ${body.title}`.trim();
 
@@ -53,7 +56,7 @@ export const yearRows = (
       const work = one.sculpture.thing;
       const worked = insights?.perWork.find(({ record }) => record.sculpture.thing === work);
       const facts = worked && factsOf(worked, planned.move, today);
-      const proposal = facts && proposalOf(facts, year);
+      const proposal = facts && year >= yearOf(today) ? proposalOf(facts, year) : undefined;
       const kept = plan?.body.works.find((row) => row.work === work);
       const row = kept ?? (proposal && asRow(proposal));
       const time = facts && row && timeOf(facts, row, one.stations, around.pace, around.labour);

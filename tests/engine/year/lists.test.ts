@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { closeDownSteps, exposures, yearVerdicts } from '../../../src/engine/trade';
 import {
   agreementRefused,
   closeDownOf,
@@ -195,4 +196,12 @@ describe('What is kept', () => {
   ])('is refused with a sentence: %s', (_, reason, code) => {
     expect(reason?.code).toBe(code);
   });
+});
+
+it('every verdict a person can say has its row, and every exposure the winter list asks for is one', () => {
+  expect(yearVerdicts.map(({ id }) => id)).toEqual(['hold', 'watch', 'treat locally', 'ask a conservator', 'campaign']);
+  const known = new Set(exposures.map(({ id }) => id));
+  const asked = closeDownSteps.map((step) => step.for);
+  const ofTheWork = ['every work', 'garden', 'basin', 'inserts'];
+  expect(asked.filter((one) => !ofTheWork.includes(one)).every((one) => known.has(one))).toBe(true);
 });

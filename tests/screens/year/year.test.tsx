@@ -170,3 +170,33 @@ describe('The verdict of the year', () => {
     expect(await screen.findByText('The branch left no mark')).toBeDefined();
   });
 });
+
+describe('A year that is over', () => {
+  it('shows what was said of it and proposes nothing: today knows too much', async () => {
+    const { desk, quiet } = await garden();
+    await done(
+      setPlanned(desk, 'yearVerdict', nameOf.yearVerdict(quiet.sculpture, 2025), {
+        ...{
+          sculpture: quiet.sculpture,
+          year: 2025,
+          verdict: 'hold',
+          why: 'It holds',
+          by: 'Steward',
+          date: '2025-12-01',
+        },
+      }),
+    );
+    show(desk, <YearScreen year="2025" />);
+    expect(await screen.findByText('It holds')).toBeDefined();
+    expect(within(await row(/Heron/)).getByText('nothing written down')).toBeDefined();
+    expect(screen.queryByRole('button', { name: 'Keep all as proposed' })).toBeNull();
+    expect(screen.queryByText(/^Proposed/)).toBeNull();
+  });
+
+  it('and one to come has no verdict yet', async () => {
+    const { desk } = await garden();
+    show(desk, <YearScreen year="2027" />);
+    await screen.findByText(/Look from the ground/);
+    expect(screen.queryByRole('heading', { name: 'Verdict of the year' })).toBeNull();
+  });
+});
