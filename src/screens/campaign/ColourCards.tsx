@@ -66,7 +66,7 @@ function ColourCard({ file, card, onEdit }: ColourCardProps) {
           return (
             <li key={field}>
               {photo ? (
-                <SmallPhoto photo={photo} alt={words.photos[field]} caption={words.photos[field]} />
+                <SmallPhoto photo={photo} alt={words.photoAlt(words.photos[field])} caption={words.photos[field]} />
               ) : (
                 <div className="small-photo no-photo">
                   <span className="soft small">{words.noPhoto}</span>

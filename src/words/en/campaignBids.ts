@@ -83,7 +83,7 @@ export const bids = {
   withdrawn: (day: string) => `Withdrawn on ${day}`,
   isTaken: 'Taken',
   take: 'Mark as taken',
-  takeOf: (who: string) => `Mark the bid of ${who} as taken`,
+  takeOf: (who: string) => `Mark as taken: ${who}`,
   untake: 'Not taken after all',
   takenSaid: (who: string) => `The bid of ${who} is marked as taken.`,
   untakenSaid: 'No bid is marked as taken.',

@@ -88,6 +88,7 @@ export const card = {
   add: 'Make a colour card',
   none: 'No card yet.',
   photos: { dryShade: 'dry, in shade', drySun: 'dry, in sun', wetShade: 'wet, in shade', wetSun: 'wet, in sun' },
+  photoAlt: (how: string) => `The panel held to the surface, ${how}`,
   noPhoto: 'no photo',
   agreedOn: (day: string, zones: string) => `Agreed ${day} for zone ${zones}`,
   panel: (panel: string) => `Panel: ${panel}`,

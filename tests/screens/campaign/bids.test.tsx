@@ -98,7 +98,7 @@ describe('Bids', () => {
     const opened = await withSchedule(await heronWithCampaign());
     const north = await aBid(opened, 'North foundry', [300_000, 140_000]);
     show(opened.desk, <BidsScreen campaign={opened.campaign} />);
-    await user.click(await screen.findByRole('button', { name: 'Mark the bid of North foundry as taken' }));
+    await user.click(await screen.findByRole('button', { name: 'Mark as taken: North foundry' }));
     await waitFor(async () => expect((await kept(opened.desk, 'campaign'))[0]?.takenBid).toBe(north));
     await user.click(await screen.findByRole('button', { name: 'Not taken after all' }));
     await waitFor(async () => expect((await kept(opened.desk, 'campaign'))[0]?.takenBid).toBeUndefined());
