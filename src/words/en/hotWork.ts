@@ -82,7 +82,7 @@ export const hotWork = {
     ownFrom: 'From',
     ownUntil: 'Until',
     timeHint: '24 hours, 14:05',
-    timeWrong: 'A time of the day, 14:05.',
+    timeWrong: 'Give a time of the day, such as 14:05.',
     byMissing: 'Say who watched.',
     say: 'The watch was kept to its end',
     said: 'The word of the watcher is kept.',

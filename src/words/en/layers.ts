@@ -30,7 +30,7 @@ export const layers = {
   day: 'Day',
   dayMissing: 'Say which day.',
   time: 'Time',
-  timeWrong: 'A time of the day, 14:05.',
+  timeWrong: 'Give a time of the day, such as 14:05.',
   air: 'Air and weather',
   by: 'By whom',
   photos: 'Photos',

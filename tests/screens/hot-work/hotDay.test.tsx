@@ -135,7 +135,7 @@ it('a tablet that cannot vouch for its count asks for the watcher’s own watch'
   show(desk, <HotDayScreen hotDay={hotDay} />);
   await screen.findByText(/The clock of this tablet and its own count do not agree/);
   await user.click(screen.getByRole('button', { name: 'The watch was kept to its end' }));
-  expect(screen.getAllByText('A time of the day, 14:05.')).toHaveLength(2);
+  expect(screen.getAllByText('Give a time of the day, such as 14:05.')).toHaveLength(2);
   await user.type(screen.getByRole('textbox', { name: 'From' }), '10:00');
   await user.type(screen.getByRole('textbox', { name: 'Until' }), '10:30');
   await user.click(screen.getByRole('button', { name: 'The watch was kept to its end' }));
