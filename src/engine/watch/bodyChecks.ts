@@ -42,6 +42,7 @@ export const dueAnswerRefused = ({ answer, on, until }: BodyOf<'dueAnswered'>): 
 
 export const taskRefused = ({ what, from, until }: BodyOf<'task'>): Reason | undefined => {
   if (what.trim() === '') return because('watch: title missing');
-  if (until !== undefined && until < from) return because('watch: task ends before it begins', { from, until });
+  if (until !== undefined && until < from)
+    return because('watch: task ends before it begins', { first: from, last: until });
   return undefined;
 };

@@ -70,7 +70,7 @@ export const watchReasons = {
   'watch: answer without name': [],
   'watch: put off without a day': [],
   'watch: put off to the past': ['date'],
-  'watch: task ends before it begins': ['from', 'until'],
+  'watch: task ends before it begins': ['first', 'last'],
 } as const satisfies Record<string, readonly string[]>;
 
 export type WatchReason = keyof typeof watchReasons;

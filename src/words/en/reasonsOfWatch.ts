@@ -110,7 +110,7 @@ export const reasonsOfWatch = {
   'watch: put off without a day': () => 'Say until when it is put off.',
   'watch: put off to the past': (s) => `${s.day('date')} is not to come. Choose a later day.`,
   'watch: task ends before it begins': (s) =>
-    `The task begins on ${s.day('from')} and ends on ${s.day('until')}, before that. Put the days in order.`,
+    `The task begins on ${s.day('first')} and ends on ${s.day('last')}, before that. Put the days in order.`,
 } satisfies Sentences<WatchReason>;
 
 /** A bid says in its lines what for; a quote in its words. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateTripwire, tripwiresStanding } from '../../../src/engine/watch';
+import { kinds } from '../../../src/engine/trade';
+import { evaluateTripwire, stopWordsSeen, tripwiresStanding } from '../../../src/engine/watch';
 import { mays, tended, today, waxed } from '../hold/garden';
 import { decision, factsOf, noMoney, planned, wire, work, zoneA } from './planned';
 
@@ -45,6 +46,20 @@ describe('a tripwire on how long the wax holds', () => {
     });
     expect(evaluateTripwire(overSix, factsOf(record), '2025-01-01', today).word).toBe('not met');
     expect(evaluateTripwire(overSix, factsOf(record), '2023-01-01', today).word).toBe('met');
+  });
+
+  it('does not count what held before the surface was made another one', () => {
+    const record = tended({
+      treatments: [...waxed('2024-05-21', '2025-05-22'), { type: 'strip', date: '2026-04-01' }, ...waxed('2026-05-21')],
+      looks: looks(
+        ['2024-05-29', 'clear'],
+        ['2024-12-01', 'clear'],
+        ['2025-05-30', 'clear'],
+        ['2025-12-10', 'clear'],
+        ['2026-05-29', 'clear'],
+      ),
+    });
+    expect(evaluateTripwire(overSix, factsOf(record), '2024-01-01', today).word).toBe('not met');
   });
 
   it('a season that fell short in between breaks the row', () => {
@@ -169,6 +184,24 @@ describe('a tripwire on what a round saw', () => {
     });
     expect(evaluateTripwire(wire('stop word'), factsOf(record), '2026-01-01', today).word).toBe('not met');
     expect(evaluateTripwire(wire('stop word'), factsOf(record), '2026-06-01', today).word).toBe('cannot tell');
+  });
+});
+
+describe('stop words seen since', () => {
+  const since = (...rounds: Parameters<typeof tended>[0]['rounds'] & object) =>
+    stopWordsSeen(tended({ rounds }), '2026-01-01').map(({ kind, date }) => `${kind} ${date}`);
+
+  it('are not those that were looked for and gone', () => {
+    const gone = [{ kind: 'pale-powdery-mounds', cleared: true }] as const;
+    expect(since({ date: '2026-05-12', saw: { A: gone } })).toEqual([]);
+  });
+
+  it('are, of a kind that stops only when it is new, not those that were there before', () => {
+    const [first] = kinds.filter(({ stop }) => stop === 'first time');
+    const seen = [{ kind: first?.id ?? '', count: 'one' }] as const;
+    const now = { date: '2026-05-12', saw: { A: seen } };
+    expect(since(now)).toEqual([`${first?.id} 2026-05-12`]);
+    expect(since({ date: '2025-05-12', saw: { A: seen } }, now)).toEqual([]);
   });
 });
 
