@@ -7,13 +7,13 @@ export interface LedgerLine {
   readonly treatment: Thing<'treatment'>;
   /** A coating taken off is listed and not counted: the metal stays. */
   readonly takes: 'metal' | 'coating';
-  /** Square metres, with where they come from. */
+  /** Square metres, with where they come from; null where no zone is drawn yet and nobody said. */
   readonly m2: {
     readonly value: number;
     readonly low: number;
     readonly high: number;
     readonly reasons: readonly Reason[];
-  };
+  } | null;
 }
 
 export interface MetalLedger {
@@ -54,6 +54,7 @@ const areaOf = (record: SculptureRecord, treatment: Thing<'treatment'>): LedgerL
   if (said !== undefined && said > 0)
     return { value: said, low: said, high: said, reasons: [because('care: area said')] };
   const { zones, ...area } = areaDone(record, treatment);
+  if (zones === 0) return null;
   return { ...area, reasons: [because('care: area of the zones', { zones })] };
 };
 

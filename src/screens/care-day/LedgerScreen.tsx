@@ -72,7 +72,7 @@ function Ledger({ record }: { readonly record: SculptureRecord }) {
                   <td data-head={words.m2}>
                     <span>
                       <FigureText figure={m2} as="m2" />
-                      {m2.reasons.map((reason) => (
+                      {m2?.reasons.map((reason) => (
                         <span key={reason.code} className="soft line-detail">
                           {sayReason(reason)}
                         </span>
@@ -84,28 +84,30 @@ function Ledger({ record }: { readonly record: SculptureRecord }) {
               ))}
             </tbody>
           </table>
-          <Section title={words.byZone}>
-            <table className="plain-table">
-              <thead>
-                <tr>
-                  {[words.zone, words.times, words.nextOne].map((head) => (
-                    <th key={head} scope="col">
-                      {head}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {ofZones.map(({ zone, times }) => (
-                  <tr key={zone.thing}>
-                    <th scope="row">{w.sculptures.zone.edit(zone.body.letter, zone.body.name)}</th>
-                    <td className="figures">{times}</td>
-                    <td>{words.nth(times + 1)}</td>
+          {ofZones.length > 0 && (
+            <Section title={words.byZone}>
+              <table className="plain-table">
+                <thead>
+                  <tr>
+                    {[words.zone, words.times, words.nextOne].map((head) => (
+                      <th key={head} scope="col">
+                        {head}
+                      </th>
+                    ))}
                   </tr>
-                ))}
-              </tbody>
-            </table>
-          </Section>
+                </thead>
+                <tbody>
+                  {ofZones.map(({ zone, times }) => (
+                    <tr key={zone.thing}>
+                      <th scope="row">{w.sculptures.zone.edit(zone.body.letter, zone.body.name)}</th>
+                      <td className="figures">{times}</td>
+                      <td>{words.nth(times + 1)}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </Section>
+          )}
           <PrintRow />
         </>
       )}
