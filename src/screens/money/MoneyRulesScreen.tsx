@@ -5,6 +5,7 @@ import { type BodyOf, nameOf } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Field, FormActs, Notice, Page, Reading } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { RateFromInterest } from './RateFromInterest';
 import { defaultsText, type RulesFault, type RulesText, readRules, rulesText } from './rulesText';
 
 const words = w.money;
@@ -55,6 +56,7 @@ function RulesForm({ body }: { readonly body: BodyOf<'moneyRules'> | undefined }
       <div className="stack">
         {field('currency', undefined, words.currencyHint)}
         {field('rate', words.perYear, words.rateHint)}
+        {mayWrite && <RateFromInterest onTake={(rate) => setText({ ...text, rate })} />}
         {field('growth', words.perYear, words.growthHint)}
         {field('contingency', words.percent, words.contingencyHint)}
         {field('years', words.yearsUnit)}

@@ -105,7 +105,7 @@ export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
       {rows.length > 1 && <Favourite around={around} />}
       {rows.length > 0 && <WaitingPrice around={around} />}
       <Quotes sculpture={sculpture} quotes={quotes} options={options} mayWrite={mayWrite} />
-      {options.length > 0 && <PrintRow />}
+      {options.length > 0 && <PrintRow how={pathTo.method()} />}
       {open && (
         <OptionSheet
           sculpture={sculpture}

@@ -56,7 +56,7 @@ function SitePlan({ around }: { readonly around: YearAround }) {
     );
   }, [around]);
   const place = (x: number, y: number, next: boolean) => {
-    const inside = { x: Math.min(1, Math.max(0, x)), y: Math.min(1, Math.max(0, y)) };
+    const inside = { x: onSheet(x), y: onSheet(y) };
     const others = spots.filter(({ work }) => work !== chosen);
     const patch =
       chosen === start
@@ -77,15 +77,17 @@ function SitePlan({ around }: { readonly around: YearAround }) {
   return (
     <>
       {refused && <Notice kind="problem" title={refused} />}
-      <PhotoStage
-        url={photo ? picture : ''}
-        alt={words.alt}
-        size={size}
-        onTouch={([x, y]) => void place(x, y, true)}
-        touchDoes={words.touch(what)}
-      >
-        <SiteDrawing around={around} size={size} walk={walk.order} chosen={chosen} names={names} />
-      </PhotoStage>
+      <div className="site-plan">
+        <PhotoStage
+          url={photo ? picture : ''}
+          alt={words.alt}
+          size={size}
+          onTouch={([x, y]) => void place(x, y, true)}
+          touchDoes={words.touch(what)}
+        >
+          <SiteDrawing around={around} size={size} walk={walk.order} chosen={chosen} names={names} />
+        </PhotoStage>
+      </div>
       <p className="soft small">{words.legend}</p>
       <div className="stack not-printed">
         <Choice
@@ -115,3 +117,7 @@ function SitePlan({ around }: { readonly around: YearAround }) {
 
 /** One press of an arrow: a hundredth of the width, since a spot is no outline. */
 const nudges = 5;
+
+/** A spot is a disc, and stays whole on the sheet. */
+const onSheet = (share: number): number => Math.min(1 - rim, Math.max(rim, share));
+const rim = 0.03;

@@ -9,6 +9,11 @@ export const money = {
   rate: 'Rate over the rise of prices',
   rateHint:
     'What money now is worth over money in a year, after prices have risen. Sums are always shown at this rate and one point under and over.',
+  fromInterest: 'Work it out from interest and inflation',
+  fromInterestHide: 'Put away',
+  interest: 'Interest, as a bank says it',
+  inflation: 'Inflation, as it is published',
+  takeRate: (percent: string) => `Take ${percent} %`,
   growth: 'Rise of prices and effort',
   growthHint: 'Of work such as this. A cost may have a rise of its own.',
   contingency: 'Contingency',

@@ -151,6 +151,20 @@ export const options = {
     valid: 'valid',
   },
 
+  method: {
+    title: 'How ways to go on are reckoned',
+    text: [
+      'Worth today: each payment divided by one plus the rate, once for each year until it is paid. Now is year 0; the rest falls at the end of its year.',
+      'Cost a year: the worth today in equal parts at the end of each year looked at. It makes ways of unlike rhythm comparable.',
+      'Per good month: the cost a year over the good months a year. A range is as wide as the prices are loose and the months unsure, taken together.',
+      'Prices hold for this year and the next, and rise from then on: by the rise of the line, or else by that of the collection.',
+      'Good months: those of the zone whose coating lasts least, from the holds of this collection; else from what is published; else said by hand. What is entered stands.',
+      'The price of waiting adds the rise of prices, the care meanwhile and the green that spreads, each as it will be paid. Nothing of it is discounted.',
+      'What the record says for a way or against it is shown and weighs nothing in the sums.',
+    ],
+    colour: (years: string) => `What if a colour holds only so long: ${years} years`,
+  },
+
   sheet: {
     add: 'Add a way to go on',
     edit: 'Change this way',

@@ -44,6 +44,20 @@ it('keeps what is set, counts its versions, and an undo takes it back', async ()
   expect(await screen.findByText(/These are our own assumptions/)).toBeDefined();
 });
 
+it('works the rate out from interest and inflation, and takes it only when told to', async () => {
+  const user = userEvent.setup();
+  show(await freshDesk(), <MoneyRulesScreen />);
+  await user.click(await screen.findByRole('button', { name: 'Work it out from interest and inflation' }));
+  await type(user, 'Interest, as a bank says it (optional)', '8,15');
+  await type(user, 'Inflation, as it is published (optional)', '5');
+  expect(screen.getByLabelText('Rate over the rise of prices')).toHaveProperty('value', '3');
+  await user.clear(screen.getByLabelText('Rate over the rise of prices'));
+  await user.click(screen.getByRole('button', { name: 'Take 3 %' }));
+  expect(screen.getByLabelText('Rate over the rise of prices')).toHaveProperty('value', '3');
+  await type(user, 'Inflation, as it is published (optional)', '9');
+  expect(screen.queryByRole('button', { name: /^Take/ })).toBeNull();
+});
+
 it('refuses what cannot be so, field by field', async () => {
   const user = userEvent.setup();
   show(await freshDesk(), <MoneyRulesScreen />);

@@ -126,6 +126,24 @@ describe('What the record says', () => {
     expect(screen.getByText('No way to go on is entered yet')).toBeDefined();
   });
 
+  it('a work without zones, or with forty and long names, stands without a number that is none', async () => {
+    const user = userEvent.setup();
+    const desk = await freshDesk();
+    const bare = await aWork(desk, { title: 'Bare', number: 'W-1', areas: [] });
+    const wide = await aWork(desk, { title: 'Wide '.repeat(30), number: 'W-2', areas: Array(40).fill(0.2) });
+    await threeWays(desk, bare);
+    await done(addPlanned(desk, 'option', { ...stripAll.body, sculpture: wide.sculpture, zones: [...wide.zones] }));
+    for (const work of [bare, wide]) {
+      const { container, unmount } = show(desk, <OptionsScreen sculpture={work.sculpture} />);
+      await screen.findByRole('table', { name: /^What it costs to wait/ });
+      await screen.findByText('No round has been made yet.');
+      expect(container.textContent).not.toMatch(/NaN|Infinity|undefined|null/);
+      await user.click(screen.getAllByRole('button', { name: /^Change/ })[0] as HTMLElement);
+      expect(screen.getByRole('dialog').textContent).not.toMatch(/NaN|Infinity|undefined|null/);
+      unmount();
+    }
+  });
+
   it('a work that is not here says so', async () => {
     show(await freshDesk(), <OptionsScreen sculpture="sculpture/none" />);
     expect(await screen.findByRole('heading', { level: 1 })).toBeDefined();
