@@ -10,6 +10,7 @@ import { ErrorOfAnEye } from './ErrorOfAnEye';
 import { Example } from './Example';
 import { HoldNumbers } from './HoldNumbers';
 import { KindsShown } from './KindsShown';
+import { OptionNumbers } from './OptionNumbers';
 import { PhotosMeasured } from './PhotosMeasured';
 import { Rules } from './Rules';
 import { RuleTables } from './RuleTables';
@@ -65,6 +66,7 @@ export function MethodScreen() {
       <RuleTables scale={scale} />
       <PhotosMeasured />
       <HoldNumbers />
+      <OptionNumbers />
       <ErrorOfAnEye />
       <Sources />
       <div className="not-printed">

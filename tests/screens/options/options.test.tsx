@@ -136,7 +136,7 @@ describe('What the record says', () => {
     for (const work of [bare, wide]) {
       const { container, unmount } = show(desk, <OptionsScreen sculpture={work.sculpture} />);
       await screen.findByRole('table', { name: /^What it costs to wait/ });
-      await screen.findByText('No round has been made yet.');
+      await screen.findAllByText('No round has been made yet.');
       expect(container.textContent).not.toMatch(/NaN|Infinity|undefined|null/);
       await user.click(screen.getAllByRole('button', { name: /^Change/ })[0] as HTMLElement);
       expect(screen.getByRole('dialog').textContent).not.toMatch(/NaN|Infinity|undefined|null/);
