@@ -23,7 +23,7 @@ export interface Course {
   readonly months: readonly Month[];
   /** First month each line reaches the target; null where it does not within the years looked at. */
   readonly meets: Readonly<Record<Level, string | null>>;
-  /** Gifts to come without a day: in no line. Places in the list. */
+  /** Gifts to come without a day, or with one that is past: in no line. Places in the list. */
   readonly undated: readonly number[];
 }
 
@@ -46,11 +46,15 @@ const monthAfter = (today: string, n: number): string => {
 
 const toCome = ({ state }: Gift): boolean => state === 'pledged' || state === 'hoped';
 
+/** Nobody knows when: no day is given, or it went by. */
+const isOpen = (gift: Gift, today: string): boolean =>
+  toCome(gift) && (gift.expected === undefined || gift.expected < today);
+
 /** What has come by a day, or is expected to, each by its chance; those alike in what they may pay for as one. */
-const comeBy = (gifts: readonly Gift[], day: string): readonly Gift[] => {
+const comeBy = (gifts: readonly Gift[], today: string, day: string): readonly Gift[] => {
   const alike = new Map<string, Gift>();
   for (const gift of gifts) {
-    if (gift.state === 'lost' || (toCome(gift) && (gift.expected === undefined || gift.expected > day))) continue;
+    if (gift.state === 'lost' || isOpen(gift, today) || (toCome(gift) && (gift.expected ?? '') > day)) continue;
     const key = JSON.stringify([gift.state, gift.only ?? null]);
     const minor = Math.round(gift.amount.minor * chanceOf(gift)) + (alike.get(key)?.amount.minor ?? 0);
     alike.set(key, { ...gift, amount: { ...gift.amount, minor } });
@@ -67,7 +71,10 @@ export const courseOf = ({ lines, priced, gifts, yearly, today, growth, years }:
     const day = monthAfter(today, n);
     const then = linesOn(lines, priced, day, growth);
     const byItself = { minor: Math.round(((yearly?.minor ?? 0) * n) / 12), currency: yearly?.currency ?? '' };
-    const come: readonly Gift[] = [{ fund: '', who: '', amount: byItself, state: 'in hand' }, ...comeBy(gifts, day)];
+    const come: readonly Gift[] = [
+      { fund: '', who: '', amount: byItself, state: 'in hand' },
+      ...comeBy(gifts, today, day),
+    ];
     const cover = coverOf(then, come);
     // What is tied to nothing and left over when all is paid is there still.
     const spare = (state: Gift['state']): number =>
@@ -90,7 +97,7 @@ export const courseOf = ({ lines, priced, gifts, yearly, today, growth, years }:
   return {
     months,
     meets: { inHand: first('inHand'), pledged: first('pledged'), hoped: first('hoped') },
-    undated: gifts.flatMap((gift, place) => (toCome(gift) && gift.expected === undefined ? [place] : [])),
+    undated: gifts.flatMap((gift, place) => (isOpen(gift, today) ? [place] : [])),
   };
 };
 

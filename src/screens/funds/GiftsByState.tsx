@@ -4,6 +4,7 @@ import type { Thing } from '../../engine/record';
 import { date, list, money, roundMoney, share, w } from '../../words';
 import { Notice, Section } from '../parts';
 import { Fold } from '../parts/Fold';
+import { useDesk } from '../shell';
 import type { FundFigures } from './fundFigures';
 
 const words = w.funds;
@@ -93,15 +94,19 @@ function GiftRows({ rows, figures, onGift }: GiftRowsProps) {
   );
 }
 
+const expectedText = (day: string | undefined, today: string): string =>
+  day === undefined ? words.gift.noDay : day < today ? words.gift.late(date(day)) : words.gift.expected(date(day));
+
 function GiftText({ gift, figures }: { readonly gift: Thing<'gift'>; readonly figures: FundFigures }) {
   const { who, amount, state, received, expected, chance, only, inKind } = gift.body;
   const { cover, gifts, fund, currency } = figures;
+  const today = useDesk().today();
   const unused: Money = { minor: amount.minor - (cover.used[gifts.indexOf(gift)] ?? 0), currency };
   const toCome = state === 'pledged' || state === 'hoped';
   const lines = fund.body.lines.filter(({ id }) => only?.includes(id)).map(({ name }) => name);
   const facts = [
     received ? words.gift.received(date(received)) : undefined,
-    toCome ? (expected ? words.gift.expected(date(expected)) : words.gift.noDay) : undefined,
+    toCome ? expectedText(expected, today) : undefined,
     toCome && (state === 'hoped' || chance !== undefined) ? words.gift.chance(share(chanceOf(gift.body))) : undefined,
     lines.length > 0 ? words.gift.only(list(lines)) : undefined,
     inKind ? words.gift.inKind : undefined,

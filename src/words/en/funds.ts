@@ -54,6 +54,7 @@ export const funds = {
   gift: {
     expected: (day: string) => `expected ${day}`,
     noDay: 'no day yet',
+    late: (day: string) => `was expected ${day}`,
     received: (day: string) => `came ${day}`,
     chance: (percent: string) => `chance ${percent}`,
     only: (lines: string) => `only for ${lines}`,
@@ -86,7 +87,7 @@ export const funds = {
   meetsOn: (month: string) => `met in ${month}`,
   metNow: 'met now',
   never: (years: number) => `not met within ${years} years`,
-  undated: (gifts: string) => `Not in the drawing, for no day is expected: ${gifts}.`,
+  undated: (gifts: string) => `Not in the drawing, for no day to come is given: ${gifts}.`,
   noInterest: 'What lies in the fund bears no interest here, which is the careful reckoning.',
   saving: 'To lay by each year',
   savingOf: (target: string, day: string) => `To have ${target} on ${day}:`,

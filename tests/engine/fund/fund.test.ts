@@ -174,6 +174,15 @@ describe('the course of a fund', () => {
     expect(undated).toEqual([5]);
   });
 
+  it('does not count on a promise whose day is past, and names it', () => {
+    const late = [...given, gift(50_000, 'pledged', { expected: '2026-10-14' })];
+    const { months, undated } = courseOf({ ...asked, gifts: late, yearly: undefined });
+    expect(months[0]?.pledged).toBe(1_500_000);
+    expect(undated).toEqual([5]);
+    const due = [...given, gift(50_000, 'pledged', { expected: '2026-10-15' })];
+    expect(courseOf({ ...asked, gifts: due, yearly: undefined }).months[0]?.pledged).toBe(6_500_000);
+  });
+
   it('is met now where what is in hand reaches what it costs today, though it cost less when it was priced', () => {
     const enough = [gift(67_000, 'in hand', { received: '2026-10-01' })];
     const { meets, months } = courseOf({ ...asked, gifts: enough, yearly: undefined });

@@ -77,7 +77,7 @@ describe('a fund', () => {
     show(desk, <FundScreen fund={fund} />);
     const fact = async (name: string) => (await screen.findByText(name)).closest('div')?.textContent;
     expect(await fact('With what is in hand and comes each year')).toContain('not met within 20 years');
-    expect(screen.getByText(/^Not in the drawing, for no day is expected: Harbour works\./)).toBeDefined();
+    expect(screen.getByText(/^Not in the drawing, for no day to come is given: Harbour works\./)).toBeDefined();
     expect(await fact('beside what is in hand')).toMatch(
       /EUR 2\d,\d{3} a year without interest; EUR 2\d,\d{3} with 3 % a year/,
     );
