@@ -55,7 +55,7 @@ export function QuantityTable({ file, lines, onEdit }: QuantityTableProps) {
               </div>
             </td>
             <td data-head={columns.reach}>{reaches.find(({ id }) => id === line.reach)?.name ?? line.reach}</td>
-            <td data-head={columns.seen}>
+            <td data-head={columns.seen} className="seen-cell">
               <div className="stack tight">
                 {line.condition && <span>{line.condition}</span>}
                 {line.inserts && line.inserts.length > 0 && (
