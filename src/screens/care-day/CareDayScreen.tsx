@@ -17,6 +17,7 @@ import { ReadingsTable } from './ReadingsTable';
 import { RecordSheet } from './RecordSheet';
 import { useAir } from './useAir';
 import '../parts/lines.css';
+import { WhereLimitsComeFrom } from './WhereLimitsComeFrom';
 import './careDay.css';
 
 const words = w.careDay;
@@ -129,6 +130,7 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
               </Button>
             </div>
           )}
+          <WhereLimitsComeFrom />
           <Section title={day === today ? words.readings : words.readingsOf(date(day))}>
             {ofDay.length === 0 ? (
               <p className="soft">{words.readingsNone}</p>

@@ -57,6 +57,19 @@ describe('The wash and wax day', () => {
     expect(screen.getByRole<HTMLInputElement>('textbox', { name: /^Bronze surface/ }).value).toBe('15.9');
   });
 
+  it('tells where its limits come from, and which of them are only practice or our own choice', async () => {
+    const { desk, work } = await heron();
+    const user = userEvent.setup();
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    await user.click(await screen.findByRole('button', { name: 'Where these limits come from' }));
+    const rows = screen.getAllByRole('listitem').map(({ textContent }) => textContent ?? '');
+    expect(rows.find((row) => row.includes('Surface over the dew point'))).toMatch(/3\sK.*ISO 8502-4/);
+    expect(rows.find((row) => row.includes('Dry for'))).toMatch(/24\sh.*no source/);
+    expect(rows.find((row) => row.includes('Hygrometer'))).toMatch(/3\s%.*Our own assumption/);
+    expect(rows.find((row) => row.includes('Dew point'))).toMatch(/Alduchov and Eskridge 1996/);
+    expect(await axeFaults()).toEqual([]);
+  });
+
   it('stands where it was left, also after a restart, until the reading is kept', async () => {
     const { desk, work } = await heron();
     const { unmount } = show(desk, <CareDayScreen sculpture={work.sculpture} />);
