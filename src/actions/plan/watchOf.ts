@@ -1,5 +1,6 @@
 import type { BodyOf, Thing } from '../../engine/record';
 import {
+  beganOf,
   didItHold,
   endOfCampaign,
   type Recall,
@@ -54,7 +55,7 @@ export const watchOfCampaign = (desk: Desk, campaign: string): Question<WatchOfC
         campaign: thing,
         ended,
         marks: treated ? watchPlan(first.record, treated, today) : [],
-        held: treated ? didItHold(first.holds, treated, body.began ?? body.opened) : [],
+        held: treated ? didItHold(first.holds, treated, beganOf(first.record, thing)) : [],
         recall: recallList([thing], () => first.holds, today)[0] ?? null,
         promise: funds.find((fund) => fund.thing === body.fund)?.body.promise ?? null,
         goodMonths: options.find((option) => option.thing === body.option)?.body.goodMonths ?? null,

@@ -1,8 +1,9 @@
 import type { Advice, ZoneHolds } from '../hold';
-import { addDays, type Reason, type SculptureRecord, type Thing, zonesAt } from '../record';
+import { addDays, latestRound, type Reason, type SculptureRecord, type Thing, zonesAt } from '../record';
 import type { Due, DueSort } from './due';
 import { addMonths } from './months';
 import { because } from './reasonCodes';
+import { stopWordsSeen } from './stopWordsSeen';
 import { watchNumbers } from './watchNumbers';
 
 /** What was worked out for one work, as far as due things read it. */
@@ -65,13 +66,19 @@ const looks = ({ record, advice }: WorkKnown, today: string): Due[] =>
     today,
   );
 
-const waxes = ({ record, advice }: WorkKnown, today: string): Due[] =>
-  errand(
+/** A zone on which the last round saw something to ask the conservator about is not waxed before they have said so. */
+const waxes = ({ record, advice }: WorkKnown, today: string): Due[] => {
+  const last = latestRound(record)?.body.date ?? today;
+  const stopped = new Set(stopWordsSeen(record, last).map(({ zone }) => zone));
+  return errand(
     record,
     'wax',
-    advice.flatMap(({ zone, waxAgainBy, reasons }) => (waxAgainBy ? [{ zone, day: waxAgainBy.day, reasons }] : [])),
+    advice.flatMap(({ zone, waxAgainBy, reasons }) =>
+      waxAgainBy && !stopped.has(zone) ? [{ zone, day: waxAgainBy.day, reasons }] : [],
+    ),
     today,
   );
+};
 
 /** A year after the last, or as the plan of the year says; a work that was never walked round is due now. */
 const rounds = ({ record }: WorkKnown, { yearPlans, today }: RecordDueOptions): Due[] => {

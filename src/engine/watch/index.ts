@@ -24,4 +24,4 @@ export {
 } from './tripwireSorts';
 export type { Tripwire, TripwireState, TripwireWord } from './tripwireState';
 export { watchMonths, watchNumbers } from './watchNumbers';
-export { endOfCampaign, type Treated, type WatchMark, watchPlan } from './watchPlan';
+export { beganOf, endOfCampaign, type Treated, type WatchMark, watchPlan } from './watchPlan';

@@ -1,4 +1,5 @@
-import { addDays, type SculptureRecord, type Thing } from '../record';
+import { addDays, dayRange, type SculptureRecord, type Thing } from '../record';
+import { treatmentOf } from '../trade';
 import { addMonths, halfway } from './months';
 import { watchMonths } from './watchNumbers';
 
@@ -86,3 +87,18 @@ export const seenWhole = (
 
 /** When a campaign's work was over; undefined while it is not. */
 export const endOfCampaign = ({ body }: Thing<'campaign'>): string | undefined => body.ended ?? body.accepted;
+
+/**
+ * The first day of a campaign's work: as said, else that of the first treatment in its time that ends a series, else the day it was
+ * over. Never the day it was opened where it is over: years of waxing may lie between.
+ */
+export const beganOf = (record: SculptureRecord, campaign: Thing<'campaign'>): string => {
+  const { began, opened } = campaign.body;
+  const ended = endOfCampaign(campaign);
+  const done = record.treatments
+    .filter(({ body }) => treatmentOf(body.type)?.breaksSeries && body.type !== 'cause removed')
+    .map(({ body }) => dayRange(body.date).from)
+    .filter((day) => day >= opened && (ended === undefined || day <= ended))
+    .sort();
+  return began ?? done[0] ?? ended ?? opened;
+};

@@ -1,4 +1,5 @@
 import type { Planned } from '../../actions';
+import { campaignStepOf } from '../../engine/trade';
 import { w } from '../../words';
 
 const words = w.plan;
@@ -8,7 +9,8 @@ export const standsAt = (planned: Planned, sculpture: string): string | undefine
   const campaign = [...planned.campaign]
     .filter(({ body }) => body.sculpture === sculpture && !body.givenUp)
     .sort((a, b) => (a.body.opened < b.body.opened ? 1 : -1))[0];
-  if (campaign) return words.campaignAt(campaign.body.title, campaign.body.step);
+  if (campaign)
+    return words.campaignAt(campaign.body.title, campaignStepOf(campaign.body.step)?.name ?? campaign.body.step);
   const verdict = [...planned.yearVerdict]
     .filter(({ body }) => body.sculpture === sculpture)
     .sort((a, b) => b.body.year - a.body.year)[0];

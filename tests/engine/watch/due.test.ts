@@ -99,6 +99,14 @@ describe('what the surface asks for', () => {
     expect(due([], [plan(2026, { survey: 'none' })])[0]?.day).toBe('2027-05-12');
   });
 
+  it('never asks to wax a zone on which the last round saw something to ask the conservator about', () => {
+    const mounds = [{ kind: 'pale-powdery-mounds', count: 'two to five' }] as const;
+    const saw = tended({ zones: { A: {}, B: {} }, rounds: [{ date: '2026-05-12', saw: { A: mounds, B: 'nothing' } }] });
+    const wax = { waxAgainBy: { day: '2026-11-20', low: null, high: null } };
+    const found = due([advice(zoneA, wax), advice(zoneB, wax)], [], saw);
+    expect(found.find(({ sort }) => sort === 'wax')?.zones).toEqual([zoneB]);
+  });
+
   it('a work that is away on loan is not looked at here, until it is back', () => {
     const loan = (back?: string) =>
       planned('move', 'm', {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { holdsOf } from '../../../src/engine/hold';
-import { didItHold, dueAfterTreatment, recallList, treatedOf, watchPlan } from '../../../src/engine/watch';
+import { beganOf, didItHold, dueAfterTreatment, recallList, treatedOf, watchPlan } from '../../../src/engine/watch';
 import { tended, today } from '../hold/garden';
 import { planned, work, zoneA } from './planned';
 
@@ -190,5 +190,24 @@ describe('did it hold?', () => {
   it('says so where there is nothing before to set beside it', () => {
     const record = tended({ treatments: strip, looks: [{ date: '2023-09-30', result: 'clear' }] });
     expect(didItHold(holdsOf(record, today), treated, '2023-09-04')[0]?.word).toBe('nothing to compare');
+  });
+});
+
+describe('the first day of a campaign’s work', () => {
+  const campaign = (days: { readonly began?: string; readonly ended?: string }) =>
+    planned('campaign', 'c', { sculpture: work, title: 'Strip', opened: '2024-11-21', step: 'watch', ...days });
+  const record = tended({
+    treatments: [
+      { type: 'wax', date: '2025-05-22' },
+      { type: 'strip', date: '2027-06-10' },
+      { type: 'repatination', date: '2027-06-18' },
+    ],
+  });
+
+  it('is as said, else the first treatment in its time that ends a series, and not the day it was opened years before', () => {
+    expect(beganOf(record, campaign({ began: '2027-06-08', ended: '2027-06-20' }))).toBe('2027-06-08');
+    expect(beganOf(record, campaign({ ended: '2027-06-20' }))).toBe('2027-06-10');
+    expect(beganOf(record, campaign({ ended: '2027-06-01' }))).toBe('2027-06-01');
+    expect(beganOf(record, campaign({}))).toBe('2027-06-10');
   });
 });
