@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { holdsOf } from '../../../src/engine/hold';
 import { beganOf, didItHold, dueAfterTreatment, recallList, treatedOf, watchPlan } from '../../../src/engine/watch';
 import { tended, today } from '../hold/garden';
@@ -143,6 +143,19 @@ describe('what a finished treatment asks for', () => {
     ]);
     expect(recallList([campaign()], () => holds, '2026-12-01')).toEqual([]);
   });
+});
+
+test('nobody is called back for what was seen while the work was still going on', () => {
+  const record = tended({
+    treatments: [strip[0]!, { type: 'wax', date: '2023-09-05' }],
+    looks: [
+      { date: '2023-09-07', result: 'clear' },
+      { date: '2023-09-20', result: 'green' },
+    ],
+  });
+  const holds = holdsOf(record, today);
+  expect(holds[0]?.holds).toHaveLength(1);
+  expect(recallList([campaign()], () => holds, today)[0]?.zones).toEqual([]);
 });
 
 describe('did it hold?', () => {
