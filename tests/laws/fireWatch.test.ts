@@ -126,3 +126,20 @@ test('a short restart costs the time it took and no more', () => {
   ]);
   expect(watchState(count, 60).state).toBe('over');
 });
+
+test('a page that was open for hours before lends the watch none of its time', () => {
+  const wall = Date.parse('2026-06-03T16:20:00+01:00');
+  const begun = beginWatch('2026-06-03T16:20:00+01:00', { wall, steady: 500, page: 'one' });
+  const count = afterTick(begun, { wall: wall + 1000, steady: 5 * 60 * minute, page: 'open since noon' });
+  expect(count.counted).toBe(0);
+  expect(watchState(count, 60).state).toBe('running');
+});
+
+test('a clock set back in the middle of a watch leaves it in doubt: the watcher need not wait that hour twice', () => {
+  const { count } = live([
+    { is: 'ticks', for: 30 * minute, every: 1000 },
+    { is: 'restarts', away: 30 * minute },
+    { is: 'clock set', by: -60 * minute },
+  ]);
+  expect(watchState(count, 60)).toMatchObject({ state: 'in doubt', left: 30 * minute });
+});
