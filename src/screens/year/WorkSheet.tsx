@@ -6,7 +6,7 @@ import { w } from '../../words';
 import { Button, Choice, Field, Notice, Sheet, Tick } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
 import type { YearAtHand } from './useYear';
-import { Why } from './WorksOfYear';
+import { Why } from './Why';
 import type { YearRow } from './yearRows';
 
 const words = w.year.sheet;

@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { date, w } from '../../words';
 import { Button, DownIcon, UpIcon } from '../parts';
 import { Fold } from '../parts/Fold';
-import { Reasons } from '../parts/Reasons';
 import type { YearAtHand } from './useYear';
+import { Why } from './Why';
 import { WorkSheet } from './WorkSheet';
 import type { YearRow } from './yearRows';
 
@@ -114,23 +114,5 @@ function Spent({ row: { time } }: { readonly row: YearRow }) {
       <span className="strong">{words.lasting(of('value'))}</span>{' '}
       <span className="soft year-range">({words.lastingRange(of('low'), of('high'))})</span>
     </span>
-  );
-}
-
-export function Why({ row: { proposal } }: { readonly row: YearRow }) {
-  if (!proposal) return null;
-  const { survey, waxes, reasons } = proposal;
-  return (
-    <div className="stack tight year-why">
-      <p className="strong">
-        {words.surveys[survey]}, {words.proposed}
-      </p>
-      <Reasons reasons={reasons.survey} />
-      <p className="strong">
-        {words.waxes}: {words.waxCount(waxes)}, {words.proposed}
-      </p>
-      <Reasons reasons={reasons.waxes} />
-      <Reasons reasons={reasons.lift} />
-    </div>
   );
 }
