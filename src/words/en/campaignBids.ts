@@ -77,7 +77,7 @@ export const bids = {
   odd: { high: 'much above the others', low: 'far below the others' },
   total: 'Total of its priced lines',
   shared: (lines: number, all: number) => `On the ${count(lines, 'line', 'lines')} of ${all} that all priced`,
-  perM2: 'Over all surface, a m²',
+  perM2: 'A m², over the surface it priced',
   each: 'Each bid',
   madeOn: (day: string) => `Bid of ${day}`,
   withdrawn: (day: string) => `Withdrawn on ${day}`,

@@ -65,7 +65,7 @@ describe('Bids', () => {
       'EUR 7,000',
     ]);
     const perM2 = within(
-      screen.getByRole('rowheader', { name: 'Over all surface, a m²' }).closest('tr') as HTMLElement,
+      screen.getByRole('rowheader', { name: 'A m², over the surface it priced' }).closest('tr') as HTMLElement,
     );
     expect(perM2.getAllByRole('cell')[2]?.textContent).toBe('EUR 2,333');
     expect(await axeFaults()).toEqual([]);
