@@ -10,6 +10,7 @@ import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { type BudgetAtHand, useBudget } from './budgetAtHand';
 import { Prices } from './Prices';
 import { SumOfYear } from './SumOfYear';
+import { WorksCounted } from './WorksCounted';
 import '../parts/plainTable.css';
 import './budget.css';
 
@@ -86,6 +87,7 @@ function OfYear({ atHand, year, without, onWithout }: OfYearProps) {
       {weighed && (
         <Fold show={words.how} hide={words.howHide}>
           <Reasons reasons={weighed.reasons} />
+          <WorksCounted types={prices.map(({ type }) => type)} />
         </Fold>
       )}
       {prices.length > 0 && <PrintRow />}

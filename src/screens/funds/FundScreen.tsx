@@ -82,6 +82,11 @@ export function FundScreen({ fund: name }: { readonly fund: string }) {
           <LinkButton kind="quiet" to={pathTo.money()}>
             {words.rules}
           </LinkButton>
+          {sculpture && (
+            <LinkButton kind="quiet" to={pathTo.options(sculpture)}>
+              {words.options}
+            </LinkButton>
+          )}
         </div>
       </Section>
       {promise && (

@@ -107,6 +107,7 @@ export const funds = {
   upkeepNone:
     'Say what the upkeep costs a year, and what endowment would carry it is worked out. Ask for it together with the treatment.',
   rules: 'How money is reckoned',
+  options: 'Options and quotes',
   promise: 'What is promised to givers',
   note: 'Note',
 

@@ -96,6 +96,20 @@ describe('the budget of a year', () => {
     expect(screen.queryByText(/^SW-02, /)).toBeNull();
   });
 
+  it('says how it weighs, what each work is counted to take away, and that this is its own reading', async () => {
+    const user = userEvent.setup();
+    const desk = await freshDesk();
+    await twoWorks(desk);
+    await planOf(desk, 2026, { prices: [...prices, { type: 'local treatment', each: euros(400), per: 'm2' }] });
+    show(desk, <BudgetScreen />);
+    await user.click(await screen.findByRole('button', { name: 'How it is weighed' }));
+    expect(screen.getByText(/^A zone’s loss is its area, times its weight/)).toBeDefined();
+    expect(screen.getByText('Local treatment:').closest('li')?.textContent).toMatch(
+      /where it covers up to 30 % of the zone/,
+    );
+    expect(screen.getByText(/This project’s own reading of common practice/)).toBeDefined();
+  });
+
   it('takes off the lift days already planned', async () => {
     const desk = await freshDesk();
     await twoWorks(desk);

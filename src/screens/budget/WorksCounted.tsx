@@ -1,0 +1,35 @@
+import { kindOf, treatmentOf, type WorkEffect, workEffectOf, workEffects } from '../../engine/trade';
+import { list, share, w } from '../../words';
+
+const words = w.budget;
+
+/** What each kind of work is counted to take away, as far as this page knows, and where that comes from. */
+export function WorksCounted({ types }: { readonly types: readonly string[] }) {
+  const effects = [...new Set(types)].flatMap((type) => workEffectOf(type) ?? []);
+  return (
+    <>
+      <p className="strong">{words.counted}</p>
+      <ul className="reasons">
+        {effects.map((effect) => (
+          <li key={effect.type}>
+            <span className="strong">{treatmentOf(effect.type)?.name ?? effect.type}: </span>
+            {said(effect)}
+          </li>
+        ))}
+      </ul>
+      <p className="soft small">{workEffects[0]?.source.text}</p>
+    </>
+  );
+}
+
+const said = ({ groups, kinds, upTo, with: other }: WorkEffect): string =>
+  [
+    list([
+      ...groups.map((group) => w.round.group[group].toLowerCase()),
+      ...kinds.map((kind) => `“${kindOf(kind)?.name ?? kind}”`),
+    ]),
+    upTo === undefined ? undefined : words.countedUpTo(share(upTo)),
+    other === undefined ? undefined : words.countedWith((treatmentOf(other)?.name ?? other).toLowerCase()),
+  ]
+    .filter((part) => part !== undefined)
+    .join('; ');
