@@ -147,3 +147,22 @@ it('a tablet that cannot vouch for its count asks for the watcher’s own watch'
   await user.click(screen.getByRole('button', { name: 'The watch was kept to its end' }));
   expect(await screen.findByText(/Kept to its end: 60 min, the word of Helper/)).toBeDefined();
 });
+
+it('a log with a gap says from when to when nothing is known, and what it could have come to', async () => {
+  const desk = await freshDesk();
+  const place = await hotPlace(desk);
+  await limitOf(desk, place, place.l2);
+  const hotDay = await cardOf(desk, place);
+  const reading = { sculpture: place.sculpture, insert: place.l2, hotDay, spot: 'rim', by: 'Helper' };
+  for (const [time, celsius] of [
+    ['10:00', 20],
+    ['10:05', 25],
+    ['10:40', 26],
+  ] as const)
+    await done(addPlanned(desk, 'insertReading', { ...reading, time, celsius }));
+  show(desk, <HotDayScreen hotDay={hotDay} />);
+  const said =
+    'Nothing is known of “rim” from 10:05 to 10:40, 35 minutes. At the fastest rise of the day it could have come to 60 °C.';
+  expect(await screen.findByText(said)).toBeDefined();
+  expect(screen.getByRole('img', { name: `${lens}: 3 readings of the day, at most 26 °C` })).toBeDefined();
+});
