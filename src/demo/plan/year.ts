@@ -100,20 +100,6 @@ export const yearEvents = ({ desk, works: planted }: PlantedGarden): DemoEvent[]
       closed: { on: '2025-01-15', note: 'Seen by the conservator on photos: wax only.' },
     }),
     {
-      day: '2025-11-10',
-      run: async () => {
-        const done2025 = [
-          'store',
-          'meters',
-          'record',
-          ...['SW-01', 'SW-02', 'SW-06'].map((n) => `weep-holes ${of(n)}`),
-        ];
-        const ticked = done2025.map((item) => ({ item, on: '2025-11-10' }));
-        const body = { list: 'close-down' as const, of: '2025', ticked, own: ['Bench of SW-05 roped off'] };
-        await done(setPlanned(desk, 'listTicks', nameOf.listTicks('close-down', '2025'), body));
-      },
-    },
-    {
       day: '2025-12-02',
       run: async () => {
         for (const [number, said] of Object.entries(verdicts)) {
@@ -140,5 +126,19 @@ export const yearEvents = ({ desk, works: planted }: PlantedGarden): DemoEvent[]
       ...{ sculpture: of('SW-05'), sort: 'graffiti', zones: zonesOf('SW-05', 'E') },
       ...{ what: 'Marker on the bench seat, a hand wide. Left as it is.', told: [{ role: 'Conservator' }] },
     }),
+    {
+      day: '2026-10-12',
+      run: async () => {
+        const done2026 = [
+          'store',
+          'meters',
+          'record',
+          ...['SW-01', 'SW-02', 'SW-06'].map((n) => `weep-holes ${of(n)}`),
+        ];
+        const ticked = done2026.map((item) => ({ item, on: '2026-10-12' }));
+        const body = { list: 'close-down' as const, of: '2026', ticked, own: ['Rope off the bench of SW-05'] };
+        await done(setPlanned(desk, 'listTicks', nameOf.listTicks('close-down', '2026'), body));
+      },
+    },
   ];
 };

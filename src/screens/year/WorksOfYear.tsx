@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Row } from '../../engine/year';
 import { date, w } from '../../words';
 import { Button, DownIcon, UpIcon } from '../parts';
 import { Fold } from '../parts/Fold';
@@ -33,9 +34,7 @@ export function WorksOfYear({ atHand, onOrder, busy }: WorksOfYearProps) {
         <thead>
           <tr>
             <th scope="col">{words.work}</th>
-            <th scope="col">{words.survey}</th>
-            <th scope="col">{words.waxes}</th>
-            <th scope="col">{words.day}</th>
+            <th scope="col">{words.gets}</th>
             <th scope="col">{words.time}</th>
             <th scope="col" className="not-printed">
               <span className="unseen">{words.change}</span>
@@ -56,16 +55,11 @@ export function WorksOfYear({ atHand, onOrder, busy }: WorksOfYearProps) {
                   )}
                 </div>
               </th>
-              <td data-head={words.survey}>
+              <td data-head={words.gets}>
                 <span>
-                  {row.row ? words.surveys[row.row.survey] : unsaid}
-                  {row.row?.lift && <>, {words.lift}</>}
-                  <span className="soft small year-state">{row.row && (row.kept ? words.said : words.proposed)}</span>
+                  {row.row ? <Gets row={row.row} /> : unsaid}
+                  {row.row && <span className="soft small year-line">{row.kept ? words.said : words.proposed}</span>}
                 </span>
-              </td>
-              <td data-head={words.waxes}>{row.row && words.waxCount(row.row.waxes)}</td>
-              <td data-head={words.day}>
-                {row.row?.day ? date(row.row.day) : <span className="soft">{words.noDay}</span>}
               </td>
               <td data-head={words.time} className="figures">
                 {row.time && <Spent row={row} />}
@@ -104,6 +98,21 @@ export function WorksOfYear({ atHand, onOrder, busy }: WorksOfYearProps) {
   );
 }
 
+function Gets({ row: { survey, lift, waxes, day } }: { readonly row: Row }) {
+  return (
+    <>
+      <span className="year-line">
+        {words.surveys[survey]}
+        {lift && <>, {words.lift.toLowerCase()}</>}
+      </span>
+      <span className="year-line">
+        {words.waxes}: <span>{words.waxCount(waxes)}</span>
+      </span>
+      <span className="year-line figures">{day ? date(day) : words.noDay}</span>
+    </>
+  );
+}
+
 /** Survey and wax together, with what it may come to. */
 function Spent({ row: { time } }: { readonly row: YearRow }) {
   if (!time) return null;
@@ -112,7 +121,7 @@ function Spent({ row: { time } }: { readonly row: YearRow }) {
   return (
     <span>
       <span className="strong">{words.lasting(of('value'))}</span>{' '}
-      <span className="soft year-range">({words.lastingRange(of('low'), of('high'))})</span>
+      <span className="soft year-line">({words.lastingRange(of('low'), of('high'))})</span>
     </span>
   );
 }
