@@ -34,7 +34,8 @@ export function PricesSheet({ plan, year, onClose }: PricesSheetProps) {
   const desk = useDesk();
   const { currency: rulesCurrency, onCurrency, keepCurrency } = useMoney();
   const kept = plan?.body.prices ?? [];
-  const currency = kept[0]?.each.currency ?? rulesCurrency;
+  const own = kept[0]?.each.currency;
+  const currency = own ?? rulesCurrency;
   const blank = (type: string): PriceTyped => ({ key: desk.newId(), type, per: 'm2', amount: '' });
   const [rows, setRows] = useState<readonly PriceTyped[]>(() =>
     kept.length > 0
@@ -53,7 +54,7 @@ export function PricesSheet({ plan, year, onClose }: PricesSheetProps) {
     if (prices.length < read.length) return;
     void run(
       async () => {
-        const set = prices.length > 0 ? await keepCurrency() : { ok: true as const };
+        const set = own || prices.length === 0 ? ({ ok: true } as const) : await keepCurrency();
         if (!set.ok) return set;
         return plan
           ? editPlanned(desk, 'yearPlan', plan.thing, { prices })
@@ -90,7 +91,7 @@ export function PricesSheet({ plan, year, onClose }: PricesSheetProps) {
             value={amount}
             onChange={(next) => change(key, { amount: next })}
             currency={currency}
-            onCurrency={i === 0 ? onCurrency : undefined}
+            onCurrency={i === 0 && !own ? onCurrency : undefined}
             error={tried && !isMoney(each) ? sayReason(each) : undefined}
           />
           <Select

@@ -27,7 +27,9 @@ export function FundSheet({ works, fund, hasGifts, onClose }: FundSheetProps) {
   const desk = useDesk();
   const { rules, currency: rulesCurrency, onCurrency, keepCurrency } = useMoney();
   const from = fund?.body;
-  const currency = from?.lines[0]?.amount.currency ?? rulesCurrency;
+  // What stands there already has its currency, whether the collection has one or not.
+  const own = from?.lines[0]?.amount.currency;
+  const currency = own ?? rulesCurrency;
   const [title, setTitle] = useState(from?.title ?? '');
   const [work, setWork] = useState(from?.sculpture ?? '');
   const [lines, setLines] = useState<readonly LineTyped[]>(() =>
@@ -67,7 +69,7 @@ export function FundSheet({ works, fund, hasGifts, onClose }: FundSheetProps) {
     };
     void run(
       async () => {
-        const kept = await keepCurrency();
+        const kept = own ? ({ ok: true } as const) : await keepCurrency();
         if (!kept.ok) return kept;
         return fund
           ? editPlanned(desk, 'fund', fund.thing, said)
@@ -118,7 +120,7 @@ export function FundSheet({ works, fund, hasGifts, onClose }: FundSheetProps) {
         onChange={setLines}
         newId={() => desk.newId()}
         currency={currency}
-        onCurrency={onCurrency}
+        onCurrency={own ? undefined : onCurrency}
         faults={tried && 'faults' in read ? read.faults : {}}
       />
       <Tick

@@ -24,7 +24,8 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
   const { currency: rulesCurrency, onCurrency, keepCurrency } = useMoney();
   const from = gift?.body;
   const { lines, sculpture } = fund.body;
-  const currency = from?.amount.currency ?? lines[0]?.amount.currency ?? rulesCurrency;
+  const own = from?.amount.currency ?? lines[0]?.amount.currency;
+  const currency = own ?? rulesCurrency;
   const [who, setWho] = useState(from?.who ?? '');
   const [amount, setAmount] = useState(from ? moneyTyped(from.amount) : '');
   const [state, setState] = useState<GiftState>(from?.state ?? 'hoped');
@@ -65,7 +66,7 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
     };
     void run(
       async () => {
-        const kept = await keepCurrency();
+        const kept = own ? ({ ok: true } as const) : await keepCurrency();
         if (!kept.ok) return kept;
         return gift
           ? editPlanned(desk, 'gift', gift.thing, said)
@@ -103,7 +104,7 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
         value={amount}
         onChange={setAmount}
         currency={currency}
-        onCurrency={lines.length > 0 || from ? undefined : onCurrency}
+        onCurrency={own ? undefined : onCurrency}
         error={tried && !isMoney(read) ? sayReason(read) : undefined}
       />
       <Choice

@@ -142,6 +142,22 @@ describe('the budget of a year', () => {
     });
   });
 
+  it('keeps prices that came from elsewhere in their currency, where the collection has none of its own', async () => {
+    const user = userEvent.setup();
+    const desk = await freshDesk();
+    const stair = await aWork(desk, { title: 'Half-Tide Stair', number: 'SW-02', areas: [2] });
+    await aRound(desk, stair, '2026-05-12', [{ 'even-green-film': 0.1 }]);
+    await planOf(desk, 2026, { prices });
+    show(desk, <BudgetScreen />);
+    await user.click(await screen.findByRole('button', { name: 'Change prices' }));
+    const sheet = within(screen.getByRole('dialog', { name: 'Prices of 2026' }));
+    expect(sheet.queryByLabelText('Currency')).toBeNull();
+    await user.clear(sheet.getByLabelText('Price 2'));
+    await user.type(sheet.getByLabelText('Price 2'), '11');
+    await user.click(sheet.getByRole('button', { name: 'Keep' }));
+    expect(await screen.findByText('EUR 11 per m²')).toBeDefined();
+  });
+
   it('takes over the prices of another year', async () => {
     const user = userEvent.setup();
     const desk = await freshDesk();
