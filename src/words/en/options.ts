@@ -158,6 +158,7 @@ export const options = {
       'Cost a year: the worth today in equal parts at the end of each year looked at. It makes ways of unlike rhythm comparable.',
       'Per good month: the cost a year over the good months a year. A range is as wide as the prices are loose and the months unsure, taken together.',
       'Prices hold for this year and the next, and rise from then on: by the rise of the line, or else by that of the collection.',
+      'The rate is one over the rise of prices in general, so the rise of a line counts beyond that: a line that rises as all prices do has a rise of 0. The price of waiting takes the same rise as it will stand on an invoice.',
       'Good months: those of the zone whose coating lasts least, from the holds of this collection; else from what is published; else said by hand. What is entered stands.',
       'The price of waiting adds the rise of prices, the care meanwhile and the green that spreads, each as it will be paid. Nothing of it is discounted.',
       'What the record says for a way or against it is shown and weighs nothing in the sums.',
