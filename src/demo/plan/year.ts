@@ -129,13 +129,8 @@ export const yearEvents = ({ desk, works: planted }: PlantedGarden): DemoEvent[]
     {
       day: '2026-10-12',
       run: async () => {
-        const done2026 = [
-          'store',
-          'meters',
-          'record',
-          ...['SW-01', 'SW-02', 'SW-06'].map((n) => `weep-holes ${of(n)}`),
-        ];
-        const ticked = done2026.map((item) => ({ item, on: '2026-10-12' }));
+        const begun = ['covers', `weep-holes ${of('SW-01')}`, `weep-holes ${of('SW-06')}`];
+        const ticked = begun.map((item) => ({ item, on: '2026-10-12' }));
         const body = { list: 'close-down' as const, of: '2026', ticked, own: ['Rope off the bench of SW-05'] };
         await done(setPlanned(desk, 'listTicks', nameOf.listTicks('close-down', '2026'), body));
       },

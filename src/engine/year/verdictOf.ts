@@ -48,7 +48,7 @@ const watching = (facts: WorkFacts, incidents: readonly Thing<'incident'>[]): Re
   ];
 };
 
-/** `campaigns` and `incidents` are those of the work. The strongest that anything speaks for, with all that speaks for it. */
+/** `campaigns` and `incidents` are those of the work. The strongest that anything speaks for; what speaks for less is told with it. */
 export const verdictOf = (
   facts: WorkFacts,
   campaigns: readonly Thing<'campaign'>[],
@@ -58,10 +58,10 @@ export const verdictOf = (
   if (underWay)
     return { verdict: 'campaign', reasons: [because('year: campaign under way', { title: underWay.body.title })] };
   const asks = asking(facts);
-  if (asks.length > 0) return { verdict: 'ask a conservator', reasons: asks };
+  const watch = watching(facts, incidents);
+  if (asks.length > 0) return { verdict: 'ask a conservator', reasons: [...asks, ...watch] };
   if (!facts.need) return { verdict: null, reasons: [because('year: no round yet')] };
   const recommendation = levelOf(facts.need.classes.sculpture, 'recommendation') ?? 0;
-  const watch = watching(facts, incidents);
   if (recommendation > 1)
     return { verdict: 'treat locally', reasons: [because('year: recommendation', { recommendation }), ...watch] };
   return watch.length > 0

@@ -114,6 +114,11 @@ describe('The verdict at the end of a year', () => {
     expect(verdictOf(facts({ need }), [campaign({ givenUp: 'No money' })], []).verdict).toBe('ask a conservator');
   });
 
+  it('tells an open incident whatever else it proposes', () => {
+    const proposed = verdictOf(facts({ need: classed({ asks: true }) }), [], [incident()]);
+    expect(codes(proposed.reasons)).toEqual(['year: asks whether major treatment is due', 'year: incident open']);
+  });
+
   it('watches after an incident until it is closed', () => {
     expect(verdictOf(facts(), [], [incident()]).verdict).toBe('watch');
     expect(verdictOf(facts(), [], [incident({ on: '2026-09-20' })]).verdict).toBe('hold');
