@@ -32,7 +32,7 @@ export const incidents = {
   done: 'What was done at once',
   told: 'Who was told',
   toldHint: 'Police, insurer, conservator, those who answer for the work.',
-  photos: 'the incident',
+  photos: 'Photos of the incident',
   note: 'Note',
   save: 'Report it',
   saveEdit: 'Keep',

@@ -28,7 +28,7 @@ export const moves = {
   who: 'Who moved it',
   how: 'How it was packed, lifted, held',
   insurance: 'Insurance',
-  photos: 'the move',
+  photos: 'Photos of the move',
   note: 'Note',
   save: 'Keep',
   saved: 'Move kept.',
