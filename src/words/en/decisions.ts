@@ -52,7 +52,7 @@ export const decisions = {
       `Wax holds under ${level} months on ${zone}${seasons(times)}`,
     'green share over': (zone: string, level: string) => `Green not at rest covers over ${level} % of ${zone}`,
     'green over': (zone: string, level: string) => `Green not at rest is over ${level} m² on ${zone}`,
-    'bare over': (zone: string, level: string) => `Bare metal is over ${level} m² on ${zone}`,
+    'bare over': (zone: string, level: string) => `Bare metal not at rest is over ${level} m² on ${zone}`,
     'index under': (zone: string, level: string) => `The condition index falls under ${level} on ${zone}`,
     'surely worse': (zone: string) => `The green is surely worse on ${zone}`,
     'stop word': (zone: string) => `Something to ask the conservator about at once is seen on ${zone}`,
