@@ -69,7 +69,7 @@ export function DecisionCard(props: DecisionCardProps) {
         </Part>
       </dl>
       {body.note && <p>{body.note}</p>}
-      <section className="stack tight" aria-label={words.wires}>
+      <div className="stack tight">
         <h4>{words.wires}</h4>
         {body.tripwires.length === 0 && <p className="soft">{words.noWires}</p>}
         <ul className="bare wires">
@@ -85,7 +85,7 @@ export function DecisionCard(props: DecisionCardProps) {
             />
           ))}
         </ul>
-      </section>
+      </div>
       {!body.replacedBy && <p className="soft">{body.review ? words.review(date(body.review)) : words.noReview}</p>}
       {(onEdit || onAnew) && (
         <div className="row not-printed">

@@ -28,7 +28,7 @@ export const decisions = {
   notSigned: 'Nobody has signed',
   signedBy: (who: string, day: string) => `${who}, ${day}`,
   edit: 'Edit the decision',
-  editOf: (title: string) => `Edit “${title}”`,
+  editOf: (title: string) => `Edit the decision: “${title}”`,
   anew: 'Decide anew',
   anewOf: (title: string) => `Decide anew: “${title}”`,
 

@@ -112,7 +112,7 @@ describe('The journal of decisions', () => {
     const user = userEvent.setup();
     const { desk, work } = await met();
     show(desk, <DecisionsScreen sculpture={work.sculpture} />);
-    await user.click(await screen.findByRole('button', { name: 'Edit “Go on waxing”' }));
+    await user.click(await screen.findByRole('button', { name: 'Edit the decision: “Go on waxing”' }));
     const review = screen.getByLabelText(/Day to look at it again/);
     await user.clear(review);
     await user.type(review, '2024-11-01');
@@ -134,7 +134,7 @@ describe('The journal of decisions', () => {
     expect(await screen.findByText('The whole collection · Decided on 20 November 2024')).toBeDefined();
     expect(screen.getByText('2 Grey heron · Decided on 20 November 2024')).toBeDefined();
     expect(await screen.findByText('not so far')).toBeDefined();
-    await user.click(screen.getByRole('button', { name: 'Edit “No lacquer”' }));
+    await user.click(screen.getByRole('button', { name: 'Edit the decision: “No lacquer”' }));
     expect(screen.getByText(/only days and money can be watched/)).toBeDefined();
   });
 });
