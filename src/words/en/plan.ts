@@ -29,6 +29,7 @@ export const plan = {
   closeDown: 'Winter close-down',
   closeDownWhat: 'Drains, covers, water off.',
   incidents: 'Incidents',
+  report: 'Report an incident',
   incidentsWhat: (open: number) => some(open, 'open', 'open', 'Storm, vandalism, a blow: report it at any time.'),
   moves: 'Moves and loans',
   movesWhat: (away: number) => some(away, 'work is away', 'works are away', 'Every work is in its place.'),

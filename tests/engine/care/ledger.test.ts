@@ -48,7 +48,7 @@ describe('The ledger of metal taken away', () => {
     expect(first?.m2).toMatchObject({ value: 2 });
     expect(first?.m2?.low).toBeLessThan(2);
     expect(first?.m2?.reasons.map(({ code }) => code)).toEqual(['care: area of the zones']);
-    expect(second?.m2.value).toBe(3);
+    expect(second?.m2?.value).toBe(3);
     const said = {
       ...record,
       treatments: record.treatments.map((t) => ({ ...t, body: { ...t.body, takenAway: 0.4 } })),
