@@ -81,7 +81,9 @@ const tell = (fault: string, runs: number, { lost, half }: { lost: number; half:
   expect({ lost, half }).toEqual({ lost: 0, half: 0 });
 };
 
-test('the page’s own process falls six times, at a touch more each time: the round stands where it stood', async () => {
+test('the page’s own process falls six times, at a touch more each time: the round stands where it stood', {
+  retry: 0,
+}, async () => {
   let page = await begun();
   for (let touches = 1; touches <= 6; touches += 1) {
     await goOn(page, touches - 1, touches);
@@ -96,7 +98,9 @@ test('the page’s own process falls six times, at a touch more each time: the r
   tell('the page’s process falls', 6, await lostOf(page, 6));
 });
 
-test('a page frozen and thawed goes on; one from which another tab took over while it was frozen only reads', async () => {
+test('a page frozen and thawed goes on; one from which another tab took over while it was frozen only reads', {
+  retry: 0,
+}, async () => {
   const page = await begun();
   await goOn(page, 0, 3);
   const session = await page.context().newCDPSession(page);
@@ -118,7 +122,9 @@ test('a page frozen and thawed goes on; one from which another tab took over whi
   tell('the page is frozen', 4, await lostOf(second, 6));
 });
 
-test('a clock set to 2030, and a year back, in the middle of a round changes nothing of what stands', async () => {
+test('a clock set to 2030, and a year back, in the middle of a round changes nothing of what stands', {
+  retry: 0,
+}, async () => {
   await begun().then((page) => goOn(page, 0, 4));
   let touches = 4;
   let page: Page | undefined;
@@ -142,7 +148,9 @@ test('a clock set to 2030, and a year back, in the middle of a round changes not
   tell('the clock is set ahead and back', 2, await lostOf(page!, 8));
 });
 
-test('a full tablet: the touch is refused with its name and can be made again, the survey still leaves, and with room it is kept', async () => {
+test('a full tablet: the touch is refused with its name and can be made again, the survey still leaves, and with room it is kept', {
+  retry: 0,
+}, async () => {
   await begun().then((page) => goOn(page, 0, 3));
   await tablet.kill();
   // The browser remembers for a while how much room there was: it starts anew with none.
@@ -168,7 +176,9 @@ test('a full tablet: the touch is refused with its name and can be made again, t
   tell('the tablet is full', 3, await lostOf(again, 4));
 });
 
-test('a newer version put out in the middle of a zone waits; started there, the round goes on in it where it stood', async () => {
+test('a newer version put out in the middle of a zone waits; started there, the round goes on in it where it stood', {
+  retry: 0,
+}, async () => {
   const newer = mkdtempSync(join(tmpdir(), 'patina-round-newer-'));
   cpSync(built, newer, { recursive: true });
   const change = (file: string, from: string | RegExp, to: string) => {
@@ -200,7 +210,7 @@ test('a newer version put out in the middle of a zone waits; started there, the 
   rmSync(newer, { recursive: true, force: true });
 });
 
-test('away to another page and back, and the page loaded anew: touches go on', async () => {
+test('away to another page and back, and the page loaded anew: touches go on', { retry: 0 }, async () => {
   const page = await begun();
   for (let i = 0; i < 3; i += 1) {
     await goOn(page, i * 2, i * 2 + 1);

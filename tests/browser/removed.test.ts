@@ -58,7 +58,9 @@ const saysRemoved = async (): Promise<void> => {
   await page.getByText(/Up to 2 entries were made after it/).waitFor();
 };
 
-test('cleared while the app is closed, it says so in the place of an empty list, and the last bag brings everything back, photo too', async () => {
+test('cleared while the app is closed, it says so in the place of an empty list, and the last bag brings everything back, photo too', {
+  retry: 0,
+}, async () => {
   await page.goto('about:blank');
   await clear('indexeddb');
   await page.goto(host.url);
@@ -80,7 +82,9 @@ test('cleared while the app is closed, it says so in the place of an empty list,
   expect(faults).toEqual([]);
 });
 
-test('cleared while the app is open, the next deed is refused and said, and after loading again the last bag is named', async () => {
+test('cleared while the app is open, the next deed is refused and said, and after loading again the last bag is named', {
+  retry: 0,
+}, async () => {
   await page.evaluate(() => {
     location.hash = '#/settings';
   });
@@ -96,7 +100,7 @@ test('cleared while the app is open, the next deed is refused and said, and afte
   await saysRemoved();
 });
 
-test('where everything of the site went, marker too, it begins as new and claims nothing', async () => {
+test('where everything of the site went, marker too, it begins as new and claims nothing', { retry: 0 }, async () => {
   await page.goto('about:blank');
   await clear('all');
   await page.goto(host.url);

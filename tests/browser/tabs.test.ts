@@ -26,7 +26,9 @@ afterEach(async () => {
 const onlyReads = (page: Page) => page.getByText(w.shell.readingOnly).first();
 const takeOver = (page: Page) => page.getByRole('button', { name: w.shell.takeOver, exact: true });
 
-test('a second tab only reads and offers to take over; then the first one only reads, and both see what is written', async () => {
+test('a second tab only reads and offers to take over; then the first one only reads, and both see what is written', {
+  retry: 0,
+}, async () => {
   const first = await openApp(tablet, host);
   await carryIn(first, fileOf(survey));
   const second = await openApp(tablet, host);
@@ -53,7 +55,7 @@ test('a second tab only reads and offers to take over; then the first one only r
   expect(faults).toEqual([]);
 });
 
-test('the tab that is left writes again once the other one is closed', async () => {
+test('the tab that is left writes again once the other one is closed', { retry: 0 }, async () => {
   const first = await openApp(tablet, host);
   await carryIn(first, fileOf(survey));
   const second = await openApp(tablet, host);

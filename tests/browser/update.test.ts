@@ -46,7 +46,7 @@ async function open(): Promise<{ page: Page; loads: () => number }> {
   return { page, loads: () => loads };
 }
 
-test('a newer version waits for a word, then every tab changes to it once', async () => {
+test('a newer version waits for a word, then every tab changes to it once', { retry: 0 }, async () => {
   const faults = await watch(tablet.context, host.url);
   const first = await open();
   const second = await open();
@@ -67,7 +67,7 @@ test('a newer version waits for a word, then every tab changes to it once', asyn
   expect(faults).toEqual([]);
 });
 
-test('the worker file is asked for anew even where the host lets it be cached', async () => {
+test('the worker file is asked for anew even where the host lets it be cached', { retry: 0 }, async () => {
   const { page } = await open();
   const asked = await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.updateViaCache);
   expect(asked).toBe('none');
