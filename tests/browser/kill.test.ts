@@ -29,59 +29,57 @@ const scriptOn = (page: Page): readonly Step[] => survey.zones.flatMap((zone) =>
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
-test(
-  'the browser is killed at twenty random moments of a round, and no touch the screen had shown is lost',
-  { retry: 0 },
-  async () => {
-    const seed = Number(process.env.KILL_SEED ?? Date.now() % 1_000_000);
-    const draw = seeded(seed);
-    process.stdout.write(`  KILL_SEED=${seed}\n`);
-    host = await startHost();
-    tablet = await startTablet();
-    let page = await openApp(tablet, host);
-    await carryIn(page, fileOf(survey));
-    await startRound(page, survey, true);
+test('the browser is killed at twenty random moments of a round, and no touch the screen had shown is lost', {
+  retry: 0,
+  timeout: 240_000,
+}, async () => {
+  const seed = Number(process.env.KILL_SEED ?? Date.now() % 1_000_000);
+  const draw = seeded(seed);
+  process.stdout.write(`  KILL_SEED=${seed}\n`);
+  host = await startHost();
+  tablet = await startTablet();
+  let page = await openApp(tablet, host);
+  await carryIn(page, fileOf(survey));
+  await startRound(page, survey, true);
 
-    let acknowledged = 0;
-    let keptUnseen = 0;
-    for (let killed = 0; killed < kills; killed += 1) {
-      const script = scriptOn(page);
-      const safe = script.slice(acknowledged, acknowledged + 1 + draw.below(3));
-      await answerZone(new Hand(), safe);
-      acknowledged += safe.length;
+  let acknowledged = 0;
+  let keptUnseen = 0;
+  for (let killed = 0; killed < kills; killed += 1) {
+    const script = scriptOn(page);
+    const safe = script.slice(acknowledged, acknowledged + 1 + draw.below(3));
+    await answerZone(new Hand(), safe);
+    acknowledged += safe.length;
 
-      const underWay = script[acknowledged]!;
-      const shown = answerZone(new Hand(), [underWay]).then(
-        () => true,
-        () => false,
-      );
-      await pause(draw.below(longestWait));
-      await tablet.kill();
-      if (await shown) acknowledged += 1;
-
-      tablet = await startTablet({ profile: tablet.profile });
-      const faults = await watch(tablet.context, host.url);
-      page = await openApp(tablet, host);
-      await page.getByRole('link', { name: w.sculptures.underWay(survey.title), exact: true }).click();
-      if (await oneMoreIsThere(page, acknowledged)) {
-        acknowledged += 1;
-        keptUnseen += 1;
-      }
-      expect(faults).toEqual([]);
-    }
-    process.stdout.write(
-      `  ${kills} kills in ${acknowledged} touches; ${keptUnseen} were kept before the screen could say so\n`,
+    const underWay = script[acknowledged]!;
+    const shown = answerZone(new Hand(), [underWay]).then(
+      () => true,
+      () => false,
     );
+    await pause(draw.below(longestWait));
+    await tablet.kill();
+    if (await shown) acknowledged += 1;
 
-    await answerZone(new Hand(), scriptOn(page).slice(acknowledged));
-    await askedAgain(page, new Hand());
-    await page.getByRole('link', { name: w.round.walk.zones }).click();
-    await page.getByText(w.round.walk.progress(24, 24)).waitFor();
-    await page.getByRole('link', { name: w.product }).click();
-    expectThePlan(await carryOut(page));
-  },
-  240_000,
-);
+    tablet = await startTablet({ profile: tablet.profile });
+    const faults = await watch(tablet.context, host.url);
+    page = await openApp(tablet, host);
+    await page.getByRole('link', { name: w.sculptures.underWay(survey.title), exact: true }).click();
+    if (await oneMoreIsThere(page, acknowledged)) {
+      acknowledged += 1;
+      keptUnseen += 1;
+    }
+    expect(faults).toEqual([]);
+  }
+  process.stdout.write(
+    `  ${kills} kills in ${acknowledged} touches; ${keptUnseen} were kept before the screen could say so\n`,
+  );
+
+  await answerZone(new Hand(), scriptOn(page).slice(acknowledged));
+  await askedAgain(page, new Hand());
+  await page.getByRole('link', { name: w.round.walk.zones }).click();
+  await page.getByText(w.round.walk.progress(24, 24)).waitFor();
+  await page.getByRole('link', { name: w.product }).click();
+  expectThePlan(await carryOut(page));
+});
 
 /**
  * The screen stands as after the last touch it had shown, or one touch further: that one was kept, and the kill came before the
