@@ -32,6 +32,13 @@ const walkIn = async (page: Page) => {
   await page.getByText('Half-Tide Stair').first().click();
   await settled(page);
   const stair = await placeOf(page);
+  await goTo(page, `${stair}/campaigns`);
+  await page
+    .getByRole('link', { name: /Strip and hot patina/ })
+    .first()
+    .click();
+  await settled(page);
+  const campaign = await placeOf(page);
   await goTo(page, '/');
   await page.getByText('Woman Waiting').first().click();
   await settled(page);
@@ -70,6 +77,24 @@ const walkIn = async (page: Page) => {
     holds: '/holds',
     place: '/place',
     'eye-check': '/eye-check',
+    plan: '/plan',
+    due: '/due',
+    year: '/year',
+    'site-plan': '/site-plan',
+    budget: '/budget',
+    funds: '/funds',
+    decisions: '/decisions',
+    products: '/products',
+    incidents: '/incidents',
+    'plan-of-work': `${stair}/plan`,
+    options: `${stair}/options`,
+    campaigns: `${stair}/campaigns`,
+    campaign,
+    bids: `${campaign}/bids`,
+    quantities: `${campaign}/quantities`,
+    layers: `${campaign}/layers`,
+    'care-day': `${waiting}/care-day`,
+    access: `${stair}/access`,
     carry: '/carry',
     settle: '/carry/settle',
     method: '/method',
@@ -77,7 +102,7 @@ const walkIn = async (page: Page) => {
   };
 };
 
-const inReadme = ['sculptures', 'zone', 'zone-map', 'compare', 'then-and-now', 'next-steps'];
+const inReadme = ['sculptures', 'zone', 'zone-map', 'compare', 'then-and-now', 'next-steps', 'plan', 'campaign'];
 
 const host = await startHost();
 const tablet = await startTablet();
