@@ -1,9 +1,19 @@
 import type { ReactNode } from 'react';
-import { addPlanned, editPlanned, type PlannedBody, type PlannedKind, removePlanned } from '../../actions';
+import {
+  addPlanned,
+  editPlanned,
+  type Outcome,
+  type PlannedBody,
+  type PlannedKind,
+  removePlanned,
+} from '../../actions';
 import { Notice, Sheet, SheetActs } from '../parts';
 import { useDesk } from './DeskContext';
 import { say } from './say';
 import { useDeed } from './useDeed';
+
+/** The names a kind writes down, without those it leaves room for. */
+type FieldOf<T> = keyof { [F in keyof T as string extends F ? never : F]: T[F] };
 
 interface PlannedSheetProps<K extends PlannedKind> {
   readonly kind: K;
@@ -13,32 +23,51 @@ interface PlannedSheetProps<K extends PlannedKind> {
   readonly words: {
     readonly save: string;
     readonly saved: string;
-    readonly remove?: string;
+    readonly remove?: string | undefined;
     readonly removed?: string;
   };
   /** What is to be kept, as the form has it; undefined while something in it is missing or wrong, which the form then says. */
   readonly body: () => PlannedBody<K> | undefined;
-  /** Done first, where something else must be there before: false leaves it at that. */
-  readonly before?: () => Promise<boolean>;
+  /** Said of a new one only: what it belongs to, and what is said elsewhere since. */
+  readonly fixed?: readonly FieldOf<PlannedBody<K>>[];
+  /** Done first, where something else must be there before: what it refuses is said, and leaves it at that. */
+  readonly before?: (() => Promise<Outcome>) | undefined;
   readonly onClose: () => void;
+  /** After it is closed. */
+  readonly onRemoved?: (() => void) | undefined;
   readonly children: ReactNode;
 }
 
 /** A sheet over one thing planned: kept or kept anew, taken away where it is there, and what was refused said at its head. */
 export function PlannedSheet<K extends PlannedKind>(props: PlannedSheetProps<K>) {
-  const { kind, thing, title, words, body, before, onClose, children } = props;
+  const { kind, thing, title, words, body, fixed = [], before, onClose, onRemoved, children } = props;
   const desk = useDesk();
   const { run, refused, busy } = useDeed();
-  const done = (said: string) => () => {
+  const done = (said: string) => {
     say(said);
     onClose();
   };
-  const save = async () => {
+  const save = () => {
     const whole = body();
-    if (!whole || (before && !(await before()))) return;
-    await run(() => (thing ? editPlanned(desk, kind, thing, whole) : addPlanned(desk, kind, whole)), done(words.saved));
+    if (!whole) return;
+    void run(
+      async () => {
+        const ready = await before?.();
+        if (ready && !ready.ok) return ready;
+        return thing ? editPlanned(desk, kind, thing, without(whole, fixed)) : addPlanned(desk, kind, whole);
+      },
+      () => done(words.saved),
+    );
   };
   const { remove, removed = '' } = words;
+  const takeAway = (gone: string) =>
+    void run(
+      () => removePlanned(desk, kind, gone),
+      () => {
+        done(removed);
+        onRemoved?.();
+      },
+    );
   return (
     <Sheet
       open
@@ -47,12 +76,8 @@ export function PlannedSheet<K extends PlannedKind>(props: PlannedSheetProps<K>)
       actions={
         <SheetActs
           save={words.save}
-          onSave={() => void save()}
-          remove={
-            thing && remove
-              ? { word: remove, go: () => void run(() => removePlanned(desk, kind, thing), done(removed)) }
-              : undefined
-          }
+          onSave={save}
+          remove={thing && remove ? { word: remove, go: () => takeAway(thing) } : undefined}
           busy={busy}
         />
       }
@@ -62,3 +87,6 @@ export function PlannedSheet<K extends PlannedKind>(props: PlannedSheetProps<K>)
     </Sheet>
   );
 }
+
+const without = <T extends object>(body: T, names: readonly PropertyKey[]): Partial<T> =>
+  Object.fromEntries(Object.entries(body).filter(([name]) => !names.includes(name))) as Partial<T>;
