@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned } from '../../actions';
 import { withReserve } from '../../engine/fund';
-import type { Thing } from '../../engine/record';
+import type { BodyOf, Thing } from '../../engine/record';
 import { moneyTyped, number, w } from '../../words';
-import { Field, Notice, Sheet, SheetActs, Tick } from '../parts';
+import { Field, Tick } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk, useMoney } from '../shell';
+import { useDesk, useMoney } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import { amountOrNone, readLines } from './fundTyped';
 import { LinesEntry, type LineTyped } from './LinesEntry';
 import type { WorkNamed } from './worksNamed';
@@ -48,54 +48,32 @@ export function FundSheet({ works, fund, hasGifts, onClose }: FundSheetProps) {
   const [closed, setClosed] = useState(from?.closed ?? '');
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const read = readLines(lines, currency);
   const amountsRead = { yearly: amountOrNone(yearly, currency), upkeep: amountOrNone(upkeep, currency) };
   const wrong = (amount: (typeof amountsRead)['yearly']) => (tried && typeof amount === 'string' ? amount : undefined);
-  const done = (said: string) => {
-    say(said);
-    onClose();
-  };
-
-  const save = () => {
+  const body = (): BodyOf<'fund'> | undefined => {
     setTried(true);
     const { yearly: comes, upkeep: costs } = amountsRead;
     if (!title.trim() || !priced || 'faults' in read || typeof comes === 'string' || typeof costs === 'string') return;
-    const said = {
-      title: title.trim(),
+    return {
+      ...{ title: title.trim(), sculpture: work || undefined },
       lines: withReserve(read.lines, reserve ? rules.contingency : undefined, words.reserveName, currency),
       ...{ priced, wanted: wanted || undefined, yearly: comes, upkeep: costs, closed: closed || undefined },
       ...{ promise: promise.trim() || undefined, note: note.trim() || undefined },
     };
-    void run(
-      async () => {
-        const kept = own ? ({ ok: true } as const) : await keepCurrency();
-        if (!kept.ok) return kept;
-        return fund
-          ? editPlanned(desk, 'fund', fund.thing, said)
-          : addPlanned(desk, 'fund', { ...said, ...(work ? { sculpture: work } : {}) });
-      },
-      () => done(words.saved),
-    );
   };
-  const remove = fund &&
-    !hasGifts && {
-      word: words.remove,
-      go: () =>
-        void run(
-          () => removePlanned(desk, 'fund', fund.thing),
-          () => done(words.removed),
-        ),
-    };
 
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="fund"
+      thing={fund?.thing}
       title={fund ? words.edit : words.add}
+      words={hasGifts ? { ...words, remove: undefined } : words}
+      body={body}
+      fixed={['sculpture']}
+      before={own ? undefined : keepCurrency}
       onClose={onClose}
-      actions={<SheetActs save={words.save} onSave={save} remove={remove || undefined} busy={busy} />}
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.title}
         hint={words.titleHint}
@@ -166,6 +144,6 @@ export function FundSheet({ works, fund, hasGifts, onClose }: FundSheetProps) {
       />
       {fund && <Field label={words.closedDay} kind="date" value={closed} onChange={setClosed} short optional />}
       <Field label={words.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned } from '../../actions';
 import type { GiftState } from '../../engine/fund';
 import { isMoney, readMoney } from '../../engine/money';
-import type { Thing } from '../../engine/record';
+import type { BodyOf, Thing } from '../../engine/record';
 import { moneyTyped, number, sayReason, typedNumber, w } from '../../words';
-import { Choice, Choices, Field, Notice, Sheet, SheetActs, Tick } from '../parts';
+import { Choice, Choices, Field, Tick } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
-import { say, useDeed, useDesk, useMoney } from '../shell';
+import { useDesk, useMoney } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.funds.giftSheet;
 const states: readonly GiftState[] = ['in hand', 'pledged', 'hoped', 'spent', 'lost'];
@@ -36,7 +36,6 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
   const [inKind, setInKind] = useState(from?.inKind ?? false);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const toCome = state === 'pledged' || state === 'hoped';
   const came = state === 'in hand' || state === 'spent';
   const read = readMoney(amount, currency);
@@ -47,16 +46,11 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
     setState(next);
     if (next === 'in hand' && received === '') setReceived(desk.today());
   };
-  const done = (said: string) => {
-    say(said);
-    onClose();
-  };
-
-  const save = () => {
+  const body = (): BodyOf<'gift'> | undefined => {
     setTried(true);
     if (!who.trim() || !isMoney(read) || chanceWrong) return;
-    const said = {
-      ...{ who: who.trim(), amount: read, state },
+    return {
+      ...{ fund: fund.thing, sculpture, who: who.trim(), amount: read, state },
       chance: toCome && percent !== undefined ? percent / 100 : undefined,
       expected: toCome ? expected || undefined : undefined,
       received: came ? received || undefined : undefined,
@@ -64,34 +58,19 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
       inKind: inKind ? (true as const) : undefined,
       note: note.trim() || undefined,
     };
-    void run(
-      async () => {
-        const kept = own ? ({ ok: true } as const) : await keepCurrency();
-        if (!kept.ok) return kept;
-        return gift
-          ? editPlanned(desk, 'gift', gift.thing, said)
-          : addPlanned(desk, 'gift', { ...said, fund: fund.thing, ...(sculpture ? { sculpture } : {}) });
-      },
-      () => done(words.saved),
-    );
-  };
-  const remove = gift && {
-    word: words.remove,
-    go: () =>
-      void run(
-        () => removePlanned(desk, 'gift', gift.thing),
-        () => done(words.removed),
-      ),
   };
 
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="gift"
+      thing={gift?.thing}
       title={gift ? words.edit : words.add}
+      words={words}
+      body={body}
+      fixed={['fund', 'sculpture']}
+      before={own ? undefined : keepCurrency}
       onClose={onClose}
-      actions={<SheetActs save={words.save} onSave={save} remove={remove} busy={busy} />}
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.who}
         value={who}
@@ -151,6 +130,6 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
       )}
       <Tick label={words.inKind} detail={words.inKindWhat} checked={inKind} onChange={setInKind} />
       <Field label={words.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }
