@@ -1,13 +1,13 @@
 import { useRef, useState } from 'react';
-import { addPlanned, removePlanned, setPlanned } from '../../actions';
 import type { ZoneHolds } from '../../engine/hold';
 import { goodMonthsOf, irreversibleTimes, type Situation, speaking } from '../../engine/options';
 import { endOf, type Reason, type SculptureRecord, type Thing } from '../../engine/record';
 import { optionSortOf, optionSorts } from '../../engine/trade';
 import { type NameOfThing, w } from '../../words';
-import { AddIcon, Button, Choice, Choices, Field, Notice, Sheet, SheetActs } from '../parts';
+import { AddIcon, Button, Choice, Choices, Field, Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { say, useDeed, useDesk, useMoney } from '../shell';
+import { useMoney } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import { CostLine } from './CostLine';
 import { type CostText, newCost, readCost } from './costText';
 import { GoodMonthsEntry } from './GoodMonthsEntry';
@@ -32,12 +32,10 @@ interface OptionSheetProps {
 
 /** One way to go on: which, where, its costs, the good months it gives, and what cannot be taken back. */
 export function OptionSheet({ sculpture, option, known, onClose }: OptionSheetProps) {
-  const desk = useDesk();
   const { rules, currency, onCurrency, keepCurrency } = useMoney();
   const [text, setText] = useState<OptionText>(() => optionText(option?.body));
   const [faults, setFaults] = useState<OptionFaults>(noFaults);
   const nextKey = useRef(text.costs.length);
-  const { run, refused, busy } = useDeed();
   const { record, situation, works, signs, names } = known;
   const set =
     <K extends keyof OptionText>(key: K) =>
@@ -45,46 +43,23 @@ export function OptionSheet({ sculpture, option, known, onClose }: OptionSheetPr
       setText({ ...text, [key]: value });
   const told = situation && text.sort ? goodMonthsOf(text.sort, situation, works) : undefined;
   const living = record.zones.filter((zone) => endOf(zone) === undefined || text.zones.includes(zone.thing));
-  const done = (said: string) => () => {
-    say(said);
-    onClose();
-  };
-  const save = () => {
+  const body = () => {
     const read = readOption(text, sculpture, currency, told?.months ?? null);
     setFaults('faults' in read ? read.faults : noFaults);
-    if ('faults' in read) return;
-    const body = { ...option?.body, ...read.body };
-    void run(
-      async () => {
-        const kept = read.body.costs.length > 0 ? await keepCurrency() : ({ ok: true } as const);
-        if (!kept.ok) return kept;
-        return option ? setPlanned(desk, 'option', option.thing, body) : addPlanned(desk, 'option', body);
-      },
-      done(words.kept(read.body.title)),
-    );
+    return 'body' in read ? read.body : undefined;
   };
   const setCost = (cost: CostText) =>
     setText({ ...text, costs: text.costs.map((one) => (one.key === cost.key ? cost : one)) });
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="option"
+      thing={option?.thing}
       title={option ? words.edit : words.add}
+      words={{ ...words, saved: words.kept(text.title.trim()) }}
+      body={body}
+      before={text.costs.length > 0 ? keepCurrency : undefined}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={save}
-          busy={busy}
-          remove={
-            option && {
-              word: words.remove,
-              go: () => void run(() => removePlanned(desk, 'option', option.thing), done(words.removed)),
-            }
-          }
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Choice
         label={words.sort}
         tiles="full"
@@ -194,7 +169,7 @@ export function OptionSheet({ sculpture, option, known, onClose }: OptionSheetPr
           />
         </>
       )}
-    </Sheet>
+    </PlannedSheet>
   );
 }
 

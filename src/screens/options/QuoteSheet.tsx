@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { addPlanned, removePlanned, setPlanned } from '../../actions';
 import { isMoney, readMoney } from '../../engine/money';
 import type { BodyOf, Thing } from '../../engine/record';
 import { date, money, moneyTyped, sayReason, w } from '../../words';
-import { Choice, Field, MoneyField, Notice, Sheet, SheetActs } from '../parts';
+import { Choice, Field, MoneyField } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk, useMoney } from '../shell';
+import { useDesk, useMoney } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import { nameOfOption } from './optionNames';
 
 const words = w.options;
@@ -37,19 +37,13 @@ export function QuoteSheet({ sculpture, quote, quotes, options, onClose }: Quote
     note: quote?.body.note ?? '',
   });
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const set = (key: keyof typeof text) => (value: string) => setText({ ...text, [key]: value });
   const amount = readMoney(text.amount, currency);
   const missing = (key: 'who' | 'what' | 'date') => (tried && !text[key].trim() ? words.sheet.missing : undefined);
-  const done = (said: string) => () => {
-    say(said);
-    onClose();
-  };
-  const save = () => {
+  const body = (): BodyOf<'quote'> | undefined => {
     setTried(true);
     if (!isMoney(amount) || !text.who.trim() || !text.what.trim() || !text.date) return;
-    const body: BodyOf<'quote'> = {
-      ...quote?.body,
+    return {
       sculpture,
       who: text.who.trim(),
       what: text.what.trim(),
@@ -61,33 +55,21 @@ export function QuoteSheet({ sculpture, quote, quotes, options, onClose }: Quote
       renewedBy: text.renewedBy || undefined,
       note: text.note.trim() || undefined,
     };
-    void run(async () => {
-      const kept = own ? ({ ok: true } as const) : await money_.keepCurrency();
-      if (!kept.ok) return kept;
-      return quote ? setPlanned(desk, 'quote', quote.thing, body) : addPlanned(desk, 'quote', body);
-    }, done(words.quoteKept));
   };
   const later = quotes.filter(({ thing, body }) => thing !== quote?.thing && body.date >= text.date);
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="quote"
+      thing={quote?.thing}
       title={quote ? words.editQuote : words.addQuote}
+      words={{
+        ...{ save: words.saveQuote, saved: words.quoteKept },
+        ...{ remove: words.sheet.remove, removed: words.quoteRemoved },
+      }}
+      body={body}
+      before={own ? undefined : money_.keepCurrency}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.saveQuote}
-          onSave={save}
-          busy={busy}
-          remove={
-            quote && {
-              word: words.sheet.remove,
-              go: () => void run(() => removePlanned(desk, 'quote', quote.thing), done(words.quoteRemoved)),
-            }
-          }
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Field label={words.quoteWho} value={text.who} onChange={set('who')} maxLength={200} error={missing('who')} />
       <Field label={words.quoteWhat} value={text.what} onChange={set('what')} maxLength={500} error={missing('what')} />
       <MoneyField
@@ -150,6 +132,6 @@ export function QuoteSheet({ sculpture, quote, quotes, options, onClose }: Quote
         />
       )}
       <Field label={words.note} kind="long" value={text.note} onChange={set('note')} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }
