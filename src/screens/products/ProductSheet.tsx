@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { addPlanned, removePlanned, setPlanned } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { sortOfProduct, sortsOfProduct } from '../../engine/trade';
 import { w } from '../../words';
-import { Field, Notice, Sheet, SheetActs } from '../parts';
+import { Field, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { useDesk } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import { newProduct, type ProductText, productBody, productText, wrongNumbers } from './productText';
 
 const words = w.products;
@@ -25,21 +25,11 @@ export function ProductSheet({ product, onClose }: ProductSheetProps) {
     product ? productText(product.body, desk.today()) : newProduct(desk.today()),
   );
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const set = (key: keyof ProductText) => (value: string) => setText({ ...text, [key]: value });
   const wrong = wrongNumbers(text);
-  const done = (said: string) => () => {
-    say(said);
-    onClose();
-  };
-  const save = () => {
+  const body = () => {
     setTried(true);
-    if (text.name.trim() === '' || wrong.size > 0) return;
-    const body = productBody(text, product?.body);
-    return run(
-      () => (product ? setPlanned(desk, 'product', product.thing, body) : addPlanned(desk, 'product', body)),
-      done(words.kept(body.name)),
-    );
+    return text.name.trim() === '' || wrong.size > 0 ? undefined : productBody(text);
   };
   const plain = (key: keyof ProductText, label: string, hint?: string) => (
     <Field label={label} hint={hint} value={text[key]} onChange={set(key)} maxLength={300} optional />
@@ -61,25 +51,14 @@ export function ProductSheet({ product, onClose }: ProductSheetProps) {
     />
   );
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="product"
+      thing={product?.thing}
       title={product ? words.edit : words.add}
+      words={{ ...words, save: words.keep, saved: words.kept(text.name.trim()) }}
+      body={body}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.keep}
-          onSave={save}
-          busy={busy}
-          remove={
-            product && {
-              word: words.remove,
-              go: () => void run(() => removePlanned(desk, 'product', product.thing), done(words.removed)),
-            }
-          }
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.name}
         value={text.name}
@@ -126,6 +105,6 @@ export function ProductSheet({ product, onClose }: ProductSheetProps) {
           <Field label={words.note} kind="long" value={text.note} onChange={set('note')} maxLength={4000} optional />
         </div>
       </Fold>
-    </Sheet>
+    </PlannedSheet>
   );
 }

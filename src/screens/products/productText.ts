@@ -49,9 +49,9 @@ export const productText = (body: Body, today: string): ProductText => ({
 export const wrongNumbers = (text: ProductText): ReadonlySet<string> =>
   new Set(numbers.filter((field) => text[field].trim() !== '' && typedNumber(text[field]) === undefined));
 
-/** The body as it is kept; what the form does not know of an older one stays. */
-export const productBody = (text: ProductText, was: Body | undefined): Body => {
-  const fields: Record<string, unknown> = { ...was, name: text.name.trim(), sort: text.sort };
+/** The body as it is kept. */
+export const productBody = (text: ProductText): Body => {
+  const fields: Record<string, unknown> = { name: text.name.trim(), sort: text.sort };
   for (const field of texts) fields[field] = text[field].trim() || undefined;
   for (const field of numbers) fields[field] = typedNumber(text[field]);
   fields.unit = text.unit || undefined;
