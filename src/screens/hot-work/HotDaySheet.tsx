@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned } from '../../actions';
 import { isOut } from '../../engine/heat';
 import type { BodyOf, Thing } from '../../engine/record';
 import { hotDayDefaults } from '../../engine/trade';
 import { w } from '../../words';
-import { Choices, Field, Notice, Sheet, SheetActs } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { Choices, Field } from '../parts';
+import { useDesk } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import type { Around } from './AroundWork';
 import { insertName } from './insertNames';
 import { typedDegrees } from './typed';
@@ -27,7 +27,6 @@ export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDa
   const desk = useDesk();
   const [text, setText] = useState(() => newText(day?.body, around, desk.today()));
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const set =
     <K extends keyof typeof text>(key: K) =>
     (value: (typeof text)[K]) =>
@@ -36,50 +35,29 @@ export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDa
   const watch = typedDegrees(text.watch);
   const zoneWrong = clearZone === undefined || clearZone < 0 || clearZone > 1000;
   const watchWrong = watch === undefined || watch < 0 || watch > 1440 || !Number.isInteger(watch);
-  const done = (said: string) => () => {
-    say(said);
-    onClose();
-  };
-  const save = () => {
+  const body = (): BodyOf<'hotDay'> | undefined => {
     setTried(true);
     if (!text.date || zoneWrong || watchWrong) return;
     const watcher = personOf(text.watcherRole, text.watcherName);
-    const fields = {
+    return {
+      ...{ sculpture: record.sculpture.thing, campaign, checked: [] },
       ...{ date: text.date, permit: text.permit.trim(), clearZone, watchMinutes: watch },
       authorisedBy: personOf(text.byRole, text.byName) ?? { role: '' },
       ...{ watcher, inserts: [...text.inserts], note: text.note.trim() || undefined },
     };
-    const body: BodyOf<'hotDay'> = { sculpture: record.sculpture.thing, campaign, checked: [], ...fields };
-    void run(
-      () => (day ? editPlanned(desk, 'hotDay', day.thing, fields) : addPlanned(desk, 'hotDay', body)),
-      done(w.hotWork.kept),
-    );
   };
-  const remove = () =>
-    day &&
-    void run(
-      () => removePlanned(desk, 'hotDay', day.thing),
-      () => {
-        done(w.hotWork.removed)();
-        onRemoved?.();
-      },
-    );
   const careOf = (insert: string) => planned.insertCare.find(({ body }) => body.insert === insert)?.body;
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="hotDay"
+      thing={day?.thing}
       title={day ? w.hotWork.edit : w.hotWork.add}
+      words={{ ...words, saved: w.hotWork.kept, removed: w.hotWork.removed }}
+      body={body}
+      fixed={['sculpture', 'campaign', 'checked']}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={save}
-          busy={busy}
-          remove={day && { word: words.remove, go: () => void remove() }}
-        />
-      }
+      onRemoved={onRemoved}
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.date}
         kind="date"
@@ -147,7 +125,7 @@ export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDa
         />
       )}
       <Field label={words.note} kind="long" value={text.note} onChange={set('note')} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }
 

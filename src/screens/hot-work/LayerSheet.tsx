@@ -1,9 +1,9 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned } from '../../actions';
 import type { BodyOf, SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Choice, Field, Notice, PhotosHere, Sheet, SheetActs, Tick } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { Choice, Field, PhotosHere, Tick } from '../parts';
+import { useDesk } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import { maybeNumber, timeIn, typedTime } from './typed';
 
 const words = w.layers;
@@ -43,7 +43,6 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
     };
   });
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const set =
     <K extends keyof typeof text>(key: K) =>
     (value: (typeof text)[K]) =>
@@ -55,45 +54,27 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
   const passesWrong = passes === 'wrong' || (passes !== undefined && (passes < 1 || !Number.isInteger(passes)));
   const letter = record.zones.find(({ thing }) => thing === zone)?.body.letter ?? '';
   const usedBefore = [...new Set(layers.map(({ body }) => body.solution))].slice(-6);
-  const done = (said: string) => () => {
-    say(said);
-    onClose();
-  };
-  const save = () => {
+  const body = (): BodyOf<'layer'> | undefined => {
     setTried(true);
     if (!text.solution.trim() || !text.date || surfaceWrong || passesWrong || time === 'wrong') return;
     const said = (value: string) => value.trim() || undefined;
-    const fields = {
+    return {
+      ...{ sculpture: record.sculpture.thing, campaign, zone, order },
       ...{ solution: text.solution.trim(), strength: said(text.strength), tool: said(text.tool), surface, passes },
       ...{ rinsed: text.rinsed || undefined, date: text.date, time, air: said(text.air), by: said(text.by) },
       ...{ photos: text.photos.length > 0 ? [...text.photos] : undefined, note: said(text.note) },
     };
-    const body: BodyOf<'layer'> = { sculpture: record.sculpture.thing, campaign, zone, order, ...fields };
-    void run(
-      () => (layer ? editPlanned(desk, 'layer', layer.thing, fields) : addPlanned(desk, 'layer', body)),
-      done(words.saved),
-    );
   };
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="layer"
+      thing={layer?.thing}
       title={words.sheet(letter, order)}
+      words={words}
+      body={body}
+      fixed={['sculpture', 'campaign', 'zone', 'order']}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={save}
-          busy={busy}
-          remove={
-            layer && {
-              word: words.remove,
-              go: () => void run(() => removePlanned(desk, 'layer', layer.thing), done(words.removed)),
-            }
-          }
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       {usedBefore.length > 0 && !layer && (
         <Choice
           label={words.earlier}
@@ -167,6 +148,6 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
         onChange={set('photos')}
       />
       <Field label={words.note} kind="long" value={text.note} onChange={set('note')} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }
