@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned } from '../../actions';
 import { type BodyOf, type Thing, zonesAt } from '../../engine/record';
 import { typedNumber, w } from '../../words';
-import { Choice, Field, Notice, PhotosHere, Sheet, SheetActs } from '../parts';
+import { Choice, Field, PhotosHere } from '../parts';
 import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
-import { say, useDeed, useDesk } from '../shell';
+import { useDesk } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import { plain } from './bidText';
 import type { OpenFile } from './OfCampaign';
 
@@ -38,17 +38,12 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
   const [signed, setSigned] = useState<readonly SignedSaid[]>(from?.signed ?? []);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const size = m2.trim() === '' ? undefined : typedNumber(m2);
   const sizeWrong = m2.trim() !== '' && !size;
-  const done = (text: string) => () => {
-    say(text);
-    onClose();
-  };
-  const save = () => {
+  const body = (): BodyOf<'approval'> | undefined => {
     setTried(true);
-    if (!said.trim() || !date || sizeWrong || !peopleWhole(signed)) return;
-    const body: BodyOf<'approval'> = {
+    if (!said.trim() || !date || sizeWrong || !peopleWhole(signed)) return undefined;
+    return {
       sculpture,
       campaign: file.campaign.thing,
       of,
@@ -61,30 +56,16 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
       signed: peopleKept(signed),
       note: note.trim() || undefined,
     };
-    return approval
-      ? run(() => editPlanned(desk, 'approval', approval.thing, body), done(words.saved))
-      : run(() => addPlanned(desk, 'approval', body), done(words.saved));
   };
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="approval"
+      thing={approval?.thing}
       title={approval ? words.edit : words.add}
+      words={words}
+      body={body}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={save}
-          remove={
-            approval && {
-              word: words.remove,
-              go: () => void run(() => removePlanned(desk, 'approval', approval.thing), done(words.removed)),
-            }
-          }
-          busy={busy}
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Choice
         label={words.of}
         options={(Object.keys(sorts) as Of[]).map((value) => ({ value, label: sorts[value] }))}
@@ -156,6 +137,6 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
         tried={tried}
       />
       <Field label={w.campaign.sheet.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }

@@ -1,13 +1,14 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned } from '../../actions';
+import type { Outcome } from '../../actions';
 import type { QuantityLine } from '../../engine/campaign';
 import { isCurrency } from '../../engine/money';
 import type { BodyOf, Thing } from '../../engine/record';
 import { sayReason, w } from '../../words';
-import { Field, MoneyField, Notice, Sheet, SheetActs } from '../parts';
+import { Field, MoneyField } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { type PersonSaid, peopleKept, peopleWhole } from '../parts/peopleSaid';
-import { say, useDeed, useDesk, useMoney } from '../shell';
+import { useDesk, useMoney } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import { noPrice, type PriceText, priceTexts, readPrices } from './bidText';
 import { amountText, taskName } from './lineWords';
 import type { OpenFile } from './OfCampaign';
@@ -38,18 +39,13 @@ export function BidSheet({ file, lines, bid, onClose }: BidSheetProps) {
   const [named, setNamed] = useState<readonly PersonSaid[]>(from?.named ?? []);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const read = readPrices(lines, texts, currency);
-  const done = (said: string) => () => {
-    say(said);
-    onClose();
-  };
-  const save = async () => {
+  const body = (): BodyOf<'bid'> | undefined => {
     setTried(true);
     const whole = Object.keys(read.wrong).length + read.measuredWrong.size === 0 && peopleWhole(named);
-    if (!who.trim() || !date || !isCurrency(currency) || !whole) return;
+    if (!who.trim() || !date || !isCurrency(currency) || !whole) return undefined;
     const people = peopleKept(named);
-    const body: BodyOf<'bid'> = {
+    return {
       sculpture: file.campaign.body.sculpture,
       campaign: file.campaign.thing,
       who: who.trim(),
@@ -63,16 +59,9 @@ export function BidSheet({ file, lines, bid, onClose }: BidSheetProps) {
       named: people.length > 0 ? people : undefined,
       note: note.trim() || undefined,
     };
-    const keep = async () => {
-      // The currency of this bid becomes that of the collection only where it was just typed and none is set.
-      if (money.currency === currency) {
-        const set = await money.keepCurrency();
-        if (!set.ok) return set;
-      }
-      return bid ? editPlanned(desk, 'bid', bid.thing, body) : addPlanned(desk, 'bid', body);
-    };
-    return run(keep, done(words.saved));
   };
+  // The currency of this bid becomes that of the collection only where it was just typed and none is set.
+  const before = async (): Promise<Outcome> => (money.currency === currency ? money.keepCurrency() : { ok: true });
   const setText = (id: string, patch: Partial<PriceText>) =>
     setTexts({ ...texts, [id]: { ...(texts[id] ?? noPrice), ...patch } });
   const setCurrency = (text: string) => {
@@ -81,25 +70,15 @@ export function BidSheet({ file, lines, bid, onClose }: BidSheetProps) {
     money.onCurrency?.(code);
   };
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="bid"
+      thing={bid?.thing}
       title={bid ? words.edit : words.add}
+      words={words}
+      body={body}
+      before={before}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={() => void save()}
-          remove={
-            bid && {
-              word: words.remove,
-              go: () => void run(() => removePlanned(desk, 'bid', bid.thing), done(words.removed)),
-            }
-          }
-          busy={busy}
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.who}
         value={who}
@@ -164,6 +143,6 @@ export function BidSheet({ file, lines, bid, onClose }: BidSheetProps) {
       <PeopleEntry label={words.people} people={named} onChange={setNamed} tried={tried} />
       {bid && <Field label={words.withdrawn} kind="date" value={withdrawn} onChange={setWithdrawn} short optional />}
       <Field label={words.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }

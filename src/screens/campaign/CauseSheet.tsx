@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned } from '../../actions';
 import { type BodyOf, type SculptureRecord, type Thing, zonesAt } from '../../engine/record';
 import { causeOf, causes } from '../../engine/trade';
 import { w } from '../../words';
-import { Choice, Choices, Field, Notice, Sheet, SheetActs } from '../parts';
+import { Choice, Choices, Field } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { useDesk } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.campaign.causes;
 
@@ -37,47 +37,26 @@ export function CauseSheet({ record, start, onClose }: CauseSheetProps) {
   const [changed, setChanged] = useState<string>(from?.changed ?? '');
   const [seen, setSeen] = useState(from?.seen ?? '');
   const [why, setWhy] = useState(from?.why ?? '');
-  const { run, refused, busy } = useDeed();
-  const done = (said: string) => () => {
-    say(said);
-    onClose();
-  };
   const row = causeOf(sort);
-  const save = () => {
-    const body: BodyOf<'cause'> = {
-      sculpture: record.sculpture.thing,
-      sort,
-      zones: [...zones],
-      state,
-      found: found || desk.today(),
-      changed: changed || undefined,
-      seen: seen.trim() || undefined,
-      why: why.trim() || undefined,
-    };
-    return cause
-      ? run(() => editPlanned(desk, 'cause', cause.thing, body), done(words.saved))
-      : run(() => addPlanned(desk, 'cause', body), done(words.saved));
-  };
+  const body = (): BodyOf<'cause'> => ({
+    sculpture: record.sculpture.thing,
+    sort,
+    zones: [...zones],
+    state,
+    found: found || desk.today(),
+    changed: changed || undefined,
+    seen: seen.trim() || undefined,
+    why: why.trim() || undefined,
+  });
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="cause"
+      thing={cause?.thing}
       title={cause ? words.edit : words.add}
+      words={words}
+      body={body}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={save}
-          remove={
-            cause && {
-              word: words.remove,
-              go: () => void run(() => removePlanned(desk, 'cause', cause.thing), done(words.removed)),
-            }
-          }
-          busy={busy}
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Select
         label={words.sort}
         value={sort}
@@ -133,6 +112,6 @@ export function CauseSheet({ record, start, onClose }: CauseSheetProps) {
           optional={state === 'removed' || state === 'being removed'}
         />
       )}
-    </Sheet>
+    </PlannedSheet>
   );
 }

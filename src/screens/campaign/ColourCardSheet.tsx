@@ -1,13 +1,14 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned, thingsOf } from '../../actions';
+import { thingsOf } from '../../actions';
 import { cardPhotos } from '../../engine/campaign';
 import { type BodyOf, type Thing, zonesAt } from '../../engine/record';
 import { date as dateWord, w } from '../../words';
-import { Choices, Field, Notice, PhotosHere, Sheet, SheetActs } from '../parts';
+import { Choices, Field, PhotosHere } from '../parts';
 import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
-import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { useDesk, useQuestion } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 import type { OpenFile } from './OfCampaign';
 
 const words = w.campaign.card.sheet;
@@ -39,15 +40,10 @@ export function ColourCardSheet({ file, card, onClose }: ColourCardSheetProps) {
   const [signed, setSigned] = useState<readonly SignedSaid[]>(from?.signed ?? []);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
-  const done = (text: string) => () => {
-    say(text);
-    onClose();
-  };
-  const save = () => {
+  const body = (): BodyOf<'colourCard'> | undefined => {
     setTried(true);
-    if (!date || !peopleWhole(signed)) return;
-    const body: BodyOf<'colourCard'> = {
+    if (!date || !peopleWhole(signed)) return undefined;
+    return {
       sculpture,
       campaign: file.campaign.thing,
       zones: [...zones],
@@ -60,30 +56,16 @@ export function ColourCardSheet({ file, card, onClose }: ColourCardSheetProps) {
       signed: peopleKept(signed),
       note: note.trim() || undefined,
     };
-    return card
-      ? run(() => editPlanned(desk, 'colourCard', card.thing, body), done(words.saved))
-      : run(() => addPlanned(desk, 'colourCard', body), done(words.saved));
   };
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="colourCard"
+      thing={card?.thing}
       title={card ? words.edit : words.add}
+      words={words}
+      body={body}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={save}
-          remove={
-            card && {
-              word: words.remove,
-              go: () => void run(() => removePlanned(desk, 'colourCard', card.thing), done(words.removed)),
-            }
-          }
-          busy={busy}
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Field label={words.words} hint={words.wordsHint} kind="long" value={said} onChange={setSaid} maxLength={2000} />
       <Field
         label={words.date}
@@ -134,6 +116,6 @@ export function ColourCardSheet({ file, card, onClose }: ColourCardSheetProps) {
       )}
       <SignedEntry label={words.signed} signed={signed} onChange={setSigned} today={desk.today()} tried={tried} />
       <Field label={w.campaign.sheet.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }
