@@ -1,10 +1,10 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned } from '../../actions';
-import type { Thing } from '../../engine/record';
+import type { BodyOf, Thing } from '../../engine/record';
 import { groundsTopicOf, groundsTopics } from '../../engine/trade';
 import { w } from '../../words';
-import { Button, Choice, Choices, Field, Notice, Sheet, SheetActs } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { Button, Choice, Choices, Field } from '../parts';
+import { useDesk } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.grounds;
 
@@ -34,17 +34,12 @@ export function AgreementSheet({ works, agreement, onClose }: AgreementSheetProp
   const [ended, setEnded] = useState(from?.ended ?? '');
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const ask = groundsTopicOf(topic)?.ask ?? '';
-  const done = (said: string) => {
-    say(said);
-    onClose();
-  };
-  const save = () => {
+  const body = (): BodyOf<'groundsAgreement'> | undefined => {
     setTried(true);
     const nobody = !role.trim() && !name.trim();
-    if (!text.trim() || nobody || !agreed) return;
-    const said = {
+    if (!text.trim() || nobody || !agreed) return undefined;
+    return {
       who: { role: role.trim(), ...(name.trim() ? { name: name.trim() } : {}) },
       topic,
       text: text.trim(),
@@ -54,38 +49,16 @@ export function AgreementSheet({ works, agreement, onClose }: AgreementSheetProp
       ended: ended || undefined,
       note: note.trim() || undefined,
     };
-    void run(
-      () =>
-        agreement
-          ? editPlanned(desk, 'groundsAgreement', agreement.thing, said)
-          : addPlanned(desk, 'groundsAgreement', said),
-      () => done(words.saved),
-    );
   };
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="groundsAgreement"
+      thing={agreement?.thing}
       title={agreement ? words.edit : words.add}
+      words={words}
+      body={body}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={save}
-          remove={
-            agreement && {
-              word: words.remove,
-              go: () =>
-                void run(
-                  () => removePlanned(desk, 'groundsAgreement', agreement.thing),
-                  () => done(words.removed),
-                ),
-            }
-          }
-          busy={busy}
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       <Choice
         label={words.topic}
         options={groundsTopics.map(({ id, name: label }) => ({ value: id, label }))}
@@ -134,6 +107,6 @@ export function AgreementSheet({ works, agreement, onClose }: AgreementSheetProp
       <Field label={words.review} kind="date" value={review} onChange={setReview} short optional />
       {agreement && <Field label={words.ended} kind="date" value={ended} onChange={setEnded} short optional />}
       <Field label={words.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }
