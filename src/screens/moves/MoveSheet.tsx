@@ -1,10 +1,11 @@
 import { useState } from 'react';
-import { addPlanned, editPlanned, removePlanned, type WorkAround } from '../../actions';
+import type { WorkAround } from '../../actions';
 import type { BodyOf, Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Choice, Field, Notice, PhotosHere, Sheet, SheetActs } from '../parts';
+import { Choice, Field, Notice, PhotosHere } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { useDesk } from '../shell';
+import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.moves;
 const sorts = ['move', 'loan out', 'loan in'] as const;
@@ -36,22 +37,17 @@ export function MoveSheet({ works, move, onClose }: MoveSheetProps) {
     note: from?.note ?? '',
   });
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
   const set = (key: keyof typeof text) => (value: string) => setText({ ...text, [key]: value });
-  const done = (said: string) => {
-    say(said);
-    onClose();
-  };
   const choose = (thing: string) => {
     setWork(thing);
     const place = works.find(({ sculpture }) => sculpture.thing === thing)?.place;
     // Where it stands is known; longer places are cut to what the field holds.
     if (place && text.from === '') setText({ ...text, from: place.slice(0, 300) });
   };
-  const save = () => {
+  const body = (): BodyOf<'move'> | undefined => {
     setTried(true);
-    if (!work || !text.to.trim() || !left) return;
-    const said = {
+    if (!work || !text.to.trim() || !left) return undefined;
+    return {
       sculpture: work,
       sort,
       from: text.from.trim(),
@@ -65,35 +61,16 @@ export function MoveSheet({ works, move, onClose }: MoveSheetProps) {
       photos: photos.length > 0 ? [...photos] : undefined,
       note: text.note.trim() || undefined,
     };
-    void run(
-      () => (move ? editPlanned(desk, 'move', move.thing, said) : addPlanned(desk, 'move', said)),
-      () => done(words.saved),
-    );
   };
   return (
-    <Sheet
-      open
+    <PlannedSheet
+      kind="move"
+      thing={move?.thing}
       title={move ? words.edit : words.add}
+      words={words}
+      body={body}
       onClose={onClose}
-      actions={
-        <SheetActs
-          save={words.save}
-          onSave={save}
-          remove={
-            move && {
-              word: words.remove,
-              go: () =>
-                void run(
-                  () => removePlanned(desk, 'move', move.thing),
-                  () => done(words.removed),
-                ),
-            }
-          }
-          busy={busy}
-        />
-      }
     >
-      {refused && <Notice kind="problem" title={refused} />}
       {tried && !work && <Notice kind="problem" title={words.workMissing} />}
       {!move && (
         <Select
@@ -140,6 +117,6 @@ export function MoveSheet({ works, move, onClose }: MoveSheetProps) {
         <PhotosHere desk={desk} sculpture={work} as="other" label={words.photos} photos={photos} onChange={setPhotos} />
       )}
       <Field label={words.note} kind="long" value={text.note} onChange={set('note')} maxLength={4000} optional />
-    </Sheet>
+    </PlannedSheet>
   );
 }
