@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { editPlanned, setPlanned } from '../../actions';
 import { isMoney, readMoney } from '../../engine/money';
-import { type BodyOf, nameOf } from '../../engine/record';
+import type { BodyOf } from '../../engine/record';
 import { liftsOf } from '../../engine/year';
 import { amounts, date, list, money, moneyTyped, sayReason, w } from '../../words';
 import { AddIcon, Button, Field, Notice, OnIcon, Section, Sheet, SheetActs } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { say, useDeed, useDesk, useMoney } from '../shell';
+import { keepYear } from './keepYear';
 import type { YearAtHand } from './useYear';
 import '../parts/lines.css';
 
@@ -71,9 +71,9 @@ interface LiftDaySheetProps {
   readonly onClose: () => void;
 }
 
-function LiftDaySheet({ atHand: { plan, year }, at, onClose }: LiftDaySheetProps) {
+function LiftDaySheet({ atHand, at, onClose }: LiftDaySheetProps) {
   const desk = useDesk();
-  const days = plan?.body.liftDays ?? [];
+  const days = atHand.plan?.body.liftDays ?? [];
   const start = at === undefined ? undefined : days[at];
   const { currency, onCurrency, keepCurrency } = useMoney();
   const [day, setDay] = useState(start?.day ?? '');
@@ -91,9 +91,7 @@ function LiftDaySheet({ atHand: { plan, year }, at, onClose }: LiftDaySheetProps
       async () => {
         const set = own?.cost ? await keepCurrency() : { ok: true as const };
         if (!set.ok) return set;
-        return plan
-          ? editPlanned(desk, 'yearPlan', plan.thing, { liftDays })
-          : setPlanned(desk, 'yearPlan', nameOf.yearPlan(desk.collection, year), { year, works: [], liftDays });
+        return keepYear(desk, atHand, { liftDays });
       },
       () => {
         say(said);

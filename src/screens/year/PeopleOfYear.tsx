@@ -1,27 +1,24 @@
 import { useState } from 'react';
-import { editPlanned, setPlanned } from '../../actions';
-import { nameOf } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Field, Notice, Section } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
+import { keepYear } from './keepYear';
 import type { YearAtHand } from './useYear';
 
 const words = w.year;
 
 /** Who helps in the year, and whom a helper calls. */
-export function PeopleOfYear({ atHand: { plan, year } }: { readonly atHand: YearAtHand }) {
+export function PeopleOfYear({ atHand }: { readonly atHand: YearAtHand }) {
   const desk = useDesk();
-  const [helpers, setHelpers] = useState(plan?.body.helpers ?? '');
-  const [contacts, setContacts] = useState(plan?.body.contacts ?? '');
+  const kept = atHand.plan?.body;
+  const [helpers, setHelpers] = useState(kept?.helpers ?? '');
+  const [contacts, setContacts] = useState(kept?.contacts ?? '');
   const { run, refused, busy } = useDeed();
-  const changed = helpers !== (plan?.body.helpers ?? '') || contacts !== (plan?.body.contacts ?? '');
+  const changed = helpers !== (kept?.helpers ?? '') || contacts !== (kept?.contacts ?? '');
   const save = () => {
     const people = { helpers: helpers.trim() || undefined, contacts: contacts.trim() || undefined };
     return run(
-      () =>
-        plan
-          ? editPlanned(desk, 'yearPlan', plan.thing, people)
-          : setPlanned(desk, 'yearPlan', nameOf.yearPlan(desk.collection, year), { year, works: [], ...people }),
+      () => keepYear(desk, atHand, people),
       () => say(words.peopleSaved),
     );
   };

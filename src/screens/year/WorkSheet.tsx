@@ -1,10 +1,9 @@
 import { useState } from 'react';
-import { editPlanned, setPlanned } from '../../actions';
-import { nameOf } from '../../engine/record';
 import type { Row } from '../../engine/year';
 import { w } from '../../words';
 import { Button, Choice, Field, Notice, Sheet, Tick } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
+import { keepYear } from './keepYear';
 import type { YearAtHand } from './useYear';
 import { Why } from './Why';
 import type { YearRow } from './yearRows';
@@ -22,7 +21,6 @@ interface WorkSheetProps {
 /** What one work gets in a year, as she says it. */
 export function WorkSheet({ atHand, row, onClose }: WorkSheetProps) {
   const desk = useDesk();
-  const { plan, year, rows } = atHand;
   const work = row.around.sculpture.thing;
   const start: Row = row.row ?? { work, survey: 'none', waxes: 0 };
   const [survey, setSurvey] = useState<Row['survey']>(start.survey);
@@ -31,15 +29,12 @@ export function WorkSheet({ atHand, row, onClose }: WorkSheetProps) {
   const [lift, setLift] = useState(start.lift === true);
   const { run, refused, busy } = useDeed();
   const keep = (own: Row | undefined) => {
-    const works = rows.flatMap((other) => {
+    const works = atHand.rows.flatMap((other) => {
       if (other.around.sculpture.thing === work) return own ?? [];
       return other.kept && other.row ? other.row : [];
     });
     return run(
-      () =>
-        plan
-          ? editPlanned(desk, 'yearPlan', plan.thing, { works })
-          : setPlanned(desk, 'yearPlan', nameOf.yearPlan(desk.collection, year), { year, works }),
+      () => keepYear(desk, atHand, { works }),
       () => {
         say(words.saved);
         onClose();

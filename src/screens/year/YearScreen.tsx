@@ -1,10 +1,9 @@
-import { editPlanned, setPlanned } from '../../actions';
-import { nameOf } from '../../engine/record';
 import { w } from '../../words';
 import { Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, say, UnderWay, useDeed, useDesk } from '../shell';
+import { keepYear } from './keepYear';
 import { LiftDays } from './LiftDays';
 import { PeopleOfYear } from './PeopleOfYear';
 import { TimeOfYear } from './TimeOfYear';
@@ -63,10 +62,7 @@ function PlanOfYear({ atHand }: { readonly atHand: YearAtHand }) {
   const keep = (order: readonly string[], said: string) => {
     const next = order.flatMap((work) => works.find((row) => row.work === work) ?? []);
     return run(
-      () =>
-        plan
-          ? editPlanned(desk, 'yearPlan', plan.thing, { works: next })
-          : setPlanned(desk, 'yearPlan', nameOf.yearPlan(desk.collection, year), { year, works: next }),
+      () => keepYear(desk, atHand, { works: next }),
       () => say(said),
     );
   };
