@@ -4,9 +4,10 @@ import type { BodyOf } from '../../engine/record';
 import { cautionsAt } from '../../engine/trade';
 import { gateOf } from '../../engine/weather';
 import { date, w } from '../../words';
-import { Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
+import { Button, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { pathTo, say, useDeed, useDesk } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { AirEntry, isTime } from './AirEntry';
 import { emptyAir, readingOf } from './airDraft';
 import { type CareOf, coatingsInStore, readingsOf, useCareOf, usualTin } from './careOfWork';
@@ -31,13 +32,7 @@ export function CareDayScreen({ sculpture }: { readonly sculpture: string }) {
 }
 
 export function NotHere() {
-  return (
-    <EmptyState
-      page
-      title={w.sculptures.work.notHere}
-      actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-    />
-  );
+  return <NotHere />;
 }
 
 function CareDay({ care: { record, planned, products } }: { readonly care: CareOf }) {

@@ -5,7 +5,7 @@ import { endOf, type SculptureRecord, type Thing } from '../../engine/record';
 import { sortOfProduct, treatmentOf } from '../../engine/trade';
 import { date, list, w } from '../../words';
 import { Button, Choice, Choices, Field, Notice, Sheet } from '../parts';
-import { PeopleRows } from '../parts/PeopleEntry';
+import { HoursEntry } from '../parts/HoursEntry';
 import { say, useDeed, useDesk } from '../shell';
 import { draftOfDay, fieldsOfDay, kindsOfDay, type RecordDraft, wrongWith } from './recordDraft';
 
@@ -146,26 +146,12 @@ export function RecordSheet({ record, products, reading, day, tin, kind, onClose
           error={tried && wrong.has('used') ? words.usedWrong : undefined}
         />
       )}
-      <PeopleRows
+      <HoursEntry
         label={words.hours}
-        hint={undefined}
-        rows={draft.people}
+        people={draft.people}
         onChange={set('people')}
         tried={tried}
-        add={w.people.add}
-        empty={{ role: '', hours: '' }}
-        more={(row, change) => (
-          <Field
-            label={words.hoursOf}
-            kind="number"
-            short
-            optional
-            value={row.hours}
-            onChange={(hours) => change({ hours })}
-            maxLength={6}
-            error={tried && wrong.has('hours') ? words.hoursWrong : undefined}
-          />
-        )}
+        wrong={wrong.has('hours')}
       />
       <Field label={words.notReached} value={draft.left} onChange={set('left')} maxLength={1000} optional />
     </Sheet>

@@ -2,16 +2,10 @@ import type { TreatmentFields } from '../../actions';
 import { type BodyOf, type SculptureRecord, type Thing, vagueDateOrder } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
 import { typedNumber } from '../../words';
+import type { HoursSaid } from '../parts/peopleSaid';
 
 export const kindsOfDay = ['wash', 'wax', 'spot wax'] as const;
 export type KindOfDay = (typeof kindsOfDay)[number];
-
-/** Somebody and the hours as typed. */
-export interface HoursSaid {
-  readonly role: string;
-  readonly name?: string | undefined;
-  readonly hours: string;
-}
 
 /** What the sheet of the day holds. */
 export interface RecordDraft {

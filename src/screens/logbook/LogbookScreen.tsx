@@ -4,6 +4,7 @@ import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Page, Reading, Tick } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { EntrySheet } from './EntrySheet';
 import { LogbookLine } from './LogbookLine';
 import { type LogLine, linesOf } from './lines';
@@ -17,14 +18,7 @@ export function LogbookScreen({ sculpture }: { readonly sculpture: string }) {
   const record = useQuestion(sculptureRecordOf(desk, sculpture));
   const planned = useQuestion(plannedOf(desk, sculpture));
   if (record === undefined || (record !== null && !planned)) return <Reading />;
-  if (record === null || !planned)
-    return (
-      <EmptyState
-        page
-        title={w.sculptures.work.notHere}
-        actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-      />
-    );
+  if (record === null || !planned) return <NotHere />;
   return <Logbook record={record} planned={planned} />;
 }
 

@@ -3,8 +3,8 @@ import type { Thing } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
 import { date, sayReason, w } from '../../words';
 import { Field, PhotosHere } from '../parts';
+import { HoursEntry } from '../parts/HoursEntry';
 import { MoneyField } from '../parts/MoneyField';
-import { PeopleRows } from '../parts/PeopleEntry';
 import { Select } from '../parts/Select';
 import { useDesk } from '../shell';
 import { costOf, type EntryFault, type EntryText } from './entryText';
@@ -38,26 +38,13 @@ export function MoreOfEntry(props: MoreOfEntryProps) {
   return (
     <div className="stack">
       <Field label={words.ended} kind="date" short value={text.ended} onChange={set('ended')} optional />
-      <PeopleRows
+      <HoursEntry
         label={words.people}
         hint={words.peopleHint}
-        rows={text.people}
+        people={text.people}
         onChange={set('people')}
         tried={tried}
-        add={w.people.add}
-        empty={{ role: '', hours: '' }}
-        more={(row, change) => (
-          <Field
-            label={words.hoursOf}
-            kind="number"
-            short
-            optional
-            value={row.hours}
-            onChange={(hours) => change({ hours })}
-            maxLength={8}
-            error={faults.has('hours') ? words.hoursWrong : undefined}
-          />
-        )}
+        wrong={faults.has('hours')}
       />
       {(readings.length > 0 || text.weather) && (
         <Select

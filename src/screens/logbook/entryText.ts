@@ -3,16 +3,9 @@ import { isMoney, type Money, readMoney } from '../../engine/money';
 import type { BodyOf, Reason } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
 import { moneyTyped, typedNumber } from '../../words';
-import { peopleKept } from '../parts/peopleSaid';
+import { type HoursSaid, peopleKept } from '../parts/peopleSaid';
 
 type Body = BodyOf<'treatment'>;
-
-/** Somebody by role, with the hours as typed. */
-export interface HoursText {
-  readonly role: string;
-  readonly name?: string | undefined;
-  readonly hours: string;
-}
 
 /** What the entry form holds, as typed. */
 export interface EntryText {
@@ -32,7 +25,7 @@ export interface EntryText {
   readonly used: string;
   readonly coats: string;
   readonly by: string;
-  readonly people: readonly HoursText[];
+  readonly people: readonly HoursSaid[];
   /** Thing of a reading, or ''. */
   readonly weather: string;
   readonly cost: string;

@@ -7,6 +7,9 @@ export type PersonSaid = {
 /** Somebody who signed, and on which day. */
 export type SignedSaid = PersonSaid & { readonly on: string };
 
+/** Somebody who was at work, with the hours as typed. */
+export type HoursSaid = PersonSaid & { readonly hours: string };
+
 const isEmpty = ({ role, name = '' }: PersonSaid): boolean => role.trim() === '' && name.trim() === '';
 
 /** What is kept of the rows of a form: empty rows fall away, and a name left out is not there. */

@@ -76,8 +76,6 @@ export const careDay = {
   coats: 'Coats',
   used: 'How much was used',
   hours: 'Who, and how long',
-  hoursOf: 'Hours',
-  hoursWrong: 'A number of hours: 2.5.',
   usedWrong: 'A number, or leave it empty.',
   notReached: 'What was not reached',
   write: 'Write it down',

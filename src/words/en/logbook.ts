@@ -62,8 +62,6 @@ export const logbook = {
   ended: 'Last day, if several',
   people: 'Who, and how long',
   peopleHint: 'By role; a name only where it must be there.',
-  hoursOf: 'Hours',
-  hoursWrong: 'A number of hours: 2.5.',
   used: 'How much was used',
   numberWrong: 'A number, or leave it empty.',
   air: 'Reading of the air it was done on',

@@ -3,6 +3,8 @@ export const people = {
   role: 'Role',
   roleHint: 'Conservator, artist’s estate, head of grounds …',
   name: 'Name',
+  hours: 'Hours',
+  hoursWrong: 'A number of hours: 2.5.',
   on: 'Signed on',
   add: 'Add a person',
   sign: 'Add a signature',
