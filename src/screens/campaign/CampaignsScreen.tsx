@@ -2,9 +2,10 @@ import { useState } from 'react';
 import { plannedOf, sculptureRecordOf } from '../../actions';
 import { campaignStepOf } from '../../engine/trade';
 import { date, w } from '../../words';
-import { AddIcon, Button, EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { AddIcon, Button, EmptyState, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { CampaignSheet } from './CampaignSheet';
 import { CausesFirst } from './CausesFirst';
 import { workName } from './names';
@@ -19,14 +20,7 @@ export function CampaignsScreen({ sculpture }: { readonly sculpture: string }) {
   const planned = useQuestion(plannedOf(desk, sculpture));
   const [open, setOpen] = useState(false);
   if (record === undefined || !planned) return <Reading />;
-  if (record === null)
-    return (
-      <EmptyState
-        page
-        title={w.sculptures.work.notHere}
-        actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-      />
-    );
+  if (record === null) return <NotHere />;
   const campaigns = [...planned.campaign].sort((a, b) => b.body.opened.localeCompare(a.body.opened));
   return (
     <Page

@@ -5,6 +5,7 @@ import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Reading } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 
 /** A campaign's file with all that is planned for its work. */
 export interface OpenFile extends CampaignFile {
@@ -42,13 +43,6 @@ function WithWork({ campaign, children }: WithWorkProps) {
   const record = useQuestion(sculptureRecordOf(desk, campaign.body.sculpture));
   const planned = useQuestion(plannedOf(desk, campaign.body.sculpture));
   if (record === undefined || !planned) return <Reading />;
-  if (record === null)
-    return (
-      <EmptyState
-        page
-        title={w.sculptures.work.notHere}
-        actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-      />
-    );
+  if (record === null) return <NotHere />;
   return children({ record, campaign, planned, today: desk.today() });
 }

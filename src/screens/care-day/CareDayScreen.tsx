@@ -31,10 +31,6 @@ export function CareDayScreen({ sculpture }: { readonly sculpture: string }) {
   return <CareDay care={care} />;
 }
 
-export function NotHere() {
-  return <NotHere />;
-}
-
 function CareDay({ care: { record, planned, products } }: { readonly care: CareOf }) {
   const desk = useDesk();
   const today = desk.today();

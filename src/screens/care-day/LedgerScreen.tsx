@@ -7,7 +7,7 @@ import { FigureText } from '../parts/FigureText';
 import { PrintRow } from '../parts/PrintRow';
 import { whenDone, whereDone, whoDid } from '../parts/treatmentText';
 import { pathTo } from '../shell';
-import { NotHere } from './CareDayScreen';
+import { NotHere } from '../shell/NotHere';
 import { useCareOf } from './careOfWork';
 import '../parts/lines.css';
 import '../parts/plainTable.css';

@@ -6,7 +6,7 @@ import { date, w } from '../../words';
 import { Button, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo } from '../shell';
-import { NotHere } from './CareDayScreen';
+import { NotHere } from '../shell/NotHere';
 import { useCareOf } from './careOfWork';
 import { MethodSheetEntry } from './MethodSheetEntry';
 import '../parts/lines.css';

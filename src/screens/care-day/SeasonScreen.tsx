@@ -5,7 +5,7 @@ import { Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { pathTo, useDesk } from '../shell';
-import { NotHere } from './CareDayScreen';
+import { NotHere } from '../shell/NotHere';
 import { type CareOf, readingsOf, useCareOf } from './careOfWork';
 import { ReadingsTable } from './ReadingsTable';
 import { SeasonTable } from './SeasonTable';

@@ -7,6 +7,7 @@ import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section
 import { LongList } from '../parts/LongList';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { AgreedColours } from './AgreedColours';
 import { AgreedSheet, type AgreedStart } from './AgreedSheet';
 import { ColourKey } from './ColourKey';
@@ -27,14 +28,7 @@ export function ColourScreen({ sculpture }: { readonly sculpture: string }) {
   const readings = useQuestion(thingsOf(desk, 'reading', sculpture));
   const agreed = useQuestion(thingsOf(desk, 'agreedColour', sculpture));
   const sentinels = useQuestion(thingsOf(desk, 'sentinel', sculpture));
-  if (record === null)
-    return (
-      <EmptyState
-        page
-        title={w.sculptures.work.notHere}
-        actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-      />
-    );
+  if (record === null) return <NotHere />;
   if (!record || !readings || !agreed || !sentinels) return <Reading />;
   return <Colours record={record} readings={readings} agreed={agreed} sentinels={sentinels} />;
 }

@@ -3,12 +3,13 @@ import { plannedAll, sculptureList, tripwiresMet } from '../../actions';
 import type { Thing } from '../../engine/record';
 import type { TripwireStanding } from '../../engine/watch';
 import { w } from '../../words';
-import { AddIcon, Button, EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { AddIcon, Button, EmptyState, Page, Reading, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
 import { TripwiresMet } from '../parts/TripwiresMet';
 import { namesOfWorks } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { AnswerSheet } from './AnswerSheet';
 import { DecisionCard } from './DecisionCard';
 import { type DecisionAsked, DecisionSheet } from './DecisionSheet';
@@ -30,14 +31,7 @@ export function DecisionsScreen({ sculpture }: { readonly sculpture?: string | u
   const [answering, setAnswering] = useState<TripwireStanding>();
   if (!planned || !works || !wires) return <Reading />;
   const own = works.find(({ thing }) => thing === sculpture);
-  if (sculpture !== undefined && !own)
-    return (
-      <EmptyState
-        page
-        title={w.sculptures.work.notHere}
-        actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-      />
-    );
+  if (sculpture !== undefined && !own) return <NotHere />;
   const names = namesOfWorks(works, wires.zones);
   const here = planned.decision.filter(({ body }) => sculpture === undefined || body.sculpture === sculpture);
   const hold = here.filter(({ body }) => !body.replacedBy).sort(latestFirst);

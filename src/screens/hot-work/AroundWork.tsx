@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import { type Planned, plannedAll, plannedOf, sculptureRecordOf } from '../../actions';
 import type { SculptureRecord } from '../../engine/record';
-import { w } from '../../words';
-import { EmptyState, LinkButton, Reading } from '../parts';
-import { pathTo, useDesk, useQuestion } from '../shell';
+import { Reading } from '../parts';
+import { useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 
 /** A work and what is planned for it. */
 export interface Around {
@@ -37,14 +37,4 @@ export function AroundThing({ kind, thing, show }: AroundThingProps) {
   if (!all) return <Reading />;
   const found = all[kind].find((each) => each.thing === thing);
   return found ? <AroundWork sculpture={found.body.sculpture} show={show} /> : <NotHere />;
-}
-
-export function NotHere() {
-  return (
-    <EmptyState
-      page
-      title={w.sculptures.work.notHere}
-      actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-    />
-  );
 }

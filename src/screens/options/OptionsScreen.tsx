@@ -4,10 +4,11 @@ import { figuresOf, inOneCurrency, signsOf, speaking } from '../../engine/option
 import type { Reason, Thing } from '../../engine/record';
 import { optionSorts } from '../../engine/trade';
 import { list, sayReason, w } from '../../words';
-import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
+import { AddIcon, Button, EmptyState, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
 import { pathTo, useDesk, useMoney, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { Favourite } from './Favourite';
 import { OptionCard } from './OptionCard';
 import { OptionSheet } from './OptionSheet';
@@ -32,14 +33,7 @@ export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
   const mayWrite = useQuestion(tabs(desk)).mode === 'writing';
   const [open, setOpen] = useState<Thing<'option'> | 'new'>();
   if (record === undefined || !planned) return <Reading />;
-  if (record === null)
-    return (
-      <EmptyState
-        page
-        title={w.sculptures.work.notHere}
-        actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-      />
-    );
+  if (record === null) return <NotHere />;
   const { option: options, quote: quotes } = planned;
   const { number, title } = record.sculpture.body;
   const names = namesHere(options, record);

@@ -1,9 +1,10 @@
 import { plannedOf, sculptureRecordOf } from '../../actions';
 import { treatmentOf } from '../../engine/trade';
 import { w } from '../../words';
-import { EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
+import { LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { standsAt } from './standsAt';
 import './plan.css';
 
@@ -15,14 +16,7 @@ export function PlanOfWorkScreen({ sculpture }: { readonly sculpture: string }) 
   const record = useQuestion(sculptureRecordOf(desk, sculpture));
   const planned = useQuestion(plannedOf(desk, sculpture));
   if (record === undefined || !planned) return <Reading />;
-  if (record === null)
-    return (
-      <EmptyState
-        page
-        title={w.sculptures.work.notHere}
-        actions={<LinkButton to={pathTo.sculptures()}>{w.sculptures.work.back}</LinkButton>}
-      />
-    );
+  if (record === null) return <NotHere />;
   const { body } = record.sculpture;
   const stands = standsAt(planned, sculpture);
   const stripped = record.treatments.filter(

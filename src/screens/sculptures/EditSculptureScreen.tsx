@@ -4,7 +4,7 @@ import type { BodyOf } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Page, Reading } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
-import { NotHere } from './NotHere';
+import { NotHere } from '../shell/NotHere';
 import { bodyFrom, emptyText, SculptureForm, type SculptureText } from './SculptureForm';
 
 const words = w.sculptures.form;

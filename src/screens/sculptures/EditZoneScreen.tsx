@@ -5,7 +5,7 @@ import type { SculptureRecord, Thing } from '../../engine/record';
 import { area, date, w, whole } from '../../words';
 import { Button, Field, FormActs, Notice, Page, Reading } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
-import { NotHere } from './NotHere';
+import { NotHere } from '../shell/NotHere';
 import { PhotosOfZone } from './PhotosOfZone';
 import { SplitZone } from './SplitZone';
 import { ZoneForm } from './ZoneForm';

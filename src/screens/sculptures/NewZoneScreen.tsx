@@ -5,7 +5,7 @@ import { endOf, type SculptureRecord } from '../../engine/record';
 import { w } from '../../words';
 import { Button, FormActs, Page, Reading } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
-import { NotHere } from './NotHere';
+import { NotHere } from '../shell/NotHere';
 import { ZoneForm } from './ZoneForm';
 import { fieldsFrom, newZoneText } from './zoneText';
 

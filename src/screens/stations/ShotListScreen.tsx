@@ -6,11 +6,11 @@ import { LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { LightNow } from './LightNow';
 import { ShotExpected } from './ShotExpected';
 import { ShotRow } from './ShotRow';
 import { shownShot } from './shotText';
-import { WorkMissing } from './WorkMissing';
 import '../parts/lines.css';
 import '../parts/plainTable.css';
 import './stations.css';
@@ -22,7 +22,7 @@ export function ShotListScreen({ sculpture }: { readonly sculpture: string }) {
   const [round, setRound] = useState<string>();
   const list = useQuestion(shotList(useDesk(), sculpture, round));
   if (list === undefined) return <Reading />;
-  if (list === null) return <WorkMissing />;
+  if (list === null) return <NotHere />;
   return <Shots list={list} choose={setRound} />;
 }
 

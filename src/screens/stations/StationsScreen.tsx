@@ -6,10 +6,10 @@ import { w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { Squares } from './Squares';
 import { StationLines } from './StationLines';
 import { StationSheet } from './StationSheet';
-import { WorkMissing } from './WorkMissing';
 import '../parts/lines.css';
 import '../parts/plainTable.css';
 import './stations.css';
@@ -20,7 +20,7 @@ const words = w.stations;
 export function StationsScreen({ sculpture }: { readonly sculpture: string }) {
   const list = useQuestion(shotList(useDesk(), sculpture));
   if (list === undefined) return <Reading />;
-  if (list === null) return <WorkMissing />;
+  if (list === null) return <NotHere />;
   return <Stations list={list} />;
 }
 

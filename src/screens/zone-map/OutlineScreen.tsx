@@ -4,6 +4,7 @@ import { type SculptureRecord, zonesAt } from '../../engine/record';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { DrawingBoard } from './DrawingBoard';
 import './mapTable.css';
 import './zoneMap.css';
@@ -23,7 +24,7 @@ export function OutlineScreen({ sculpture, elevation }: OutlineScreenProps) {
   const map = useQuestion(zoneMapOf(desk, sculpture));
   const draft = useQuestion(mapDraft(desk, elevation));
   if (record === undefined || map === undefined || draft === undefined) return <Reading>{words.reading}</Reading>;
-  if (record === null) return <EmptyState page title={w.sculptures.work.notHere} />;
+  if (record === null) return <NotHere />;
   const side = map.sides.find((one) => one.elevation.thing === elevation);
   if (!side)
     return (

@@ -5,6 +5,7 @@ import { w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { NotHere } from '../shell/NotHere';
 import { MapOfWork } from './MapOfWork';
 import { RunOffList } from './RunOffList';
 import '../parts/plainTable.css';
@@ -25,7 +26,7 @@ export function ZoneMapScreen({ sculpture, elevation }: ZoneMapScreenProps) {
   const record = useQuestion(sculptureRecordOf(desk, sculpture));
   const map = useQuestion(zoneMapOf(desk, sculpture));
   if (record === undefined || map === undefined) return <Reading>{words.reading}</Reading>;
-  if (record === null) return <EmptyState page title={w.sculptures.work.notHere} />;
+  if (record === null) return <NotHere />;
   const { body } = record.sculpture;
   const title = body.title || w.sculptures.untitled;
   return (

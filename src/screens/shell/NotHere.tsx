@@ -1,6 +1,6 @@
 import { w } from '../../words';
 import { EmptyState, LinkButton } from '../parts';
-import { pathTo } from '../shell';
+import { pathTo } from './paths';
 
 /** The address speaks of a thing this device does not have. */
 export function NotHere({ title = w.sculptures.work.notHere }: { readonly title?: string }) {
