@@ -149,7 +149,9 @@ export const table: Readonly<Record<string, Part>> = {
   'engine/weather': { imports: ['engine/record', 'engine/trade'] },
   'engine/care': { imports: ['engine/record', 'engine/trade'] },
   'engine/heat': { imports: ['engine/record', 'engine/trade'] },
-  'engine/campaign': { imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/money'] },
+  'engine/campaign': {
+    imports: ['engine/chance', 'engine/record', 'engine/trade', 'engine/condition', 'engine/money'],
+  },
   'engine/watch': {
     imports: [
       'engine/record',

@@ -1,3 +1,4 @@
+import { median } from '../chance';
 import type { Money } from '../money';
 import { daysBetween, type Reason, type Thing } from '../record';
 import { fewestPrices, outlierFactor, workItemOf } from '../trade';
@@ -88,16 +89,9 @@ const comparedLine = (line: QuantityLine, bids: readonly Thing<'bid'>[]): Compar
     return own ? [{ thing, price: priceOfLine(line, own) }] : [];
   });
   const rates = priced.map(({ price }) => price.rate.value).sort((a, b) => a - b);
-  const median = rates.length < fewestPrices.value ? undefined : middle(rates);
-  const prices = priced.map(({ thing, price }) => [thing, withOddness(price, median)] as const);
-  return { line, median, prices: new Map(prices) };
-};
-
-/** Of a list in order that is not empty. */
-const middle = (ordered: readonly number[]): number => {
-  const half = Math.floor(ordered.length / 2);
-  const upper = ordered[half] as number;
-  return ordered.length % 2 === 1 ? upper : ((ordered[half - 1] as number) + upper) / 2;
+  const middle = rates.length < fewestPrices.value ? undefined : median(rates);
+  const prices = priced.map(({ thing, price }) => [thing, withOddness(price, middle)] as const);
+  return { line, median: middle, prices: new Map(prices) };
 };
 
 const withOddness = (price: PriceOfLine, median: number | undefined) => {

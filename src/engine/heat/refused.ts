@@ -1,4 +1,4 @@
-import type { BodyOf, Reason } from '../record';
+import { type BodyOf, daysBetween, type Reason } from '../record';
 import { alarmRules } from '../trade';
 import { because } from './reasonCodes';
 
@@ -7,7 +7,7 @@ import { because } from './reasonCodes';
 /** The end of the work belongs to the day of the card or to the night after it; two times of a watch are two. */
 export const hotDayRefused = ({ date, workEnded, watchKept }: BodyOf<'hotDay'>): Reason | undefined => {
   if (workEnded) {
-    const days = (Date.parse(workEnded.slice(0, 10)) - Date.parse(date)) / 86_400_000;
+    const days = daysBetween(date, workEnded.slice(0, 10));
     if (days < 0 || days > 1) return because('heat: not of this day');
   }
   if (watchKept && !workEnded) return because('heat: work not ended');

@@ -1,3 +1,4 @@
+import { median } from '../chance';
 import { labOfRgb } from '../colour';
 import type { Reason } from '../record';
 import { coverageNumbers } from './coverageNumbers';
@@ -31,15 +32,11 @@ export const isLeftOut = (r: number, g: number, b: number, L: number): boolean =
   L > coverageNumbers.brightest.value ||
   L < coverageNumbers.darkest.value;
 
-const median = (values: readonly number[]): number => {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length / 2;
-  return ((sorted[Math.ceil(half) - 1] as number) + (sorted[Math.floor(half)] as number)) / 2;
-};
+const sorted = (values: readonly number[]): number[] => [...values].sort((x, y) => x - y);
 
 const middleOf = (of: readonly Middle[]): Middle => ({
-  a: median(of.map(({ a }) => a)),
-  b: median(of.map(({ b }) => b)),
+  a: median(sorted(of.map(({ a }) => a))),
+  b: median(sorted(of.map(({ b }) => b))),
 });
 
 const between = (one: Middle, other: Middle): number => Math.hypot(one.a - other.a, one.b - other.b);

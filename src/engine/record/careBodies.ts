@@ -1,10 +1,11 @@
 import { listOf, maybe, note, number, pattern, positive, text, whole } from './bounds';
 import { day, thingName } from './entry';
 import { moneySchema, personInRole } from './moneyBody';
+import { timeOfDay } from './timeOfDay';
 import { z } from './zod';
 
 /** Time of the day as the clock on the wall said, 24 hours. */
-export const clockTime = pattern(/^([01]\d|2[0-3]):[0-5]\d$/);
+export const clockTime = pattern(timeOfDay);
 
 /** Air and surface before washing or waxing, and what was said to it. Temperatures in degrees Celsius, humidity in percent. */
 export const weatherBody = z.looseObject({

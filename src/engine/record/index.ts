@@ -22,6 +22,7 @@ export { isPlanned, type PlannedBody, type PlannedKind, plannedKinds } from './p
 export type * from './reason';
 export { sameContent, sameEntry } from './sameEntry';
 export type * from './sculptureRecord';
+export { isTimeOfDay } from './timeOfDay';
 export { type EntryToBe, type Undoing, undoingEntries } from './undoing';
 export { vagueDateOrder } from './vagueDateOrder';
 export { holdsWords, type Where, withAnyWords, withWords } from './wordsIn';

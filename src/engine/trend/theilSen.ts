@@ -1,3 +1,4 @@
+import { median } from '../chance';
 import { sharesOfFallingPairs } from './mannKendall';
 
 export interface Point {
@@ -18,13 +19,6 @@ export interface TheilSen {
   /** Slopes there are: pairs at different times. */
   readonly slopes: number;
 }
-
-const median = (sorted: readonly number[]): number => {
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1
-    ? (sorted[half] as number)
-    : ((sorted[half - 1] as number) + (sorted[half] as number)) / 2;
-};
 
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 

@@ -5,6 +5,7 @@ import type { NeedOf } from '../../engine/condition';
 import { isMoney, type Money, sumOf } from '../../engine/money';
 import type { Reason, Thing } from '../../engine/record';
 import { w } from '../../words';
+import { worksNamed } from '../parts/thingNames';
 import { useDesk, useQuestion } from '../shell';
 
 /** All a budget's screen shows. */
@@ -53,9 +54,7 @@ export const useBudget = (year: number, without: readonly string[]): BudgetAtHan
     weighed: weighed && isWeighed(weighed) ? weighed : null,
     refused: weighed && !isWeighed(weighed) ? weighed : null,
     lifts: liftsOf(plan, prices[0]?.each.currency),
-    works: [...works]
-      .map(([thing, body]) => ({ thing, name: `${body.number} ${body.title}`.trim() }))
-      .sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true })),
+    works: worksNamed([...works].map(([thing, body]) => ({ thing, body }))),
     notJudged: need.order.notRanked.filter(({ sculpture }) => !without.includes(sculpture)).length,
     workingOut: need.workingOut > 0,
     workName: (sculpture) => nameOfWork(works.get(sculpture)),

@@ -5,6 +5,7 @@ import { Choice, Field, PhotosHere } from '../parts';
 import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
+import { zoneOptions } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import { plain } from './bidText';
@@ -77,13 +78,7 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
           label={words.zone}
           value={zone}
           onChange={setZone}
-          options={[
-            { value: '', label: words.noZone },
-            ...zonesAt(file.record, file.today).map(({ thing, body }) => ({
-              value: thing,
-              label: w.sculptures.zone.edit(body.letter, body.name),
-            })),
-          ]}
+          options={[{ value: '', label: words.noZone }, ...zoneOptions(zonesAt(file.record, file.today))]}
         />
         <Field
           label={words.m2}

@@ -4,12 +4,13 @@ import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
+import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
 import { ApprovalCards } from './ApprovalCards';
 import { ApprovalSheet } from './ApprovalSheet';
 import { ColourCardSheet } from './ColourCardSheet';
 import { ColourCards } from './ColourCards';
-import { workName } from './names';
+
 import { OfCampaign, type OpenFile } from './OfCampaign';
 import './campaign.css';
 
@@ -33,7 +34,7 @@ function Approvals({ file }: { readonly file: OpenFile }) {
   return (
     <Page
       title={words.title}
-      over={workName(record)}
+      over={workName(record.sculpture)}
       lead={words.lead}
       back={{ to: pathTo.campaign(campaign.thing), label: campaign.body.title }}
       actions={

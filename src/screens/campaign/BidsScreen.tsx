@@ -6,11 +6,12 @@ import { currency as currencyWord, number, w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
+import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
 import { BidCards } from './BidCards';
 import { BidSheet } from './BidSheet';
 import { BidTable } from './BidTable';
-import { workName } from './names';
+
 import { OddPrices } from './OddPrices';
 import { OfCampaign, type OpenFile } from './OfCampaign';
 import { scheduleOf } from './scheduleOf';
@@ -32,7 +33,7 @@ function Bids({ file }: { readonly file: OpenFile }) {
   return (
     <Page
       title={words.title}
-      over={workName(record)}
+      over={workName(record.sculpture)}
       lead={words.lead}
       back={{ to: pathTo.campaign(campaign.thing), label: campaign.body.title }}
       actions={

@@ -7,11 +7,12 @@ import { Button, LinkButton, Notice, Page, Section } from '../parts';
 import { AfterCampaign } from '../parts/AfterCampaign';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
+import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { CampaignFacts } from './CampaignFacts';
 import { CampaignPapers } from './CampaignPapers';
 import { CampaignSheet } from './CampaignSheet';
-import { namesOf, workName } from './names';
+import { namesOf } from './names';
 import { OfCampaign, type OpenFile } from './OfCampaign';
 import { StepLadder } from './StepLadder';
 import './campaign.css';
@@ -35,7 +36,7 @@ function Overview({ file }: { readonly file: OpenFile }) {
   return (
     <Page
       title={body.title}
-      over={workName(record)}
+      over={workName(record.sculpture)}
       back={{ to: pathTo.campaigns(body.sculpture), label: w.campaign.title }}
     >
       {body.givenUp && <Notice title={w.campaign.givenUp(body.givenUp)} />}

@@ -4,11 +4,12 @@ import { campaignStepOf } from '../../engine/trade';
 import { date, w } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { CampaignSheet } from './CampaignSheet';
 import { CausesFirst } from './CausesFirst';
-import { workName } from './names';
+
 import './campaign.css';
 
 const words = w.campaign;
@@ -25,7 +26,7 @@ export function CampaignsScreen({ sculpture }: { readonly sculpture: string }) {
   return (
     <Page
       title={words.title}
-      over={workName(record)}
+      over={workName(record.sculpture)}
       lead={words.lead}
       back={{ to: pathTo.planOfWork(sculpture), label: words.overview.toPlan }}
       actions={

@@ -4,6 +4,7 @@ import { causeOf, causes } from '../../engine/trade';
 import { w } from '../../words';
 import { Choice, Choices, Field } from '../parts';
 import { Select } from '../parts/Select';
+import { zoneOptions } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
@@ -71,10 +72,7 @@ export function CauseSheet({ record, start, onClose }: CauseSheetProps) {
       <Choices
         label={words.where}
         hint={words.whereHint}
-        options={zonesAt(record, desk.today()).map(({ thing, body }) => ({
-          value: thing,
-          label: w.sculptures.zone.edit(body.letter, body.name),
-        }))}
+        options={zoneOptions(zonesAt(record, desk.today()))}
         values={zones}
         onChange={setZones}
       />

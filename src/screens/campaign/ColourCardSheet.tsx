@@ -7,6 +7,7 @@ import { Choices, Field, PhotosHere } from '../parts';
 import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
+import { zoneOptions } from '../parts/thingNames';
 import { useDesk, useQuestion } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import type { OpenFile } from './OfCampaign';
@@ -77,10 +78,7 @@ export function ColourCardSheet({ file, card, onClose }: ColourCardSheetProps) {
       />
       <Choices
         label={words.zones}
-        options={zonesAt(file.record, file.today).map(({ thing, body }) => ({
-          value: thing,
-          label: w.sculptures.zone.edit(body.letter, body.name),
-        }))}
+        options={zoneOptions(zonesAt(file.record, file.today))}
         values={zones}
         onChange={setZones}
       />

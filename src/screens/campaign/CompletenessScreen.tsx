@@ -4,8 +4,9 @@ import { type PaperOf, paperItems } from '../../engine/trade';
 import { w } from '../../words';
 import { EmptyState, Page } from '../parts';
 import { Select } from '../parts/Select';
+import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
-import { workName } from './names';
+
 import { OfCampaign, type OpenFile } from './OfCampaign';
 import { PaperCheck } from './PaperCheck';
 import './campaign.css';
@@ -26,7 +27,7 @@ function Paper({ file, of }: { readonly file: OpenFile; readonly of: PaperOf }) 
   return (
     <Page
       title={words.titles[of]}
-      over={workName(record)}
+      over={workName(record.sculpture)}
       lead={words.leads[of]}
       back={{ to: pathTo.campaign(campaign.thing), label: campaign.body.title }}
     >

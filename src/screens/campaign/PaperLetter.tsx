@@ -2,7 +2,8 @@ import type { PaperItem, PaperOf } from '../../engine/trade';
 import { date, w } from '../../words';
 import { BackIcon, Button, Notice } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { workName } from './names';
+import { workName } from '../parts/thingNames';
+
 import type { OpenFile } from './OfCampaign';
 
 const words = w.campaign.papers;
@@ -40,7 +41,7 @@ export function PaperLetter({ file, of, to, missing, sent, refused, onSent, onBa
         <article className="card stack paper-letter" aria-label={words.toLetter}>
           <p>{date(today)}</p>
           <p>{to ? letter.to(to) : letter.toWhom}</p>
-          <p className="strong">{letter.about(workName(record), campaign.body.title)}</p>
+          <p className="strong">{letter.about(workName(record.sculpture), campaign.body.title)}</p>
           <p>{letter[of]}</p>
           <ol>
             {missing.map(({ id, name, means }) => (

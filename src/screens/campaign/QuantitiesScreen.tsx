@@ -5,11 +5,12 @@ import { date, figure, share, w } from '../../words';
 import { AddIcon, Button, EmptyState, Notice, Page } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
+import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
 import { LineSheet } from './LineSheet';
 import { surfaceOf } from './lineWords';
 import { MakeLinesSheet } from './MakeLinesSheet';
-import { namesOf, workName } from './names';
+import { namesOf } from './names';
 import { OfCampaign, type OpenFile } from './OfCampaign';
 import { QuantityTable } from './QuantityTable';
 import { scheduleOf } from './scheduleOf';
@@ -36,7 +37,7 @@ function Schedule({ file }: { readonly file: OpenFile }) {
   return (
     <Page
       title={words.title}
-      over={workName(record)}
+      over={workName(record.sculpture)}
       lead={words.lead}
       back={{ to: pathTo.campaign(campaign.thing), label: campaign.body.title }}
       actions={

@@ -2,9 +2,6 @@ import type { CampaignFile } from '../../engine/campaign';
 import type { SculptureRecord } from '../../engine/record';
 import type { NameOfThing } from '../../words';
 
-/** "SW-02 Half-Tide Stair". */
-export const workName = ({ sculpture: { body } }: SculptureRecord): string => `${body.number} ${body.title}`.trim();
-
 /** Letters of zones, in walking order: "A, C". */
 export const lettersOf = (record: SculptureRecord, zones: readonly string[]): string =>
   record.zones

@@ -1,4 +1,5 @@
 import type { Thing } from '../../engine/record';
+import { isTimeOfDay } from '../../engine/record';
 import { w } from '../../words';
 import { Choice, Field } from '../parts';
 import { Fold } from '../parts/Fold';
@@ -93,12 +94,10 @@ export function AirEntry({ draft, onChange, tins, tin, onTin, last, earlier, onE
             value={earlier.time}
             onChange={(time) => onEarlier({ ...earlier, time })}
             maxLength={5}
-            error={earlier.time !== '' && !isTime(earlier.time) ? words.timeWrong : undefined}
+            error={earlier.time !== '' && !isTimeOfDay(earlier.time) ? words.timeWrong : undefined}
           />
         </div>
       </Fold>
     </div>
   );
 }
-
-export const isTime = (text: string): boolean => /^([01]\d|2[0-3]):[0-5]\d$/.test(text);

@@ -1,14 +1,16 @@
 import { useState } from 'react';
 import { addPlanned } from '../../actions';
 import type { BodyOf } from '../../engine/record';
+import { isTimeOfDay } from '../../engine/record';
 import { cautionsAt } from '../../engine/trade';
 import { gateOf } from '../../engine/weather';
 import { date, w } from '../../words';
 import { Button, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { Fold } from '../parts/Fold';
+import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk } from '../shell';
 import { NotHere } from '../shell/NotHere';
-import { AirEntry, isTime } from './AirEntry';
+import { AirEntry } from './AirEntry';
 import { emptyAir, readingOf } from './airDraft';
 import { type CareOf, coatingsInStore, readingsOf, useCareOf, usualTin } from './careOfWork';
 import { ForbiddenHere } from './ForbiddenHere';
@@ -44,7 +46,7 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
   const [written, setWritten] = useState<string>();
   const { run, refused, busy } = useDeed();
   const day = earlier.day || today;
-  const time = isTime(earlier.time) ? earlier.time : desk.now().slice(11, 16);
+  const time = isTimeOfDay(earlier.time) ? earlier.time : desk.now().slice(11, 16);
   const reading = readingOf(draft, time);
   const product = products.find(({ thing }) => thing === tin)?.body;
   const own = product && draft.before !== 'wash' ? { ...product, product: product.name } : {};
@@ -73,7 +75,7 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.planOfWork(sculpture), label: w.plan.ofWork.title }}
       actions={

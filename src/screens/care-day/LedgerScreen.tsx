@@ -5,6 +5,7 @@ import { sayReason, w } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { FigureText } from '../parts/FigureText';
 import { PrintRow } from '../parts/PrintRow';
+import { workName } from '../parts/thingNames';
 import { whenDone, whereDone, whoDid } from '../parts/treatmentText';
 import { pathTo } from '../shell';
 import { NotHere } from '../shell/NotHere';
@@ -28,7 +29,7 @@ function Ledger({ record }: { readonly record: SculptureRecord }) {
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.planOfWork(sculpture), label: w.plan.ofWork.title }}
     >

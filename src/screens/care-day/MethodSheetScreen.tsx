@@ -5,6 +5,7 @@ import { methodOf } from '../../engine/trade';
 import { date, w } from '../../words';
 import { Button, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
+import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { useCareOf } from './careOfWork';
@@ -25,7 +26,7 @@ export function MethodSheetScreen({ sculpture }: { readonly sculpture: string })
     <Page
       narrow
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.careDay(sculpture), label: w.careDay.title }}
       actions={

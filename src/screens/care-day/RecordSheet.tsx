@@ -6,6 +6,7 @@ import { sortOfProduct, treatmentOf } from '../../engine/trade';
 import { date, list, w } from '../../words';
 import { Button, Choice, Choices, Field, Notice, Sheet } from '../parts';
 import { HoursEntry } from '../parts/HoursEntry';
+import { zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk } from '../shell';
 import { draftOfDay, fieldsOfDay, kindsOfDay, type RecordDraft, wrongWith } from './recordDraft';
 
@@ -93,10 +94,7 @@ export function RecordSheet({ record, products, reading, day, tin, kind, onClose
         <Choices
           label={w.logbook.zones}
           size="round"
-          options={living.map(({ thing, body }) => ({
-            value: thing,
-            label: w.sculptures.zone.edit(body.letter, body.name),
-          }))}
+          options={zoneOptions(living)}
           values={draft.zones}
           onChange={set('zones')}
           error={tried && wrong.has('zones') ? w.logbook.zonesMissing : undefined}

@@ -4,6 +4,7 @@ import { date, list, money, number, w } from '../../words';
 import { Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { type CareOf, readingsOf, useCareOf } from './careOfWork';
@@ -39,7 +40,7 @@ function SeasonOf({ care: { record, planned, products } }: { readonly care: Care
   return (
     <Page
       title={`${words.title} ${year}`}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.planOfWork(sculpture), label: w.plan.ofWork.title }}
     >

@@ -6,6 +6,7 @@ import { w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { LongList } from '../parts/LongList';
 import { PrintRow } from '../parts/PrintRow';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { AgreedColours } from './AgreedColours';
@@ -59,7 +60,7 @@ function Colours({ record, readings, agreed, sentinels }: ColoursProps) {
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.sculpture(thing), label: body.title || w.sculptures.untitled }}
       actions={

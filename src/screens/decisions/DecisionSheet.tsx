@@ -15,6 +15,7 @@ import { Choices, Field, Notice, Sheet, SheetActs } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
+import { zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
 import { type DecisionText, decisionBody, decisionText, newDecision } from './decisionDraft';
 import { evidenceOf } from './evidenceOf';
@@ -193,9 +194,7 @@ function FromRecord({ text, tried, onChange }: FromRecordProps) {
   const desk = useDesk();
   const insights = useQuestion(insightsOf(desk, text.work));
   const thoughts = useQuestion(interpretationsOf(desk, text.work));
-  const zones = (insights?.record.zones ?? [])
-    .filter((zone) => endOf(zone) === undefined)
-    .map(({ thing, body }) => ({ value: thing, label: w.sculptures.zone.edit(body.letter, body.name) }));
+  const zones = zoneOptions((insights?.record.zones ?? []).filter((zone) => endOf(zone) === undefined));
   const names = new Map(zones.map(({ value, label }) => [value, label]));
   const sentences = insights
     ? evidenceOf(insights, thoughts ?? [], (zone) => names.get(zone) ?? w.decisions.zoneGone)

@@ -7,7 +7,7 @@ import { AddIcon, Button, EmptyState, Page, Reading, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
 import { TripwiresMet } from '../parts/TripwiresMet';
-import { namesOfWorks } from '../parts/thingNames';
+import { namesOfWorks, workName } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { AnswerSheet } from './AnswerSheet';
@@ -52,7 +52,7 @@ export function DecisionsScreen({ sculpture }: { readonly sculpture?: string | u
   return (
     <Page
       title={words.title}
-      over={own && `${own.body.number} ${own.body.title}`.trim()}
+      over={own && workName(own)}
       lead={words.lead}
       back={
         own

@@ -5,6 +5,7 @@ import type { Thing } from '../../engine/record';
 import { date, money, number, sayReason, w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
+import { worksNamed } from '../parts/thingNames';
 import { pathTo, useDesk, useMoney, useQuestion } from '../shell';
 import { FundLines } from './FundLines';
 import { FundSheet } from './FundSheet';
@@ -12,7 +13,6 @@ import { figuresOf, giftsOf, isFigures } from './fundFigures';
 import { GiftSheet } from './GiftSheet';
 import { GiftsByState } from './GiftsByState';
 import { WhenMet } from './WhenMet';
-import { worksNamed } from './worksNamed';
 import '../parts/plainTable.css';
 import './funds.css';
 

@@ -5,11 +5,11 @@ import { moneyTyped, number, w } from '../../words';
 import { Field, Tick } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
+import type { WorkNamed } from '../parts/thingNames';
 import { useDesk, useMoney } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import { amountOrNone, readLines } from './fundTyped';
 import { LinesEntry, type LineTyped } from './LinesEntry';
-import type { WorkNamed } from './worksNamed';
 
 const words = w.funds.sheet;
 

@@ -4,10 +4,10 @@ import { type Planned, plannedAll, sculptureList, tabs } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { date, money, sayReason, w } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Reading } from '../parts';
+import { type WorkNamed, worksNamed } from '../parts/thingNames';
 import { pathTo, useDesk, useMoney, useQuestion } from '../shell';
 import { FundSheet } from './FundSheet';
 import { figuresOf, giftsOf, isFigures } from './fundFigures';
-import { type WorkNamed, worksNamed } from './worksNamed';
 import '../parts/lines.css';
 import './funds.css';
 

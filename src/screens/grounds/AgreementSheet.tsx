@@ -3,15 +3,11 @@ import type { BodyOf, Thing } from '../../engine/record';
 import { groundsTopicOf, groundsTopics } from '../../engine/trade';
 import { w } from '../../words';
 import { Button, Choice, Choices, Field } from '../parts';
+import type { WorkNamed } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.grounds;
-
-export interface WorkNamed {
-  readonly thing: string;
-  readonly name: string;
-}
 
 interface AgreementSheetProps {
   readonly works: readonly WorkNamed[];

@@ -5,8 +5,9 @@ import { groundsTopicOf, groundsTopics } from '../../engine/trade';
 import { date, list, w } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
+import { type WorkNamed, worksNamed } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
-import { AgreementSheet, type WorkNamed } from './AgreementSheet';
+import { AgreementSheet } from './AgreementSheet';
 
 const words = w.grounds;
 
@@ -23,9 +24,7 @@ export function GroundsScreen() {
         <Reading />
       </Page>
     );
-  const works = rows
-    .map(({ thing, body }) => ({ thing, name: `${body.number} ${body.title}`.trim() }))
-    .sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }));
+  const works = worksNamed(rows);
   const today = desk.today();
   const order = groundsTopics.map(({ id }) => id);
   const all = [...planned.groundsAgreement].sort(

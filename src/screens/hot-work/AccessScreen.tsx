@@ -8,6 +8,7 @@ import { list, money, number, share, w } from '../../words';
 import { Button, EmptyState, Notice, Page, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { AccessForm } from './AccessForm';
 import { type Around, AroundWork } from './AroundWork';
@@ -32,7 +33,7 @@ function Access({ around }: { readonly around: Around }) {
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.sculpture(thing), label: body.title || w.sculptures.untitled }}
       actions={

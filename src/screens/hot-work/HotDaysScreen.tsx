@@ -6,6 +6,7 @@ import { hotWorkRules } from '../../engine/trade';
 import { date, number, w } from '../../words';
 import { AddIcon, Button, EmptyState, Notice, OnIcon, Page } from '../parts';
 import { Fold } from '../parts/Fold';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { type Around, AroundThing } from './AroundWork';
 import { HotDaySheet } from './HotDaySheet';
@@ -40,7 +41,7 @@ function Days({ campaign, around }: { readonly campaign: string; readonly around
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.campaign(campaign), label: words.back }}
       actions={

@@ -5,6 +5,7 @@ import { beddings } from '../../engine/trade';
 import { date, w } from '../../words';
 import { Button, EmptyState, LinkButton, Notice, Page, PhotosHere } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { type Around, AroundWork } from './AroundWork';
 import { HeatTalk } from './HeatTalk';
@@ -29,7 +30,7 @@ function Inserts({ around }: { readonly around: Around }) {
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.sculpture(thing), label: body.title || w.sculptures.untitled }}
     >

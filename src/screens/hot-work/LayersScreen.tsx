@@ -6,6 +6,7 @@ import { w } from '../../words';
 import { AddIcon, Button, EmptyState, Notice, Page } from '../parts';
 import { LongList } from '../parts/LongList';
 import { PrintRow } from '../parts/PrintRow';
+import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { type Around, AroundThing } from './AroundWork';
 import { LayerLines } from './LayerLines';
@@ -46,7 +47,7 @@ function Layers({ campaign, around }: { readonly campaign: string; readonly arou
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.campaign(campaign), label: words.back }}
     >

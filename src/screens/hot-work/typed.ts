@@ -1,3 +1,4 @@
+import { isTimeOfDay } from '../../engine/record';
 import { typedNumber } from '../../words';
 
 /** Degrees, below nought too; undefined where it is no number. */
@@ -16,7 +17,7 @@ export const typedTime = (text: string): string | undefined => {
   const found = /^(\d{1,2})[:.h ]?(\d{2})$/.exec(text.trim());
   if (!found) return undefined;
   const time = `${found[1]?.padStart(2, '0')}:${found[2]}`;
-  return /^([01]\d|2[0-3]):[0-5]\d$/.test(time) ? time : undefined;
+  return isTimeOfDay(time) ? time : undefined;
 };
 
 /** The time of the day in an instant, where it was said. */

@@ -7,6 +7,7 @@ import { Choice, Choices, Field, Notice, PhotosHere, Sheet, SheetActs } from '..
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { peopleKept, peopleWhole } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
+import { workName, zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk } from '../shell';
 import { type IncidentText, incidentText, timeRight } from './incidentText';
 
@@ -118,20 +119,12 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
           { value: '', label: words.noWork },
           ...works.map(({ sculpture }) => ({
             value: sculpture.thing,
-            label: `${sculpture.body.number} ${sculpture.body.title}`.trim(),
+            label: workName(sculpture),
           })),
         ]}
       />
       {work && work.zones.length > 0 && (
-        <Choices
-          label={words.zones}
-          options={work.zones.map(({ thing, body }) => ({
-            value: thing,
-            label: w.sculptures.zone.edit(body.letter, body.name),
-          }))}
-          values={text.zones}
-          onChange={set('zones')}
-        />
+        <Choices label={words.zones} options={zoneOptions(work.zones)} values={text.zones} onChange={set('zones')} />
       )}
       <Field
         label={words.day}

@@ -4,6 +4,7 @@ import type { Thing } from '../../engine/record';
 import { incidentSortOf } from '../../engine/trade';
 import { date, w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Page, Reading, Section, StopIcon } from '../parts';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { CloseIncidentSheet } from './CloseIncidentSheet';
 import { IncidentSheet } from './IncidentSheet';
@@ -94,7 +95,7 @@ interface IncidentCardProps {
 function IncidentCard({ incident, work, onOpen }: IncidentCardProps) {
   const { body } = incident;
   const letters = work?.zones.filter(({ thing }) => body.zones?.includes(thing)).map((zone) => zone.body.letter) ?? [];
-  const where = work ? `${work.sculpture.body.number} ${work.sculpture.body.title}`.trim() : words.noWork;
+  const where = work ? workName(work.sculpture) : words.noWork;
   const danger = body.danger !== 'none' && !body.closed;
   const told = (body.told ?? []).map(({ role, name }) => (name ? `${role}, ${name}` : role));
   return (

@@ -1,4 +1,4 @@
-import type { BodyOf } from '../../engine/record';
+import { type BodyOf, isTimeOfDay } from '../../engine/record';
 import type { PersonSaid } from '../parts/peopleSaid';
 
 type Body = BodyOf<'incident'>;
@@ -33,4 +33,4 @@ export const incidentText = (body: Body | undefined, today: string): IncidentTex
 });
 
 /** 24 hours, or nothing. */
-export const timeRight = (time: string): boolean => time.trim() === '' || /^([01]\d|2[0-3]):[0-5]\d$/.test(time.trim());
+export const timeRight = (time: string): boolean => time.trim() === '' || isTimeOfDay(time.trim());

@@ -5,6 +5,7 @@ import { treatmentOf, treatments } from '../../engine/trade';
 import { w } from '../../words';
 import { Button, Choice, Choices, Field, Notice, Sheet, Tick } from '../parts';
 import { Fold } from '../parts/Fold';
+import { zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk, useMoney, useQuestion } from '../shell';
 import { AboutEntry } from './AboutEntry';
 import { type EntryFault, type EntryText, entryFields, entryTextOf, faultsIn, newEntry } from './entryText';
@@ -125,10 +126,7 @@ export function EntrySheet({ record, planned, entry, onClose }: EntrySheetProps)
       {!text.whole && (
         <Choices
           label={words.zones}
-          options={living.map(({ thing, body }) => ({
-            value: thing,
-            label: w.sculptures.zone.edit(body.letter, body.name),
-          }))}
+          options={zoneOptions(living)}
           values={text.zones}
           onChange={set('zones')}
           error={shown.has('zones') ? words.zonesMissing : undefined}

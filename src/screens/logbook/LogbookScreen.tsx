@@ -3,6 +3,7 @@ import { type Planned, plannedOf, sculptureRecordOf } from '../../actions';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Page, Reading, Tick } from '../parts';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { EntrySheet } from './EntrySheet';
@@ -31,7 +32,7 @@ function Logbook({ record, planned }: { readonly record: SculptureRecord; readon
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={words.lead}
       back={{ to: pathTo.sculpture(thing), label: body.title || w.sculptures.untitled }}
       actions={

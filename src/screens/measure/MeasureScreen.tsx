@@ -1,6 +1,7 @@
 import { type Measuring, measuringOf, photoUrl, setMeasuringPlace, tabs } from '../../actions';
 import { date, w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { largestTraced } from './largestTraced';
 import { Overview } from './Overview';
@@ -50,7 +51,7 @@ function OnPhoto({ at, about }: { readonly at: Measuring; readonly about: string
   const alt = words.photoOf(name, day && date(day));
   const onPlace = (patch: Parameters<typeof setMeasuringPlace>[3]) => void setMeasuringPlace(desk, photo, about, patch);
   const stop = () => onPlace({ open: undefined });
-  const over = `${sculpture.body.number} ${sculpture.body.title}`.trim();
+  const over = workName(sculpture);
   const open = fixed || url === null || size === null ? undefined : place.open;
   if (open === 'part' && size)
     return (

@@ -4,6 +4,7 @@ import type { BodyOf, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Choice, Field, Notice, PhotosHere } from '../parts';
 import { Select } from '../parts/Select';
+import { workName } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
@@ -81,7 +82,7 @@ export function MoveSheet({ works, move, onClose }: MoveSheetProps) {
             { value: none, label: '–' },
             ...works.map(({ sculpture }) => ({
               value: sculpture.thing,
-              label: `${sculpture.body.number} ${sculpture.body.title}`.trim(),
+              label: workName(sculpture),
             })),
           ]}
         />

@@ -6,7 +6,7 @@ import { isAway, roundsOfMove } from '../../engine/year';
 import { date, w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { roundName } from '../parts/thingNames';
+import { roundName, workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { MoveSheet } from './MoveSheet';
 
@@ -81,7 +81,7 @@ function MoveCard({ move, work, today, onEdit }: MoveCardProps) {
   const { body } = move;
   const away = isAway(move, today);
   const late = away && body.backDue !== undefined && body.backDue < today;
-  const name = work ? `${work.sculpture.body.number} ${work.sculpture.body.title}`.trim() : body.sculpture;
+  const name = work ? workName(work.sculpture) : body.sculpture;
   return (
     <>
       <h2>{name}</h2>

@@ -6,6 +6,7 @@ import { optionSortOf, optionSorts } from '../../engine/trade';
 import { type NameOfThing, w } from '../../words';
 import { AddIcon, Button, Choice, Choices, Field, Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
+import { zoneOptions } from '../parts/thingNames';
 import { useMoney } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import { CostLine } from './CostLine';
@@ -85,10 +86,7 @@ export function OptionSheet({ sculpture, option, known, onClose }: OptionSheetPr
             <Choices
               label={words.some}
               labelUnseen
-              options={living.map(({ thing, body }) => ({
-                value: thing,
-                label: w.sculptures.zone.edit(body.letter, body.name),
-              }))}
+              options={zoneOptions(living)}
               values={text.zones}
               onChange={set('zones')}
               error={faults.zones}

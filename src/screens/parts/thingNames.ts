@@ -26,12 +26,38 @@ export const thingNames = (
   return (thing) => names.get(thing);
 };
 
+interface Titled {
+  readonly body: { readonly number: string; readonly title: string };
+}
+
+interface NumberedWork extends Titled {
+  readonly thing: string;
+}
+
+/** "SW-02 Half-Tide Stair". */
+export const workName = ({ body }: Titled): string => `${body.number} ${body.title}`.trim();
+
+export interface WorkNamed {
+  readonly thing: string;
+  readonly name: string;
+}
+
+/** Works by number, as they are called in a list. */
+export const worksNamed = (works: readonly NumberedWork[]): readonly WorkNamed[] =>
+  works
+    .map((work) => ({ thing: work.thing, name: workName(work) }))
+    .sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }));
+
+/** Zones to choose from, by letter and name. */
+export const zoneOptions = (zones: readonly Thing<'zone'>[]) =>
+  zones.map(({ thing, body }) => ({ value: thing, label: w.sculptures.zone.edit(body.letter, body.name) }));
+
 /** Number and title of a work, letter and name of a zone, over the whole collection. */
 export const namesOfWorks = (
-  works: readonly { readonly thing: string; readonly body: { readonly number: string; readonly title: string } }[],
+  works: readonly NumberedWork[],
   zones: ReadonlyMap<string, Thing<'zone'>['body']>,
 ): NameOfThing => {
-  const titles = new Map(works.map(({ thing, body }) => [thing, `${body.number} ${body.title}`.trim()]));
+  const titles = new Map(works.map((work) => [work.thing, workName(work)]));
   return (thing) => {
     const zone = zones.get(thing);
     return zone ? w.thenAndNow.zoneNamed(zone.letter, zone.name) : titles.get(thing);

@@ -3,6 +3,7 @@ import { treatmentOf } from '../../engine/trade';
 import { w } from '../../words';
 import { LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { standsAt } from './standsAt';
@@ -26,7 +27,7 @@ export function PlanOfWorkScreen({ sculpture }: { readonly sculpture: string }) 
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       back={{ to: pathTo.plan(), label: w.plan.title }}
       actions={
         <LinkButton to={pathTo.sculpture(sculpture)} size="round">

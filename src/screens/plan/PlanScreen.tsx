@@ -2,6 +2,7 @@ import { plannedAll, sculptureList } from '../../actions';
 import { currency as inWords, w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { Now } from './Now';
 import { standsAt } from './standsAt';
@@ -37,7 +38,7 @@ export function PlanScreen() {
             <LinkLines
               rows={works.map(({ thing, body }) => ({
                 to: pathTo.planOfWork(thing),
-                name: `${body.number} ${body.title}`.trim(),
+                name: workName({ body }),
                 what: standsAt(planned, thing) ?? words.noPlan,
               }))}
             />

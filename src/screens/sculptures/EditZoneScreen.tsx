@@ -4,6 +4,7 @@ import { editZone, removeZone, sculptureRecordOf } from '../../actions';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { area, date, w, whole } from '../../words';
 import { Button, Field, FormActs, Notice, Page, Reading } from '../parts';
+import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { PhotosOfZone } from './PhotosOfZone';
@@ -56,7 +57,7 @@ function EditZone({
   return (
     <Page
       title={words.editTitle(body.letter, body.name)}
-      over={`${record.sculpture.body.number} ${record.sculpture.body.title}`.trim()}
+      over={workName(record.sculpture)}
       back={{ to: pathTo.zones(sculpture), label: words.title }}
     >
       <ZoneForm

@@ -6,6 +6,7 @@ import { sayReason, typedNumber, w } from '../../words';
 import { Choice, Field, Notice, Reading, Sheet, SheetActs } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
+import { zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
 import { useMoney } from '../shell/useMoney';
 
@@ -67,10 +68,7 @@ function Entry({ record, insert, worth, onClose }: EntryProps) {
       ? run(() => editInsert(desk, insert.thing, fields, read), done(words.saved))
       : run(() => addInsert(desk, record.sculpture.thing, fields, read ?? undefined), done(words.saved));
   };
-  const zoneOptions = [
-    { value: '', label: words.zoneNone },
-    ...record.zones.map(({ thing, body }) => ({ value: thing, label: w.sculptures.zone.edit(body.letter, body.name) })),
-  ];
+  const zoneChoice = [{ value: '', label: words.zoneNone }, ...zoneOptions(record.zones)];
   return (
     <Sheet
       open
@@ -112,7 +110,7 @@ function Entry({ record, insert, worth, onClose }: EntryProps) {
         value={removable}
         onChange={setRemovable}
       />
-      {record.zones.length > 0 && <Select label={words.zone} value={zone} onChange={setZone} options={zoneOptions} />}
+      {record.zones.length > 0 && <Select label={words.zone} value={zone} onChange={setZone} options={zoneChoice} />}
       <MoneyField
         label={words.value}
         hint={words.valueHint}

@@ -4,6 +4,7 @@ import { addZone, sculptureRecordOf } from '../../actions';
 import { endOf, type SculptureRecord } from '../../engine/record';
 import { w } from '../../words';
 import { Button, FormActs, Page, Reading } from '../parts';
+import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { ZoneForm } from './ZoneForm';
@@ -42,11 +43,7 @@ function NewZone({ record }: { readonly record: SculptureRecord }) {
     );
   };
   return (
-    <Page
-      title={words.newTitle}
-      over={`${body.number} ${body.title}`.trim()}
-      back={{ to: pathTo.zones(sculpture), label: words.title }}
-    >
+    <Page title={words.newTitle} over={workName({ body })} back={{ to: pathTo.zones(sculpture), label: words.title }}>
       <ZoneForm text={text} onChange={setText} tried={tried} refused={refused} onSubmit={() => add(false)}>
         <FormActs>
           <Button size="round" disabled={busy} onClick={() => add(true)}>

@@ -4,6 +4,7 @@ import { orderZones, sculptureRecordOf } from '../../actions';
 import { endOf, type SculptureRecord, type Thing } from '../../engine/record';
 import { area, date, share, w, whole } from '../../words';
 import { AddIcon, Button, DownIcon, EmptyState, LinkButton, Notice, Page, Reading, Section, UpIcon } from '../parts';
+import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { areaToday } from './areaToday';
@@ -27,7 +28,7 @@ export function ZonesScreen({ sculpture }: { readonly sculpture: string }) {
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={living.length > 1 ? words.lead : undefined}
       back={{ to: pathTo.sculpture(sculpture), label: body.title || w.sculptures.untitled }}
       actions={

@@ -3,6 +3,7 @@ import { type CardsOfWork, cardsToPrint, setSetting, settings } from '../../acti
 import { w } from '../../words';
 import { Button, Choice, Choices, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { Fold } from '../parts/Fold';
+import { workName } from '../parts/thingNames';
 import '../parts/plainTable.css';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { Card, type CardProps } from './Card';
@@ -60,7 +61,7 @@ function Cards({ works, back, all }: CardsProps) {
   return (
     <Page
       title={words.title}
-      over={works.length === 1 && only ? nameOf(only) : undefined}
+      over={works.length === 1 && only ? workName(only.sculpture) : undefined}
       lead={words.lead}
       back={back}
       actions={
@@ -94,7 +95,7 @@ function Cards({ works, back, all }: CardsProps) {
             <Choices
               label={words.works}
               labelUnseen
-              options={works.map((work) => ({ value: work.sculpture.thing, label: nameOf(work) }))}
+              options={works.map((work) => ({ value: work.sculpture.thing, label: workName(work.sculpture) }))}
               values={chosen.map(({ sculpture }) => sculpture.thing)}
               onChange={(kept) =>
                 setLeftOut(works.map(({ sculpture }) => sculpture.thing).filter((thing) => !kept.includes(thing)))
@@ -168,5 +169,3 @@ const inSheets = (cards: readonly CardToPrint[]): CardToPrint[][] =>
   Array.from({ length: Math.ceil(cards.length / cardsOnSheet) }, (_, i) =>
     cards.slice(i * cardsOnSheet, (i + 1) * cardsOnSheet),
   );
-
-const nameOf = ({ sculpture: { body } }: CardsOfWork): string => `${body.number} ${body.title}`.trim();

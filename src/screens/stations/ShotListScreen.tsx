@@ -5,6 +5,7 @@ import { date, w, whole } from '../../words';
 import { LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
+import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { LightNow } from './LightNow';
@@ -38,7 +39,7 @@ function Shots({ list, choose }: ShotsProps) {
   const ended = round?.body.ended;
   const wanted = list.shots.filter(({ of }) => of !== 'zone');
   const there = wanted.filter(({ photos }) => photos.length > 0).length;
-  const work = `${body.number} ${body.title}`.trim();
+  const work = workName({ body });
   return (
     <Page
       title={words.title}

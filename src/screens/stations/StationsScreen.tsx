@@ -5,6 +5,7 @@ import { sides } from '../../engine/trade';
 import { w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
+import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { Squares } from './Squares';
@@ -31,7 +32,7 @@ function Stations({ list }: { readonly list: ShotList }) {
   return (
     <Page
       title={words.title}
-      over={`${body.number} ${body.title}`.trim()}
+      over={workName({ body })}
       lead={stations.length > 0 ? words.lead : undefined}
       back={{ to: pathTo.sculpture(thing), label: body.title || w.sculptures.untitled }}
       actions={

@@ -4,9 +4,9 @@ import type { OrderOfVisits } from '../../engine/year';
 import { number, sayReason, typedNumber, w } from '../../words';
 import { Button, CameraIcon, Field, FileButton, Notice, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
+import { workName } from '../parts/thingNames';
 import { say, useDeed, useDesk } from '../shell';
 import { keepSite } from './keepSite';
-import { workName } from './yearRows';
 
 const words = w.year.sitePlan;
 const widest = 100_000;

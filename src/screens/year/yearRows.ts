@@ -11,6 +11,7 @@ import {
   type WorkFacts,
   type WorkTime,
 } from '../../engine/year';
+import { workName } from '../parts/thingNames';
 
 /** One work in the plan of a year: what she said of it, or what is proposed. */
 export interface YearRow {
@@ -26,8 +27,6 @@ export interface YearRow {
 }
 
 export const yearOf = (day: string): number => Number(day.slice(0, 4));
-
-export const workName = ({ body }: Thing<'sculpture'>): string => `${body.number} ${body.title}`.trim();
 
 /** A proposal as a row of a plan. */
 export const asRow = ({ work, survey, waxes, lift }: Proposal): Row => ({
