@@ -22,6 +22,25 @@ const pagePolicy = [
   'trusted-types own-workers',
 ].join('; ');
 
+/** The page's script asks for the app when it knows the language: the browser is told beforehand, so that nobody waits for that. */
+const appAhead: Plugin = {
+  name: 'app-ahead',
+  apply: 'build',
+  transformIndexHtml: (_, { bundle }) =>
+    Object.values(bundle ?? {}).flatMap((piece) => {
+      if (piece.type !== 'chunk' || piece.name !== 'start') return [];
+      const styles = [...(piece.viteMetadata?.importedCss ?? [])];
+      return [
+        ...styles.map((file) => ({
+          tag: 'link',
+          injectTo: 'head' as const,
+          attrs: { rel: 'stylesheet', href: `./${file}` },
+        })),
+        { tag: 'link', injectTo: 'head' as const, attrs: { rel: 'modulepreload', href: `./${piece.fileName}` } },
+      ];
+    }),
+};
+
 const strictPage: Plugin = {
   name: 'strict-page',
   apply: 'build',
@@ -69,7 +88,14 @@ export default defineConfig({
           { find: /^use-sync-external-store\/shim\/index\.js$/, replacement: 'react' },
         ],
   },
-  plugins: [react(), packed('survey.schema.json'), shortImports(), strictPage, process.env.VITEST ? [] : serviceWorker],
+  plugins: [
+    react(),
+    packed('survey.schema.json'),
+    shortImports(),
+    strictPage,
+    appAhead,
+    process.env.VITEST ? [] : serviceWorker,
+  ],
   build: {
     // iPadOS 17, Chrome 121, Firefox 126: what the storage and file features need.
     target: ['safari17', 'chrome121', 'firefox126'],
@@ -88,7 +114,7 @@ export default defineConfig({
       },
       output: {
         // Some two thousand imports name these files: with their own names in them they would take 30 kB more of the tablet.
-        chunkFileNames: 'assets/[hash:7].js',
+        chunkFileNames: ({ name }) => (name === 'start' ? 'assets/start-[hash].js' : 'assets/[hash:7].js'),
         hashCharacters: 'base36',
         entryFileNames: ({ name }) =>
           ['figures', 'photos', 'pixels', 'bag'].includes(name) ? '[name].js' : 'assets/[name]-[hash].js',
@@ -130,6 +156,8 @@ export default defineConfig({
           fileParallelism: false,
           // A real browser on a busy machine misses a touch now and then: tried once more, and the run says so. Never where losses are counted.
           retry: 1,
+          // Where so many fail the browser is what is wrong, and each further test would wait its two minutes twice.
+          bail: 8,
           testTimeout: 120_000,
           hookTimeout: 300_000,
         },

@@ -1,15 +1,8 @@
-import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
-import { openDesk } from './actions';
-import { applyUpdate, watchUpdates } from './device/offline';
-import { App } from './screens/shell/App';
-import { tellUpdateReady } from './screens/shell/updateReady';
+import { settingsKept } from './device/settingsKept';
+import { speakAs, tongueOf } from './words/speakAs';
 
-const root = document.getElementById('root');
-if (root)
-  createRoot(root).render(
-    <StrictMode>
-      <App opening={openDesk()} />
-    </StrictMode>,
-  );
-void watchUpdates({ onReady: () => tellUpdateReady(applyUpdate) });
+// Words are taken up as the files that hold them are read: the language comes before all the rest.
+const { tongue, units } = settingsKept();
+const chosen = tongueOf(tongue, units);
+document.documentElement.lang = chosen.language;
+void speakAs(chosen).then(() => import('./start'));

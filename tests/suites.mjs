@@ -1,19 +1,25 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/** Minutes after which a suite stands still and is ended; each says its own where it needs more. */
+const usualLimit = 15;
 
 /**
  * Runs suites one after the other, prints a table of minutes and counts, then `N passed, N failed` alone on a line.
- * A suite is a command, which counts as one test, or a Vitest project, which counts its own. Sets the exit code.
+ * A suite is a command, which counts as one test, or a Vitest project, which counts its own. One that takes longer than its `limit`
+ * (minutes) is ended, with all it started, has failed, and says in which tests it stood. Sets the exit code.
  */
 export async function runSuites(suites) {
-  const rows = suites.map((suite) => {
+  const rows = [];
+  for (const suite of suites) {
     console.log(`\n== ${suite.name}`);
     const started = performance.now();
-    const counts = suite.project ? runProject(suite.project) : runCommand(suite.command);
-    return { name: suite.name, ...counts, minutes: (performance.now() - started) / 60_000 };
-  });
+    const counts = suite.project ? await runProject(suite) : await runCommand(suite);
+    rows.push({ name: suite.name, ...counts, minutes: (performance.now() - started) / 60_000 });
+  }
   const passed = rows.reduce((n, row) => n + row.passed, 0);
   const failed = rows.reduce((n, row) => n + row.failed, 0);
   printTable(rows);
@@ -21,22 +27,16 @@ export async function runSuites(suites) {
   process.exitCode = failed > 0 || passed === 0 ? 1 : 0;
 }
 
-function runCommand(command) {
-  return run(command) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+async function runCommand({ command, limit }) {
+  return (await run(command, limit)) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-function runProject(project) {
+async function runProject({ project, limit }) {
   const folder = mkdtempSync(join(tmpdir(), 'patina-round-counts-'));
   const file = join(folder, 'counts.json');
-  const ok = run([
-    'vitest',
-    'run',
-    '--project',
-    project,
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${file}`,
-  ]);
+  const underWay = join(folder, 'under-way.txt');
+  const reporters = ['--reporter=default', '--reporter=json', `--reporter=${ownReporter}`, `--outputFile.json=${file}`];
+  const ok = await run(['vitest', 'run', '--project', project, ...reporters], limit, underWay);
   const counts = existsSync(file)
     ? countsOf(JSON.parse(readFileSync(file, 'utf8')))
     : { passed: 0, failed: 1, notes: [] };
@@ -45,6 +45,8 @@ function runProject(project) {
   // A run can go wrong with every test green: an error outside any test.
   return ok || counts.failed > 0 ? counts : { ...counts, failed: 1 };
 }
+
+const ownReporter = fileURLToPath(new URL('./underWay.mjs', import.meta.url));
 
 /** A test file that could not be read has no tests to count, and a skipped test proves nothing: both are failures. */
 export function countsOf(report) {
@@ -55,10 +57,34 @@ export function countsOf(report) {
   return { passed: report.numPassedTests, failed: report.numFailedTests + unread.length + skipped, notes };
 }
 
-function run([name, ...args]) {
+/** True where it ended well, and in time. `underWay`: the file in which it keeps what has begun and not ended. */
+export function run([name, ...args], limit = usualLimit, underWay = '') {
   const path = [resolve('node_modules/.bin'), process.env.PATH].join(delimiter);
-  const env = { ...process.env, PATH: path };
-  return spawnSync(name, args, { stdio: ['ignore', 'inherit', 'inherit'], env }).status === 0;
+  const env = { ...process.env, PATH: path, UNDER_WAY: underWay };
+  // A group of its own: ending it ends the workers and browsers it started, which would hold the output open.
+  const running = spawn(name, args, { stdio: ['ignore', 'inherit', 'inherit'], env, detached: true });
+  const endAll = () => {
+    try {
+      process.kill(-running.pid, 'SIGKILL');
+    } catch {
+      // Gone already.
+    }
+  };
+  process.once('exit', endAll);
+  return new Promise((done) => {
+    const late = setTimeout(() => {
+      const begun = existsSync(underWay) ? readFileSync(underWay, 'utf8') : '';
+      console.error(`Ended after ${limit} minutes: it stood still. Begun and not ended:\n${begun || '(not known)'}`);
+      endAll();
+    }, limit * 60_000);
+    const end = (ok) => {
+      clearTimeout(late);
+      process.removeListener('exit', endAll);
+      done(ok);
+    };
+    running.once('error', () => end(false));
+    running.once('exit', (code) => end(code === 0));
+  });
 }
 
 function printTable(rows) {

@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { countsOf } from './suites.mjs';
+import { expect, test, vi } from 'vitest';
+import { countsOf, run } from './suites.mjs';
 
 const report = {
   numPassedTests: 3,
@@ -21,4 +21,15 @@ test('a test file that cannot be read counts as failed, though no test in it eve
   const unread = { name: 'b.test.ts', status: 'failed', assertionResults: [] };
   const counts = countsOf({ ...report, testResults: [...report.testResults, unread] });
   expect(counts).toEqual({ passed: 3, failed: 1, notes: ['could not be run: b.test.ts'] });
+});
+
+test('a suite that stands still is ended with all it started, and has failed', async () => {
+  const said = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  // The child holds the output open for a minute, as a browser left behind would.
+  const begun = performance.now();
+  expect(await run(['sh', '-c', 'sleep 60 & sleep 60'], 0.02)).toBe(false);
+  expect(performance.now() - begun).toBeLessThan(30_000);
+  expect(said.mock.calls.flat().join('')).toContain('it stood still');
+  expect(await run(['true'])).toBe(true);
+  expect(await run(['false'])).toBe(false);
 });

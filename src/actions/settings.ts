@@ -1,4 +1,5 @@
 import { deviceBox } from '../device/box';
+import { settingsBox, settingsKept } from '../device/settingsKept';
 import type { Known } from './desk';
 
 /** What this device is set to. Never in the record, never carried. */
@@ -9,7 +10,10 @@ export interface Settings {
   readonly ownEye: boolean;
   /** Thing name of the surveyor at work, or ''. */
   readonly surveyor: string;
-  readonly units: 'metric' | 'imperial';
+  /** What lengths, areas and temperatures are shown and typed in; the record holds metres and degrees Celsius. */
+  readonly units: 'metric' | 'us';
+  /** Language, and the way days and numbers are written. Both hold from the next start of the page. */
+  readonly tongue: 'en-GB' | 'en-US' | 'de-DE';
   /** What the printer holds, for what must come out true to size. */
   readonly paper: 'A4' | 'Letter';
   /** Photos keep the place their camera wrote into them; it is blanked otherwise. */
@@ -23,6 +27,7 @@ const usual: Settings = {
   ownEye: true,
   surveyor: '',
   units: 'metric',
+  tongue: 'en-GB',
   paper: 'A4',
   keepPlace: false,
 };
@@ -34,17 +39,16 @@ const allowed: { readonly [K in keyof Settings]: (value: unknown) => boolean } =
   ownEye: (v) => typeof v === 'boolean',
   surveyor: (v) => typeof v === 'string',
   paper: (v) => v === 'A4' || v === 'Letter',
-  units: (v) => v === 'metric' || v === 'imperial',
+  units: (v) => v === 'metric' || v === 'us',
+  tongue: (v) => v === 'en-GB' || v === 'en-US' || v === 'de-DE',
   keepPlace: (v) => typeof v === 'boolean',
 };
 
-const box = 'patina-round.settings';
 const listeners = new Set<() => void>();
 let present: Settings | undefined;
 
 const read = (): Settings => {
-  const kept = deviceBox.read(box);
-  const found: Record<string, unknown> = typeof kept === 'object' && kept !== null ? { ...kept } : {};
+  const found = settingsKept();
   const good = (Object.keys(allowed) as (keyof Settings)[]).filter((key) => allowed[key](found[key]));
   return { ...usual, ...Object.fromEntries(good.map((key) => [key, found[key]])) } as Settings;
 };
@@ -62,6 +66,6 @@ export const settings: Known<Settings> = {
 
 export const setSetting = <K extends keyof Settings>(key: K, value: Settings[K]): void => {
   present = { ...settings.get(), [key]: value } as Settings;
-  deviceBox.write(box, present);
+  deviceBox.write(settingsBox, present);
   for (const changed of listeners) changed();
 };

@@ -1,11 +1,14 @@
-/** The worker: bags are written, read and checked here, beside the page. */
-import { checking, opening, serve, writing } from '../device/bag/inWorker';
-import { readmeText } from './readme';
-import { reportHtml } from './report';
-import { schemaText } from './schemaText';
+/** The worker: first the language it was named with, then the work; what is asked meanwhile waits. */
+import { speakAs, tongueOf } from '../words/speakAs';
 
-serve({
-  write: writing({ report: reportHtml, readme: readmeText, schema: schemaText }),
-  check: checking,
-  open: opening,
-});
+const waiting: unknown[] = [];
+const keep = ({ data }: MessageEvent) => void waiting.push(data);
+addEventListener('message', keep);
+
+const [tongue, units] = self.name.split(' ');
+void speakAs(tongueOf(tongue, units))
+  .then(() => import('./bagWork'))
+  .then(() => {
+    removeEventListener('message', keep);
+    for (const data of waiting) dispatchEvent(new MessageEvent('message', { data }));
+  });

@@ -1,5 +1,5 @@
 import type { BagContents } from '../device/bag';
-import { date, list, w, whole } from '../words';
+import { date, list, tongueNow, w, whole } from '../words';
 import { type Html, html } from './html';
 import { reportStyle } from './reportStyle';
 import { surveyRead, thingsIn } from './surveyRead';
@@ -22,7 +22,7 @@ export const reportHtml = (contents: BagContents): string => {
   );
   const { leftOut, missing } = contents;
   const page = html`<!doctype html>
-<html lang="en">
+<html lang="${tongueNow().language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src 'self' file: blob:">

@@ -1,14 +1,14 @@
 import { type Money, noCurrency, placesOf, unitsOf } from '../engine/money';
+import { tongueNow } from './tongue';
 
-/** Every number, date and amount on screen and paper goes through here. English, with day-month-year. */
-const locale = 'en-GB';
+/** Every number, date and amount on screen and paper goes through here, in the way of writing of the device. */
 
 const numbers = new Map<string, Intl.NumberFormat>();
 const written = (value: number, min: number, max: number): string => {
   const key = `${min}/${max}`;
   let format = numbers.get(key);
   if (!format) {
-    format = new Intl.NumberFormat(locale, { minimumFractionDigits: min, maximumFractionDigits: max });
+    format = new Intl.NumberFormat(tongueNow().locale, { minimumFractionDigits: min, maximumFractionDigits: max });
     numbers.set(key, format);
   }
   return format.format(value);
@@ -76,18 +76,31 @@ export const figure = (
   return { value: `${write(value)}${unit}`, range: `${write(low)} to ${write(high)}` };
 };
 
-const dates = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
-const months = new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' });
+/** Made when first asked for: by then the language is chosen. */
+const once = <T>(make: () => T): (() => T) => {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+};
+const dates = once(
+  () =>
+    new Intl.DateTimeFormat(tongueNow().locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }),
+);
+const months = once(
+  () => new Intl.DateTimeFormat(tongueNow().locale, { month: 'long', year: 'numeric', timeZone: 'UTC' }),
+);
 
 /** A date as vague as it is known: 2019-05-12 "12 May 2019", 2019-05 "May 2019", 2019 and words as they are. */
 export const date = (vague: string): string => {
   if (/^\d{4}-\d{2}-\d{2}$/.test(vague)) {
     const moment = new Date(`${vague}T00:00:00Z`);
-    return Number.isNaN(moment.getTime()) ? vague : dates.format(moment);
+    return Number.isNaN(moment.getTime()) ? vague : dates().format(moment);
   }
   if (/^\d{4}-\d{2}$/.test(vague)) {
     const moment = new Date(`${vague}-01T00:00:00Z`);
-    return Number.isNaN(moment.getTime()) ? vague : months.format(moment);
+    return Number.isNaN(moment.getTime()) ? vague : months().format(moment);
   }
   return vague;
 };
@@ -101,8 +114,8 @@ export const bytes = (count: number): string => {
 };
 
 /** "A, B and C". */
-const joined = new Intl.ListFormat(locale, { type: 'conjunction' });
-export const list = (items: readonly string[]): string => joined.format(items);
+const joined = once(() => new Intl.ListFormat(tongueNow().locale, { type: 'conjunction' }));
+export const list = (items: readonly string[]): string => joined().format(items);
 
 /** What a person typed for a number: comma or point, or undefined where it is none. */
 export const typedNumber = (text: string): number | undefined => {

@@ -129,6 +129,8 @@ function fromDebian(): string {
     spawnSync('apt-get', args, {
       stdio: ['ignore', 'ignore', 'inherit'],
       env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+      // A registry that does not answer is told, not waited for.
+      timeout: 600_000,
     }).status === 0;
   const brought =
     existsSync('/usr/bin/apt-get') &&

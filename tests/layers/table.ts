@@ -191,15 +191,24 @@ export const table: Readonly<Record<string, Part>> = {
   // Made at build time, by the same deeds a person does, in a store that lives in memory.
   demo: { imports: [...engine, ...device, 'actions'], packages: ['fake-indexeddb', 'node:', 'polyclip-ts', 'sharp'] },
   command: { imports: [...engine, 'words'], packages: ['node:', 'papaparse'] },
-  'main.tsx': { imports: ['actions', 'device/offline', 'screens/shell', 'words'], packages: ui },
+  // The language first; with it in place, everything else.
+  'main.tsx': { imports: ['device', 'words', 'start.tsx'] },
+  'start.tsx': { imports: ['actions', 'device/offline', 'screens/shell', 'words'], packages: ui },
   'sw.ts': { imports: [], packages: ['workbox-precaching', 'workbox-routing'] },
 };
 
 /** The shell opens every page, but only lazily: a page is not part of the start code. */
 export const mayOpenPagesLazily = 'screens/shell';
 
-/** Second doors: what the start page must not load. Schemas bring Zod; the sentences of figures are as long as a screen; bags are worked on in a worker. */
-export const secondDoors = ['engine/record/schemas.ts', 'words/pastStart.ts', 'device/bag/inWorker.ts'];
+/** Second doors: what the start page must not load. Schemas bring Zod; the sentences of figures are as long as a screen; bags are worked on in a worker; the language is chosen before anything has words. */
+export const secondDoors = [
+  'engine/record/schemas.ts',
+  'words/pastStart.ts',
+  'words/speakAs.ts',
+  'start.tsx',
+  'engine/trade/named.ts',
+  'device/bag/inWorker.ts',
+];
 
 /** What the engine must not know. Time, ids, device and seed come in as arguments. */
 export const unknownToEngine = [

@@ -1,5 +1,6 @@
 import { workerAddress } from '../offline';
 import { deviceReason } from '../reasonCodes';
+import { settingsKept } from '../settingsKept';
 import { StoreProblem } from '../storeProblem';
 import type { BagAsks, BagPost, BagSaid, BagWay } from './asked';
 
@@ -20,7 +21,9 @@ export const bagBeside = <Q extends keyof BagAsks>(
 ): Promise<BagAsks[Q]['told'] | undefined> => {
   if (signal?.aborted) return Promise.resolve(undefined);
   return new Promise((resolve, reject) => {
-    const worker = new Worker(workerAddress(address), { type: 'module' });
+    const { tongue, units } = settingsKept();
+    // What it writes is in the language of the page.
+    const worker = new Worker(workerAddress(address), { type: 'module', name: `${tongue ?? ''} ${units ?? ''}` });
     const post = (message: BagPost) => worker.postMessage(message);
     const fail = (said: string) => done(() => reject(new StoreProblem(deviceReason('bag worker failed', { said }))));
     const late = () => setTimeout(() => fail(''), patience);

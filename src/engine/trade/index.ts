@@ -27,6 +27,7 @@ export { alarmRules, beddings } from './insertHeat';
 export type { ActiveArea, ExclusiveLayer, Group, KindOfFinding, Measure } from './kindOfFinding';
 export { kindOf, kinds } from './kinds';
 export { type Method, methodOf, methods } from './methods';
+export { type NamesOfTrade, named, namedUnder, speakTrade } from './named';
 export { type OptionSort, optionSortOf, optionSorts } from './options';
 export { type PackedFor, type PackingItem, packingItems } from './packing';
 export { expiresSoonDays, type SortOfProduct, sortOfProduct, sortsOfProduct, unitSizes } from './products';

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the sheet on how a work is reached. */
-export const accessSheet = {
+export const accessSheet = spoken('accessSheet', 'accessSheet', {
   title: 'Access',
   lead: 'How the work is reached, what it stands on and what stands in the way: for whoever brings the lift or the scaffold.',
   decide: 'A competent person decides on site',
@@ -47,4 +49,4 @@ export const accessSheet = {
   times: (n: string) => `${n} times`,
   metres: (n: string) => `${n} m`,
   daysOf: (n: string) => (n === '1' ? '1 day' : `${n} days`),
-};
+});

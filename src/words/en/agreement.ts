@@ -1,7 +1,9 @@
+import { spoken } from '../tongue';
+
 const things = (n: number): string => (n === 1 ? '1 thing' : `${n} things`);
 
 /** Words of the screen Two surveyors: how far two people who did one round agreed. */
-export const agreement = {
+export const agreement = spoken('agreement', 'agreement', {
   title: 'Two surveyors, one round',
   link: 'Two surveyors',
   lead: 'Where two people judged the same zones beside each other: how far they agree, and where to look together.',
@@ -49,4 +51,4 @@ export const agreement = {
   notRecorded: 'not recorded',
   sources:
     'Kappa after Cohen 1960 and 1968, its range after Fleiss, Cohen and Everitt 1969; ICC after Shrout and Fleiss 1979. All may be low when nearly everything is alike: read the sentences first.',
-} as const;
+} as const);

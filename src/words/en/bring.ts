@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen BringScreen. */
-export const bring = {
+export const bring = spoken('bring', 'bring', {
   title: 'Bring in what you have',
   lead: 'Lists, old photos and earlier reports, taken over into the record.',
   noWorks: 'There is no work here yet',
@@ -117,4 +119,4 @@ export const bring = {
   noThoughts: 'Nothing yet.',
   thoughtBy: (by: string, date: string) => `${by}, ${date}`,
   thoughtFrom: (source: string) => `From: ${source}`,
-} as const;
+} as const);

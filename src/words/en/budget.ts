@@ -1,6 +1,8 @@
+import { spoken } from '../tongue';
+
 const many = (n: number, one: string, more: string): string => (n === 1 ? `1 ${one}` : `${n} ${more}`);
 
-export const budget = {
+export const budget = spoken('budget', 'budget', {
   title: 'Budget of a year',
   lead: 'Which zones to treat for a sum so that the least loss is left, what is then left undone, and what more money would do.',
   back: 'Plan',
@@ -78,4 +80,4 @@ export const budget = {
     save: 'Keep',
     saved: 'Prices kept.',
   },
-};
+});

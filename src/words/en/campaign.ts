@@ -1,9 +1,10 @@
+import { spoken } from '../tongue';
 import { bids, quantities } from './campaignBids';
 import { approvals, card, papers } from './campaignPapers';
 import { counted as count } from './counted';
 
 /** Words of the screens of campaigns. */
-export const campaign = {
+export const campaign = spoken('campaign', 'campaign', {
   title: 'Campaigns',
   lead: 'A treatment from the first doubt to the last look after it. Causes come first.',
   notHere: 'This campaign is not on this device',
@@ -125,4 +126,4 @@ export const campaign = {
   papers,
   approvals,
   card,
-};
+});

@@ -1,8 +1,9 @@
 import { list } from '../format';
+import { spoken } from '../tongue';
 import { counted as count } from './counted';
 
 /** Words of the schedule of quantities and of the bids along it. */
-export const quantities = {
+export const quantities = spoken('campaignBids', 'quantities', {
   title: 'Schedule of quantities',
   lead: 'One job, line by line, the same for every bidder.',
   areas: (low: string, high: string) =>
@@ -57,9 +58,9 @@ export const quantities = {
   remove: 'Take out',
   saved: 'The line is kept.',
   removed: 'The line is taken out.',
-};
+});
 
-export const bids = {
+export const bids = spoken('campaignBids', 'bids', {
   title: 'Bids',
   lead: 'Each bid priced along the schedule. Not the lowest total alone: the same work, by whom, how well recorded.',
   none: 'No bids yet',
@@ -120,4 +121,4 @@ export const bids = {
     removed: 'The bid is taken away.',
     dayMissing: 'Say on which day.',
   },
-};
+});

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of what papers must hold, of approvals and of the agreed colour. */
-export const papers = {
+export const papers = spoken('campaignPapers', 'papers', {
   titles: { request: 'Request for bids', proposal: 'Proposal for treatment', report: 'Report of the treatment' },
   leads: {
     request: 'Look through the request before it goes out.',
@@ -34,9 +36,9 @@ export const papers = {
     thanks: 'If one of them does not apply, a line that says so is all we need. With thanks,',
     sign: 'Name, role',
   },
-};
+});
 
-export const approvals = {
+export const approvals = spoken('campaignPapers', 'approvals', {
   title: 'Approvals and agreed colour',
   lead: 'Whoever must say yes says it here, before work goes on: with a photo, words and a signature.',
   none: 'Nothing was put to anybody yet',
@@ -80,9 +82,9 @@ export const approvals = {
     removed: 'The approval is taken away.',
     dayMissing: 'Say on which day.',
   },
-};
+});
 
-export const card = {
+export const card = spoken('campaignPapers', 'card', {
   section: 'Agreed-colour cards',
   lead: 'The colour as it was agreed: four photos, the panel, the words. Later years are held against this, not against memory.',
   add: 'Make a colour card',
@@ -119,4 +121,4 @@ export const card = {
     removed: 'The card is taken away.',
     dayMissing: 'Say on which day.',
   },
-};
+});

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the wash and wax day, of what may be done to a work, of a season and of metal taken away. */
-export const careDay = {
+export const careDay = spoken('careDay', 'careDay', {
   title: 'Wash and wax day',
   lead: 'Read air and surface, then decide. The reading says go or wait; you decide, and lacquer, old wax and anything hot are for a conservator.',
   before: 'Before what',
@@ -151,4 +153,4 @@ export const careDay = {
     coatingOnly: 'Coating only, not counted',
     logbook: 'Logbook',
   },
-} as const;
+} as const);

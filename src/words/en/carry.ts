@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen Carry. */
-export const carry = {
+export const carry = spoken('carry', 'carry', {
   title: 'Carry',
   lead: 'Take the survey to another device and bring it back. Nothing leaves this device unless you carry it out here.',
   plain: 'The file is not encrypted. Whoever has it can read it.',
@@ -215,4 +217,4 @@ export const carry = {
   toSettleRounds: (n: number) =>
     n === 1 ? '1 pair of rounds may be one round.' : `${n} pairs of rounds may be one round.`,
   goSettle: 'Settle them',
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the drawings. */
-export const charts = {
+export const charts = spoken('charts', 'charts', {
   numbers: 'Show the numbers',
   numbersHide: 'Hide the numbers',
   nothing: 'There is nothing to draw yet.',
@@ -34,4 +36,4 @@ export const charts = {
   seriesLabel: (title: string, n: number, from: string, to: string) =>
     n === 1 ? `${title}: 1 round, ${to}.` : `${title}: ${n} rounds, from ${from} to ${to}.`,
   barsLabel: (title: string, n: number) => `${title}: ${n === 1 ? '1 bar' : `${n} bars`}.`,
-} as const;
+} as const);

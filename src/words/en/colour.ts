@@ -1,4 +1,5 @@
 import { list, number } from '../format';
+import { spoken } from '../tongue';
 
 const tenths = (value: number): string => {
   const rounded = Math.round(value * 10) / 10;
@@ -20,7 +21,7 @@ const direction = (parts: { readonly L: number; readonly a: number; readonly b: 
 };
 
 /** Words of the screens of colour. */
-export const colour = {
+export const colour = spoken('colour', 'colour', {
   title: 'Colour',
   lead: 'What an instrument read, held against the colour that was agreed and against the reading before.',
   noPhotos: 'No figure on this page comes from a photo.',
@@ -192,4 +193,4 @@ export const colour = {
     kept: 'Where the panel is kept',
     note: 'Note',
   },
-};
+});

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of two photos of one spot beside and on each other, and of all years in a row. */
-export const compare = {
+export const compare = spoken('compare', 'compare', {
   title: 'Compare photos',
   lead: 'The same spot in two years, first side by side, then laid on each other.',
   back: 'Back to the work',
@@ -138,4 +140,4 @@ export const compare = {
     withLatest: 'Compare with the latest',
     alt: (name: string, day: string) => `${name}, ${day}`,
   },
-};
+});

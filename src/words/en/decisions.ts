@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the decision journal. Numbers and dates come in already written by the formatter. */
-export const decisions = {
+export const decisions = spoken('decisions', 'decisions', {
   title: 'Decisions',
   lead: 'What was decided and why, what was refused and why, and what would change our mind. The app holds that against the record on each opening.',
   who: 'Whether a surface is stripped, by what means and to what colour is for the conservator, with the artist or the estate and the owner. Leaving alone is a decision too.',
@@ -171,7 +173,7 @@ export const decisions = {
     said: (by: string, day: string, statement: string) => `${by}, ${day}: ${statement}`,
     join: (round: string, what: string) => `${round}: ${what}.`,
   },
-} as const;
+} as const);
 
 function seasons(times: string): string {
   return times === '1' ? '' : ` for ${times} seasons in a row`;

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of what is due, and of the watch after a campaign. Numbers and dates come in already written by the formatter. */
-export const due = {
+export const due = spoken('due', 'due', {
   title: 'What is due',
   lead: 'Everything that has a day, from holds, plans, promises and people. What the record shows as done is not here.',
   reminder: 'A reminder, not a safety device: a tablet sleeps, and so may this list.',
@@ -153,4 +155,4 @@ export const due = {
     goodMonths: (value: string, low: string, high: string) => `${value} good months a year (${low} to ${high})`,
     noPromise: 'Nothing was promised in writing.',
   },
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of erasing: a person's name, or a photo, for good. */
-export const erasing = {
+export const erasing = spoken('erasing', 'erasing', {
   name: 'Erase a name',
   nameOpen: 'Erase a name …',
   nameWhose: 'Whose name',
@@ -52,4 +54,4 @@ export const erasing = {
   soFar: 'Erased from the survey',
   soFarRow: (what: string, day: string, reason: string) => `${what}, ${day}: ${reason}`,
   soFarOf: { name: 'A name', photo: 'A photo' },
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the eye check and of what is known of an eye. */
-export const eyeCheck = {
+export const eyeCheck = spoken('eyeCheck', 'eyeCheck', {
   title: 'Eye check',
   lead: 'Twelve drawn patches whose coverage is known, about two minutes: it measures how far an eye errs, so that ranges and changes rest on that and not on a guess.',
   who: 'Whose eye',
@@ -125,4 +127,4 @@ export const eyeCheck = {
   methodNumbers: 'Numbers the error of an eye rests on',
   methodEyes: 'Eyes of this collection',
   methodNoEyes: 'No eye of this collection is known yet: the usual error is assumed for all.',
-} as const;
+} as const);

@@ -1,4 +1,6 @@
-export const funds = {
+import { spoken } from '../tongue';
+
+export const funds = spoken('funds', 'funds', {
   title: 'Funds',
   lead: 'Money gathered for a treatment and for the care after it. What is in hand, promised and hoped for is never one sum.',
   back: 'Plan',
@@ -166,4 +168,4 @@ export const funds = {
     remove: 'Take the gift away',
     removed: 'Gift taken away.',
   },
-};
+});

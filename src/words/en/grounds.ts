@@ -1,4 +1,6 @@
-export const grounds = {
+import { spoken } from '../tongue';
+
+export const grounds = spoken('grounds', 'grounds', {
   title: 'Agreements with the grounds staff',
   lead: 'What those who keep the grounds do, and leave, near the works. Print it and hang it in the shed.',
   toPlan: 'Plan',
@@ -33,4 +35,4 @@ export const grounds = {
   inForce: 'In force',
   over: 'Ended',
   endedOn: (on: string) => `ended ${on}`,
-};
+});

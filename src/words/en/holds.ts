@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen on how long the wax holds. Numbers and dates come in already written by the formatter. */
-export const holds = {
+export const holds = spoken('holds', 'holds', {
   title: 'How long the wax holds',
   link: 'How long the wax holds',
   lead: 'From the logbook, the rounds and the looks: how long each coating kept the green away, when to wax again, and when a look tells most.',
@@ -168,4 +170,4 @@ export const holds = {
   kept: (n: number) => `Kept as version ${n}. Holds are worked out anew.`,
   notANumber: 'Write both as numbers of percent.',
   readingOnly: 'This tab only reads. Change them in the other one.',
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the days of hot work: the card, the watch, the readings, the close. */
-export const hotWork = {
+export const hotWork = spoken('hotWork', 'hotWork', {
   title: 'Hot work',
   dayTitle: (day: string) => `Hot work, ${day}`,
   lead: 'One card for each day with a flame or hot metal. People licensed for it do the work; the permit, the fire authority and the insurer decide.',
@@ -166,4 +168,4 @@ export const hotWork = {
     heats: (list: string) => `Heats of colouring that founders name: ${list}. They set them.`,
     heat: (low: string, high: string) => (low === high ? `${low} °C` : `${low} to ${high} °C`),
   },
-};
+});

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen Keep in step. */
-export const inStep = {
+export const inStep = spoken('inStep', 'inStep', {
   title: 'Keep in step',
   lead: 'One shared folder, and every tablet that reads and writes there holds the same survey. Off until you switch it on; nothing else is ever sent.',
   notInvented: 'The invented collection is kept in step with nothing',
@@ -68,4 +70,4 @@ export const inStep = {
   elsewhere: 'Without a shared folder',
   elsewhereLead:
     'The same comes of it by hand: share the survey file or the bag from one tablet, open it on the other, and the other way round. In any order, as often as you like: nothing counts twice.',
-} as const;
+} as const);

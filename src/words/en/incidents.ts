@@ -1,6 +1,7 @@
 import { list } from '../format';
+import { spoken } from '../tongue';
 
-export const incidents = {
+export const incidents = spoken('incidents', 'incidents', {
   title: 'Incidents',
   lead: 'A storm, a blow, paint: report it when it happens. People first, then photos, then the work.',
   toPlan: 'Plan',
@@ -53,4 +54,4 @@ export const incidents = {
   round: 'Begin an incident round',
   toldBy: (who: readonly string[]) => `Told: ${list([...who])}`,
   who: 'Whether it is safe is for an engineer, what it did to the metal for a conservator, who pays for the insurer.',
-};
+});

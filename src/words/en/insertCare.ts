@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of inserts near heat, and of the sums for the talk with those who know. */
-export const insertCare = {
+export const insertCare = spoken('insertCare', 'insertCare', {
   title: 'Inserts and heat',
   lead: 'What each insert bears, who said so, and how it is kept from heat.',
   unknown: 'Glass, enamel, stone: out before the heat',
@@ -72,4 +74,4 @@ export const insertCare = {
     centimetres: (low: string, high: string) => `${low} to ${high} cm`,
     kelvin: (n: string) => `${n} K`,
   },
-};
+});

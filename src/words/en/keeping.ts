@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen Keeping it safe, and of what other screens say of it. */
-export const keeping = {
+export const keeping = spoken('keeping', 'keeping', {
   title: 'Keeping it safe',
   lead: 'How safely the record lies on this device, and what to do for it.',
 
@@ -119,4 +121,4 @@ export const keeping = {
   faultsFound: 'Looking through this device found something',
   faultsFoundWhat: 'See what it is, and what to do.',
   toKeeping: 'See it',
-} as const;
+} as const);

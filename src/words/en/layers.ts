@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the log of colour layers. */
-export const layers = {
+export const layers = spoken('layers', 'layers', {
   title: 'Layers of colour',
   lead: 'What was laid on which zone, in what order, as the one who did it says. Matching it in ten years begins here.',
   back: 'Campaign',
@@ -42,4 +44,4 @@ export const layers = {
   removed: 'The layer is taken away. Undo brings it back.',
   takenOver: (letter: string) => `as zone ${letter}`,
   degrees: (n: string) => `${n} °C`,
-};
+});

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the logbook. */
-export const logbook = {
+export const logbook = spoken('logbook', 'logbook', {
   title: 'Logbook',
   lead: 'What was done to the work, and the looks between rounds.',
   add: 'Write an entry',
@@ -94,4 +96,4 @@ export const logbook = {
   careDay: 'Wash and wax day',
   season: 'Season log',
   metal: 'Metal ledger',
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the look between rounds. */
-export const look = {
+export const look = spoken('look', 'look', {
   title: 'Look',
   lead: 'From the ground, in passing: is the green back?',
   back: 'Back to the sculpture',
@@ -26,4 +28,4 @@ export const look = {
   planned: 'Planned look',
   passing: 'Noticed in passing',
   how: 'This look was',
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of measuring coverage on a photo. */
-export const measure = {
+export const measure = spoken('measure', 'measure', {
   title: 'Measure on a photo',
   /** The link to it, from a photo, a map or a zone. */
   link: 'Measure',
@@ -164,4 +166,4 @@ export const measure = {
     `${which === undefined ? 'Photo' : which === 'best' ? 'Best square' : 'Worst square'}${day && `, ${day}`}`,
   measureOn: (photo: string) => `Measure on it: ${photo}`,
   beside: (way: string, value: string, low: string, high: string) => `on a photo, ${way}: ${value} (${low} to ${high})`,
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen How is this worked out? */
-export const method = {
+export const method = spoken('method', 'method', {
   title: 'How is this worked out?',
   lead: 'No published standard gives an index for outdoor bronze. The scale here is this project’s own, built on published parts. Every row below is the row the sums use.',
   version: (version: string) => `Scale ${version}`,
@@ -202,4 +204,4 @@ export const method = {
     'own choice': 'this project’s own choice',
   },
   usedFor: 'Used for',
-} as const;
+} as const);

@@ -1,4 +1,6 @@
-export const money = {
+import { spoken } from '../tongue';
+
+export const money = spoken('money', 'money', {
   title: 'How money is reckoned',
   lead: 'For options, funds, budgets and bids of this collection.',
   back: 'Plan',
@@ -31,4 +33,4 @@ export const money = {
   between: (label: string, low: string, high: string) => `${label} lies between ${low} and ${high}.`,
   noCurrency: 'Give the three capital letters of the currency, such as EUR.',
   readOnly: 'Another tab of this app is writing. Change it there.',
-};
+});

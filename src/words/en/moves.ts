@@ -1,4 +1,6 @@
-export const moves = {
+import { spoken } from '../tongue';
+
+export const moves = spoken('moves', 'moves', {
   title: 'Moves and loans',
   lead: 'Where a work went, how it was held, and the rounds that show its state before and after.',
   toPlan: 'Plan',
@@ -45,4 +47,4 @@ export const moves = {
   afterLater: 'when it is back',
   beginRound: 'Begin a round',
   defer: 'What may be lifted, and by what, is for riggers and an engineer; what travel does to it for a conservator.',
-};
+});

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Kinds of what is planned, as the undo button names them. */
-export const namesOfPlanned: Readonly<Record<string, string>> = {
+export const namesOfPlanned: Readonly<Record<string, string>> = spoken('namesOfPlanned', 'namesOfPlanned', {
   methodSheet: 'what may be done to the work',
   weather: 'a reading of the air',
   product: 'a product',
@@ -32,4 +34,4 @@ export const namesOfPlanned: Readonly<Record<string, string>> = {
   insertReading: 'a temperature',
   insertAfter: 'an insert after the heat',
   accessSheet: 'the access sheet',
-};
+});

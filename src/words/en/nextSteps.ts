@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen Next steps. */
-export const nextSteps = {
+export const nextSteps = spoken('nextSteps', 'nextSteps', {
   title: 'Next steps',
   lead: 'People first, then the zones in order of need over all sculptures.',
   reading: 'Putting the zones in order …',
@@ -109,4 +111,4 @@ export const nextSteps = {
   opened: 'The person check is open.',
   toThenAndNow: 'Then & now',
   cancel: 'Cancel',
-} as const;
+} as const);

@@ -1,6 +1,8 @@
+import { spoken } from '../tongue';
+
 const years = (n: number): string => (n === 1 ? '1 year' : `${n} years`);
 
-export const options = {
+export const options = spoken('options', 'options', {
   title: 'Options',
   lead: 'Ways to go on with this work: what each does, costs and gives, and what the record says. All are shown with what speaks against them.',
   who: 'Whether to strip, by what means and to what colour is for a conservator to say, with the artist or the estate and the owner. This page reckons and decides nothing.',
@@ -217,4 +219,4 @@ export const options = {
     notPercent: 'Write it like 2 or 2.5, at most 30.',
     zonesMissing: 'Choose at least one zone.',
   },
-};
+});

@@ -1,7 +1,9 @@
+import { spoken } from '../tongue';
+
 const rounds = (n: number): string => (n === 1 ? '1 round' : `${n} rounds`);
 
 /** Words of the screen Over the years. Numbers come in already written by the formatter. */
-export const overTime = {
+export const overTime = spoken('overTime', 'overTime', {
   title: 'Over the years',
   lead: 'How this work has gone from round to round, how long its coatings held, and what comes next if care goes on as now.',
   link: 'Over the years',
@@ -107,4 +109,4 @@ export const overTime = {
   seen: { seen: 'judged', carried: 'carried over', 'not-looked': 'not looked at' },
   cells: 'Which zones were seen',
   cellsWhat: 'A filled cell was judged, an open one was not looked at, a slanted one was carried over.',
-} as const;
+} as const);

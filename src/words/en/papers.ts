@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of what lies in a bag to be read without the app: the report and the README. */
-export const papers = {
+export const papers = spoken('papers', 'papers', {
   title: 'Condition survey',
   made: (day: string) => `Written on ${day}. It tells what the survey held on that day.`,
   invented: 'Invented: this collection and its works do not exist.',
@@ -125,4 +127,4 @@ export const papers = {
     secrets: 'It is not encrypted. Whoever holds it can read it.',
     missing: 'Photos spoken of whose pictures are not here',
   },
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the controls all screens share. */
-export const parts = {
+export const parts = spoken('parts', 'parts', {
   optional: 'optional',
   currency: 'Currency',
   currencyHint: 'Three letters, such as EUR. Asked once: all money of this collection is in it.',
@@ -34,4 +36,4 @@ export const parts = {
   },
   print: 'Print this page',
   how: 'How is this worked out?',
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the entries that name people: who was asked, who signed. */
-export const people = {
+export const people = spoken('people', 'people', {
   role: 'Role',
   roleHint: 'Conservator, artist’s estate, head of grounds …',
   name: 'Name',
@@ -12,4 +14,4 @@ export const people = {
   row: (n: number) => `Person ${n}`,
   roleMissing: 'Say in what role: a role may be carried along, a name can be erased.',
   dayMissing: 'Say on which day.',
-};
+});

@@ -1,7 +1,9 @@
+import { spoken } from '../tongue';
+
 /** What is photographed of a work, as its own page names it. */
 const some = (n: number, one: string, many: string) => (n === 1 ? `1 ${one}` : `${n} ${many}`);
 
-export const photoLinks = {
+export const photoLinks = spoken('photoLinks', 'photoLinks', {
   title: 'Photos and views',
   map: 'Zone map',
   mapWhat: 'The zones outlined on a view, coloured by what was found; outlines are drawn here too.',
@@ -28,4 +30,4 @@ export const photoLinks = {
     n === 0
       ? 'Readings of an instrument, beside the agreed colour. None yet.'
       : `${some(n, 'reading', 'readings')} of an instrument.`,
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the method page on what is measured on photos and by instruments. */
-export const photoMethod = {
+export const photoMethod = spoken('photoMethod', 'photoMethod', {
   coverage: 'Coverage measured on a photo',
   coverageText: [
     'There are three ways, and each stands beside what the eye said in the round. None takes its place, and none is mended by another. All three tell the share of what this photo shows, not of the whole zone.',
@@ -46,4 +48,4 @@ export const photoMethod = {
   what: 'What',
   value: 'Value',
   source: 'Source',
-} as const;
+} as const);

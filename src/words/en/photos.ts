@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screens of photos. */
-export const photos = {
+export const photos = spoken('photos', 'photos', {
   title: 'Photos',
   back: 'Back to the work',
   count: (n: number) => (n === 0 ? 'No photo yet' : n === 1 ? '1 photo' : `${n} photos`),
@@ -127,4 +129,4 @@ export const photos = {
       landscape: 'The earlier photos are lengthwise. Turn the tablet.',
     },
   },
-};
+});

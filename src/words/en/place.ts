@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen Place: how corrosive the air is. */
-export const place = {
+export const place = spoken('place', 'place', {
   title: 'The air of the place',
   link: 'The air of the place',
   lead: 'Four yearly means tell how hard the air is on bare metal here, by two published standards. They are a label of the place, not of a work.',
@@ -60,4 +62,4 @@ export const place = {
   yearsAxis: 'years',
 
   sources: 'Sources',
-} as const;
+} as const);

@@ -1,8 +1,10 @@
+import { spoken } from '../tongue';
+
 /** The plan of all works, and of one. */
 const some = (n: number, one: string, many: string, none: string) =>
   n === 0 ? none : n === 1 ? `1 ${one}.` : `${n} ${many}.`;
 
-export const plan = {
+export const plan = spoken('plan', 'plan', {
   title: 'Plan',
   lead: 'What is due, what the year holds, what it costs. You plan, pay and watch; what is done to the metal is for a conservator to say.',
   now: 'Now',
@@ -86,4 +88,4 @@ export const plan = {
     insertsWhat: (n: number) => some(n, 'insert', 'inserts', 'None recorded.'),
     verdict: (year: string) => `Verdict of ${year}`,
   },
-};
+});

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the store: what is there, what it takes, what to order. */
-export const products = {
+export const products = spoken('products', 'products', {
   title: 'Products in store',
   lead: 'Wax, detergent and the like: batch, safety sheet, what is left. How much goes on a square metre comes from the logbook.',
   add: 'Add a product',
@@ -61,4 +63,4 @@ export const products = {
   removed: 'The product is removed. Undo brings it back.',
   more: 'More: safety sheet, limits, when to order',
   moreHide: 'Less',
-} as const;
+} as const);

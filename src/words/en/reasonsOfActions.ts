@@ -1,10 +1,11 @@
+import { spoken } from '../tongue';
 import { namesOfPlanned } from './namesOfPlanned';
 import type { Params } from './sentence';
 
 type Sentence = (s: Params) => string;
 
 /** Why a deed was not done: what is wrong, where, what to do. Nothing was stored. */
-export const reasonsOfActions = {
+export const reasonsOfActions = spoken('reasonsOfActions', 'reasonsOfActions', {
   'nothing to undo': () => 'There is nothing to undo.',
   'nothing changed': () => 'Nothing was changed, so nothing was stored.',
   'not here': (s) =>
@@ -104,10 +105,10 @@ export const reasonsOfActions = {
   'no photos chosen': () => 'No photos are chosen that lie on this device. Choose a sculpture.',
   'no eye check under way': () => 'No eye check is under way here. Begin one.',
   'demo not here': (s) => `The invented collection could not be loaded (${s.text('said')}). Try again with a network.`,
-} satisfies Readonly<Record<string, Sentence>>;
+} satisfies Readonly<Record<string, Sentence>>);
 
 /** What the undo button names. */
-export const namesOfDeeds = {
+export const namesOfDeeds = spoken('reasonsOfActions', 'namesOfDeeds', {
   'deed: collection set up': (s) => `set up “${s.text('name')}”`,
   'deed: collection renamed': (s) => `named the collection “${s.text('name')}”`,
   'deed: surveyor added': (s) => `added ${s.text('role')}`,
@@ -183,4 +184,4 @@ export const namesOfDeeds = {
   'deed: settled': () => 'settled two versions',
   'deed: rounds said one': () => 'said two rounds are one',
   'deed: rounds said apart': () => 'said two rounds are two',
-} satisfies Readonly<Record<string, Sentence>>;
+} satisfies Readonly<Record<string, Sentence>>);

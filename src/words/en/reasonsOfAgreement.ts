@@ -1,8 +1,9 @@
 import type { AgreementReason } from '../../engine/agreement';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** What has to be said beside a figure of how far two people agreed. */
-export const reasonsOfAgreement = {
+export const reasonsOfAgreement = spoken('reasonsOfAgreement', 'reasonsOfAgreement', {
   'agreement: too few': (s) =>
     `${s.times('n', 'case is', 'cases are')} too few to tell agreement by a number; ${s.number('least', 0)} are needed at least.`,
   'agreement: all alike': (s) =>
@@ -18,4 +19,4 @@ export const reasonsOfAgreement = {
     'The two of you differ in coverage by no more than two people usually do.',
   'agreement: eyes differ by more than expected': () =>
     'The two of you differ in coverage by more than two people usually do: look together before you compare your rounds.',
-} satisfies Sentences<AgreementReason>;
+} satisfies Sentences<AgreementReason>);

@@ -1,8 +1,9 @@
 import type { BagReason } from '../../engine/bag';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** Why a bag is not taken. */
-export const reasonsOfBag = {
+export const reasonsOfBag = spoken('reasonsOfBag', 'reasonsOfBag', {
   'bag: not a bag': () => 'This is no bag of a survey.',
   'bag: declaration': () =>
     'The file “bagit.txt” in it was altered: it does not say that this is a bag. Fetch the bag again from where it came from.',
@@ -65,4 +66,4 @@ export const reasonsOfBag = {
   'bag: count differs': (s) =>
     `The bag says it holds ${s.number('bytes')} bytes in ${s.number('files')} files, and holds others. Fetch the whole bag again from where it came from.`,
   'bag: more faults': (s) => `And ${s.times('count', 'more fault', 'more faults')} of this sort.`,
-} satisfies Sentences<BagReason>;
+} satisfies Sentences<BagReason>);

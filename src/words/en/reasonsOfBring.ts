@@ -1,8 +1,9 @@
 import type { BringReason } from '../../engine/bring';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** Why a list or a file brought in is not taken as it stands. */
-export const reasonsOfBring = {
+export const reasonsOfBring = spoken('reasonsOfBring', 'reasonsOfBring', {
   'bring: empty list': () => 'There is no row in this list.',
   'bring: list too long': (s) =>
     `This list has ${s.number('rows')} rows, more than the ${s.number('most')} that are taken over at once. Bring it in parts.`,
@@ -30,4 +31,4 @@ export const reasonsOfBring = {
   'bring: text too long': (s) =>
     `The text for ${s.text('column')} is longer than ${s.number('most')} characters. Shorten it in the list.`,
   'bring: row twice': (s) => `Says the same as line ${s.number('line')} and is taken once.`,
-} satisfies Sentences<BringReason>;
+} satisfies Sentences<BringReason>);

@@ -1,8 +1,9 @@
 import type { BudgetReason } from '../../engine/budget';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** How a budget is shared out, and why a zone is left. */
-export const reasonsOfBudget = {
+export const reasonsOfBudget = spoken('reasonsOfBudget', 'reasonsOfBudget', {
   'budget: how it is weighed': () =>
     'A zone’s loss is its area, times its weight, times what its index lacks to 100. Of all ways to spend the sum, the one that leaves least is taken; of equals, the cheapest.',
   'budget: exact to': (s) =>
@@ -15,4 +16,4 @@ export const reasonsOfBudget = {
   'budget: no work for it': () => 'No work with a price takes away what is left there.',
   'budget: too little money': () => 'The sum does not reach.',
   'budget: no price': () => 'Give at least one price.',
-} satisfies Sentences<BudgetReason>;
+} satisfies Sentences<BudgetReason>);

@@ -1,5 +1,6 @@
 import type { CampaignReason } from '../../engine/campaign';
 import { causeOf } from '../../engine/trade';
+import { spoken } from '../tongue';
 import type { Params, Sentences } from './sentence';
 
 const cause = (s: Params): string => causeOf(s.text('cause'))?.name ?? s.text('cause');
@@ -30,7 +31,7 @@ const days: Readonly<Record<string, string>> = {
 const dayNamed = (s: Params, key: string): string => days[s.text(key)] ?? s.text(key);
 
 /** What stands in the way of a campaign, what is there, what a bid or paper lacks, and why an entry is not taken. */
-export const reasonsOfCampaign = {
+export const reasonsOfCampaign = spoken('reasonsOfCampaign', 'reasonsOfCampaign', {
   'campaign: cause open': (s) =>
     `${cause(s)}: still at work on ${onZones(s)}. What is treated before it is gone may soon look the same again.`,
   'campaign: cause being removed': (s) => `${cause(s)}: being removed from ${onZones(s)}.`,
@@ -123,4 +124,4 @@ export const reasonsOfCampaign = {
     `A signature lies before ${s.day('date')}, the day it was asked. Put one of the days right.`,
   'campaign: card without words': () => 'Say in words what colour was agreed: photos fade from memory first.',
   'campaign: card without a zone': () => 'Choose at least one zone the colour is for.',
-} as const satisfies Sentences<CampaignReason>;
+} as const satisfies Sentences<CampaignReason>);

@@ -1,9 +1,10 @@
 import type { CareReason } from '../../engine/care';
 import { methodOf } from '../../engine/trade';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** What stands against an entry, a product or a method sheet, and where their figures come from. */
-export const reasonsOfCare = {
+export const reasonsOfCare = spoken('reasonsOfCare', 'reasonsOfCare', {
   'care: area said': () => 'The area is as written down with the work.',
   'care: area of the zones': (s) =>
     `The whole area of ${s.times('zones', 'zone', 'zones')}; how much of it was taken off is not written down.`,
@@ -20,4 +21,4 @@ export const reasonsOfCare = {
   'care: somebody without a role': () => 'Somebody has no role. Say “Helper”, “Foundry”; the name may stay out.',
   'care: allowed and forbidden': (s) =>
     `“${methodOf(s.text('method'))?.name ?? s.text('method')}” is both allowed and forbidden. Choose one.`,
-} satisfies Sentences<CareReason>;
+} satisfies Sentences<CareReason>);

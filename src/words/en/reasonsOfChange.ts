@@ -1,9 +1,10 @@
 import type { ChangeReason } from '../../engine/change';
+import { spoken } from '../tongue';
 import { eyeRests } from './reasonsOfEye';
 import type { Sentences } from './sentence';
 
 /** Why a verdict of this round against an earlier one is what it is. */
-export const reasonsOfChange = {
+export const reasonsOfChange = spoken('reasonsOfChange', 'reasonsOfChange', {
   'change: other sculpture': () => 'The two rounds are of two sculptures.',
   'change: same round': () => 'Both are the same round.',
   'change: other type of round': (s) =>
@@ -63,4 +64,4 @@ export const reasonsOfChange = {
     `Done between: ${s.treatment('treatment')}, ${s.day('date')}. The surface is another one since, so before and after do not tell how care goes on.`,
   'change: series perhaps broken': (s) =>
     `Perhaps done between: ${s.treatment('treatment')}, ${s.day('date')}. If so, the surface is another one since.`,
-} satisfies Sentences<ChangeReason>;
+} satisfies Sentences<ChangeReason>);

@@ -1,8 +1,9 @@
 import type { ColourReason } from '../../engine/colour';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** Why a figure of a colour is as it is, or why there is none. */
-export const reasonsOfColour = {
+export const reasonsOfColour = spoken('reasonsOfColour', 'reasonsOfColour', {
   'colour: other illuminant': (s) =>
     `One was worked out for illuminant ${s.text('one')} and one for ${s.text('other')}: their figures do not mean the same, so no difference is told. Ask whoever read it for the figures under the other illuminant too; most instruments can give both.`,
   'colour: other observer': (s) =>
@@ -33,4 +34,4 @@ export const reasonsOfColour = {
     `There are too few placings to tell how far one lies from the next; ${s.number('spread', 1)} units are assumed.`,
   'colour: too far apart for the formula': (s) =>
     `Over ${s.number('limit')} units the figure says “far apart”, and no longer how far.`,
-} satisfies Sentences<ColourReason>;
+} satisfies Sentences<ColourReason>);

@@ -1,9 +1,10 @@
 import type { ConditionReason } from '../../engine/condition';
+import { spoken } from '../tongue';
 import { eyeRests } from './reasonsOfEye';
 import type { Sentences } from './sentence';
 
 /** Why a score, a class or a place in the order of need is what it is. */
-export const reasonsOfCondition = {
+export const reasonsOfCondition = spoken('reasonsOfCondition', 'reasonsOfCondition', {
   'score: kind not known': (s) => `${s.kind('kind')} is a kind this version does not know: shown, not scored.`,
   'score: cleared': (s) => `${s.kind('kind')} is no longer there and takes nothing off.`,
   'score: looked, none there': (s) => `Looked for ${s.kind('kind')}: none there.`,
@@ -98,4 +99,4 @@ export const reasonsOfCondition = {
   'need: before the next by index': () => 'Before the next because its index is lower.',
   'need: level with the next': () => 'Level with the next: nothing tells them apart.',
   'need: last': () => 'Last in the order.',
-} satisfies Sentences<ConditionReason>;
+} satisfies Sentences<ConditionReason>);

@@ -1,7 +1,8 @@
+import { spoken } from '../tongue';
 import type { Params } from './sentence';
 
 /** What the tablet and its browser say: what is wrong, and what to do. */
-export const reasonsOfDevice = {
+export const reasonsOfDevice = spoken('reasonsOfDevice', 'reasonsOfDevice', {
   'another tab writes': () =>
     'Another tab has this collection open and writes. This one only reads. Close the other, or take over here.',
   'another tab took over': () => 'Another tab has taken over. This one only reads now.',
@@ -114,4 +115,4 @@ export const reasonsOfDevice = {
   'bag not whole': (s) =>
     `The bag was written and does not read back as it was (“${s.text('path')}”), so it is not offered. Nothing was lost here. Prepare it again; if it stays so, this device’s storage may be failing.`,
   'asset missing': (s) => `A part of the app is missing (${s.text('name')}). Load the page again with a network.`,
-} satisfies Readonly<Record<string, (s: Params) => string>>;
+} satisfies Readonly<Record<string, (s: Params) => string>>);

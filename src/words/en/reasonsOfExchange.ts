@@ -1,3 +1,4 @@
+import { spoken } from '../tongue';
 import type { Params } from './sentence';
 
 /** "in entry 12 (finding), at entries[11].body.coverage". */
@@ -79,4 +80,4 @@ const notes = {
     `${s.times('count', 'entry is', 'entries are')} left out, because the file itself says they were erased.`,
 } satisfies Readonly<Record<string, (s: Params) => string>>;
 
-export const reasonsOfExchange = { ...problems, ...advice, ...notes };
+export const reasonsOfExchange = spoken('reasonsOfExchange', 'reasonsOfExchange', { ...problems, ...advice, ...notes });

@@ -1,4 +1,5 @@
 import type { EyeReason } from '../../engine/eye';
+import { spoken } from '../tongue';
 import type { Params, Sentences } from './sentence';
 
 /** "9 coverages judged twice and 12 patches of an eye check", or the one of the two there is. */
@@ -10,7 +11,7 @@ export const eyeRests = (s: Params): string => {
 };
 
 /** Why the error of one eye, or a figure corrected for it, is what it is. */
-export const reasonsOfEye = {
+export const reasonsOfEye = spoken('reasonsOfEye', 'reasonsOfEye', {
   'eye: assumed, not known yet': () => 'How steady this eye is, is not known yet; the usual error is assumed.',
   'eye: known from': (s) => `Known from ${eyeRests(s)}, worth ${s.number('worth', 1)} beside the 10 assumed ones.`,
   'eye: not held steadier than': (s) =>
@@ -23,4 +24,4 @@ export const reasonsOfEye = {
   'eye: no curve yet': () => 'This eye has made no eye check yet, so nothing is corrected.',
   'eye: curve too flat': () =>
     'This eye said much the same of little and of much, so what it said cannot be turned into what is true.',
-} satisfies Sentences<EyeReason>;
+} satisfies Sentences<EyeReason>);

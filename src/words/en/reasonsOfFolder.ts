@@ -1,7 +1,8 @@
+import { spoken } from '../tongue';
 import type { Params } from './sentence';
 
 /** What stands between the tablet and the folder it keeps in step with: what is wrong, and what to do. */
-export const reasonsOfFolder = {
+export const reasonsOfFolder = spoken('reasonsOfFolder', 'reasonsOfFolder', {
   'folder: no network': () =>
     'There is no network. What is waiting stays here and goes the next time you keep in step.',
   'folder: no answer': () =>
@@ -35,4 +36,4 @@ export const reasonsOfFolder = {
     `The folder cannot be reached (${s.text('said')}). Put the drive back in, or choose the folder again if it was moved or renamed.`,
   'folder: refused': (s) =>
     `The server refused “${s.text('path')}” (answer ${s.text('status')}). Try again later; if it stays, tell whoever looks after the server that number.`,
-} satisfies Readonly<Record<string, (s: Params) => string>>;
+} satisfies Readonly<Record<string, (s: Params) => string>>);

@@ -1,8 +1,9 @@
 import type { FundReason } from '../../engine/fund';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** Why a fund or a gift is not kept as it stands. */
-export const reasonsOfFund = {
+export const reasonsOfFund = spoken('reasonsOfFund', 'reasonsOfFund', {
   'fund: title missing': () => 'Say what the fund is for.',
   'fund: line without a name': () => 'Each cost needs a name: say what is paid.',
   'fund: line twice': (s) => `“${s.text('name')}” is in the list twice. Take one of them away.`,
@@ -17,4 +18,4 @@ export const reasonsOfFund = {
   'fund: not yet come': (s) =>
     `A gift that is ${s.text('state')} has no day on which it came. Say that it is in hand, or take the day away.`,
   'fund: line not known': () => 'It is tied to a cost this fund does not have. Choose again what it may pay for.',
-} satisfies Sentences<FundReason>;
+} satisfies Sentences<FundReason>);

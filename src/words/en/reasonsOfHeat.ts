@@ -1,4 +1,5 @@
 import type { HeatReason } from '../../engine/heat';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 const minutes = ['minute', 'minutes'] as const;
@@ -12,7 +13,7 @@ const figures: Readonly<Record<string, string>> = {
 };
 
 /** Heat near inserts, and the day of hot work: what is open, and what stands against closing it. */
-export const reasonsOfHeat = {
+export const reasonsOfHeat = spoken('reasonsOfHeat', 'reasonsOfHeat', {
   'heat: share of the flame': (s) =>
     `Between ${s.percent('low')} and ${s.percent('high')} of an open flame’s heat goes into the metal: our own assumption.`,
   'heat: more through air': () => 'No heat is taken to be lost on the way; wind and thick joints make it longer.',
@@ -88,4 +89,4 @@ export const reasonsOfHeat = {
   'heat: signed by nobody': () => 'Say who: a name or a role.',
   'heat: limit under the air': () =>
     'A limit below what the air has outdoors is a slip: check the figure and its unit.',
-} satisfies Sentences<HeatReason>;
+} satisfies Sentences<HeatReason>);

@@ -1,4 +1,5 @@
 import type { HoldReason } from '../../engine/hold';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 const silences: Readonly<Record<string, readonly [string, string]>> = {
@@ -10,10 +11,18 @@ const silences: Readonly<Record<string, readonly [string, string]>> = {
 };
 
 /** 0 Sunday to 6 Saturday. */
-export const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
+export const weekdays = spoken('reasonsOfHold', 'weekdays', [
+  'Sunday',
+  'Monday',
+  'Tuesday',
+  'Wednesday',
+  'Thursday',
+  'Friday',
+  'Saturday',
+] as const);
 
 /** How holds came about, what they tell, and why a date is given or is not. */
-export const reasonsOfHold = {
+export const reasonsOfHold = spoken('reasonsOfHold', 'reasonsOfHold', {
   'hold: told by looks': () =>
     'Looks are made here, so the first bright green spot over 1 cm2 counts as back, in a round too.',
   'hold: told by cover': (s) =>
@@ -129,4 +138,4 @@ export const reasonsOfHold = {
     `It was seen clear up to ${s.number('months', 1)} months and never seen to come back: the yearly round will do.`,
   'hold: clear past all that was seen': (s) =>
     `It has stayed clear for ${s.number('months', 1)} months, longer than any hold seen to end: the yearly round will do.`,
-} satisfies Sentences<HoldReason>;
+} satisfies Sentences<HoldReason>);

@@ -1,7 +1,8 @@
+import { spoken } from '../tongue';
 import type { Params } from './sentence';
 
 /** Why a device does not keep in step, and what it found in the folder. */
-export const reasonsOfInStep = {
+export const reasonsOfInStep = spoken('reasonsOfInStep', 'reasonsOfInStep', {
   'step: not switched on': () => 'Keeping in step is not switched on.',
   'step: under way already': () => 'A step is under way already. Wait for it to end.',
   'step: password needed': () =>
@@ -31,4 +32,4 @@ export const reasonsOfInStep = {
     'Another device writes under this one’s name: one is a copy of the other. This device has a name of its own now. Nothing is lost.',
 
   'deed: kept in step': (s) => `kept in step, ${s.number('entries')} entries`,
-} satisfies Readonly<Record<string, (s: Params) => string>>;
+} satisfies Readonly<Record<string, (s: Params) => string>>);

@@ -1,10 +1,11 @@
 import type { LifeReason } from '../../engine/life';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 const limits: Readonly<Record<string, string>> = { shape: 'the shape', scale: 'the scale', median: 'the median' };
 
 /** Why a curve of lives is what it is, or is none. */
-export const reasonsOfLife = {
+export const reasonsOfLife = spoken('reasonsOfLife', 'reasonsOfLife', {
   'life: no interval': () => 'There is no interval to work with.',
   'life: no end seen': (s) =>
     `None of the ${s.times('n', 'life', 'lives')} was seen to end, so nothing says how long they last: only that it is longer.`,
@@ -21,4 +22,4 @@ export const reasonsOfLife = {
     `There is no lower limit for ${limits[s.text('what')] ?? s.text('what')}: the intervals do not set one.`,
   'life: no upper limit': (s) =>
     `There is no upper limit for ${limits[s.text('what')] ?? s.text('what')}: the intervals do not set one.`,
-} satisfies Sentences<LifeReason>;
+} satisfies Sentences<LifeReason>);

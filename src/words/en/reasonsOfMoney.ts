@@ -1,9 +1,10 @@
 import type { MoneyReason } from '../../engine/money';
 import { currency } from '../format';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** Why an amount is not taken. */
-export const reasonsOfMoney = {
+export const reasonsOfMoney = spoken('reasonsOfMoney', 'reasonsOfMoney', {
   'money: no amount': () => 'No amount yet: give a number.',
   'money: not an amount': (s) => `“${s.text('text')}” is no amount. Write it like 46 000 or 46 000.50.`,
   'money: read two ways': (s) =>
@@ -19,4 +20,4 @@ export const reasonsOfMoney = {
       : `“${s.text('text')}” is no currency. Give the three capital letters of its code, such as EUR.`,
   'money: currencies mixed': (s) =>
     `${currency(s.text('one'))} and ${currency(s.text('other'))} are not added. Give all amounts here in one currency.`,
-} satisfies Sentences<MoneyReason>;
+} satisfies Sentences<MoneyReason>);

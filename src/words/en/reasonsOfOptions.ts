@@ -1,6 +1,7 @@
 import type { OptionReason } from '../../engine/options';
 import { exposures } from '../../engine/trade';
 import { currency } from '../format';
+import { spoken } from '../tongue';
 import type { Params, Sentences } from './sentence';
 
 const amount = (s: Params, key: string): string => `${currency(s.text('currency'))} ${s.number(key)}`;
@@ -25,7 +26,7 @@ const rate = (s: Params, key: string): string => {
 };
 
 /** What ways to go on cost, what the record says for and against them, and why money is refused. */
-export const reasonsOfOptions = {
+export const reasonsOfOptions = spoken('reasonsOfOptions', 'reasonsOfOptions', {
   'option: years and rate': (s) =>
     `Over ${s.number('years')} years at ${rate(s, 'rate')} a year over the rise of prices.`,
   'option: rules not set': () => 'Nobody here has set the rate, the rise and the years: they are our own assumption.',
@@ -120,4 +121,4 @@ export const reasonsOfOptions = {
     `${s.times('count', 'entry is', 'entries are')} in ${currency(s.text('currency'))}. Change or remove them before the currency.`,
   'money: not the currency here': (s) =>
     `This collection reckons in ${currency(s.text('here'))}, and ${currency(s.text('currency'))} is never added to it.`,
-} satisfies Sentences<OptionReason>;
+} satisfies Sentences<OptionReason>);

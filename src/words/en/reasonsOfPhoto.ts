@@ -1,4 +1,5 @@
 import type { PhotoReason } from '../../engine/photo';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 const lights: Readonly<Record<string, string>> = {
@@ -15,7 +16,7 @@ const unsaid: Readonly<Record<string, string>> = {
 };
 
 /** Why a figure of a photo is as it is, or why there is none. */
-export const reasonsOfPhoto = {
+export const reasonsOfPhoto = spoken('reasonsOfPhoto', 'reasonsOfPhoto', {
   'coverage: share of this photo': () => 'This is the share of what this photo shows, not of the whole zone.',
   'coverage: working not kept': () =>
     'How this was measured was not kept in a form this version reads, so its range cannot be worked out again.',
@@ -100,4 +101,4 @@ export const reasonsOfPhoto = {
   'area: scale too short': (s) =>
     `The two places of the scale lie ${s.percent('length')} of the photo’s width apart; they should be ${s.percent('least')} or more. Choose a longer length on the work.`,
   'area: no outline': () => 'The outline takes in no surface. Draw it first.',
-} satisfies Sentences<PhotoReason>;
+} satisfies Sentences<PhotoReason>);

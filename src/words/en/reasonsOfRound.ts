@@ -1,3 +1,4 @@
+import { spoken } from '../tongue';
 import type { Params } from './sentence';
 
 const question: Readonly<Record<string, string>> = {
@@ -8,7 +9,7 @@ const question: Readonly<Record<string, string>> = {
 };
 
 /** Why a zone cannot be left like this yet, or a deed of the round was not done. */
-export const reasonsOfRound = {
+export const reasonsOfRound = spoken('reasonsOfRound', 'reasonsOfRound', {
   'round: not here': () => 'This round is not on this device. Go back to the sculpture and open it again.',
   'round: sculpture has no zones': () => 'This sculpture has no zones yet. Draw up its zones, then start the round.',
   'round: zone not here': () => 'This zone is not part of this round. Go back to the walk and choose another.',
@@ -27,4 +28,4 @@ export const reasonsOfRound = {
   'round: stop word is not carried': (s) =>
     `${s.kind('kind')} is a stop word and is never carried over. Look at it, and record what you see.`,
   'round: nothing said yet': () => 'Nothing is said of this zone yet. Record a finding, or say that nothing was found.',
-} satisfies Readonly<Record<string, (s: Params) => string>>;
+} satisfies Readonly<Record<string, (s: Params) => string>>);

@@ -1,4 +1,5 @@
 import type { SiteReason } from '../../engine/site';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 const inputs: Readonly<Record<string, string>> = {
@@ -9,7 +10,7 @@ const inputs: Readonly<Record<string, string>> = {
 };
 
 /** What has to be said beside a figure of how corrosive the air is. */
-export const reasonsOfSite = {
+export const reasonsOfSite = spoken('reasonsOfSite', 'reasonsOfSite', {
   'site: outside the range': (s) =>
     `${inputs[s.text('what')] ?? s.text('what')}, ${s.number('value', 1)}, lies outside the range the function was derived from (${s.number('low', 1)} to ${s.number('high', 1)}). The rate is carried on past it and is less sure than the range says.`,
   'site: two columns, two categories': (s) =>
@@ -19,4 +20,4 @@ export const reasonsOfSite = {
   'site: straight line beyond': (s) =>
     `Past ${s.number('years', 0)} years it is carried on as a straight line at the slope it has there.`,
   'site: clean coupons': () => 'This speaks of clean metal coupons in the open, not of a waxed work of art.',
-} satisfies Sentences<SiteReason>;
+} satisfies Sentences<SiteReason>);

@@ -1,8 +1,9 @@
 import type { TrendReason } from '../../engine/trend';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 /** What a series is made of, how sure its trend is, and how far it may be carried on. */
-export const reasonsOfTrend = {
+export const reasonsOfTrend = spoken('reasonsOfTrend', 'reasonsOfTrend', {
   'trend: rounds of another kind left out': (s) =>
     `${s.times('rounds', 'round', 'rounds')} of another kind or state ${s.text('rounds') === '1' ? 'is' : 'are'} left out of the series.`,
   'trend: rounds with too little seen left out': (s) =>
@@ -27,4 +28,4 @@ export const reasonsOfTrend = {
   'trend: if care goes on': () => 'If care goes on as now.',
   'trend: no trend to carry on': () => 'There is no trend to carry on, so there is no forecast.',
   'trend: too far to tell': (s) => `${s.number('years', 1)} years on is too far to tell.`,
-} satisfies Sentences<TrendReason>;
+} satisfies Sentences<TrendReason>);

@@ -1,6 +1,7 @@
 import { moneyOf } from '../../engine/money';
 import type { WatchReason } from '../../engine/watch';
 import { money } from '../format';
+import { spoken } from '../tongue';
 import type { Params, Sentences } from './sentence';
 
 /** "between 1.4 and 2.5 months", "at least 6.7 months". */
@@ -22,7 +23,7 @@ const said = (s: Params, key: string): string =>
 const asked: Readonly<Record<string, string>> = { zone: 'a zone', level: 'a level', by: 'a day' };
 
 /** Where tripwires stand, why something is due, what came of a treatment, and why a form was not kept. */
-export const reasonsOfWatch = {
+export const reasonsOfWatch = spoken('reasonsOfWatch', 'reasonsOfWatch', {
   'tripwire: hold over': (s) => `${heldFrom(s)}: surely over ${s.number('level', 1)}.`,
   'tripwire: hold under': (s) => `${heldFrom(s)}: surely not over ${s.number('level', 1)}.`,
   'tripwire: hold between': (s) => `${heldFrom(s)}: over or under ${s.number('level', 1)} cannot be told.`,
@@ -111,7 +112,7 @@ export const reasonsOfWatch = {
   'watch: put off to the past': (s) => `${s.day('date')} is not to come. Choose a later day.`,
   'watch: task ends before it begins': (s) =>
     `The task begins on ${s.day('first')} and ends on ${s.day('last')}, before that. Put the days in order.`,
-} satisfies Sentences<WatchReason>;
+} satisfies Sentences<WatchReason>);
 
 /** A bid says in its lines what for; a quote in its words. */
 function ofWhom(s: Params): string {

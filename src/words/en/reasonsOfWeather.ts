@@ -1,11 +1,12 @@
 import type { WeatherReason } from '../../engine/weather';
+import { spoken } from '../tongue';
 import type { Sentences } from './sentence';
 
 const points: Readonly<Record<string, string>> = { dew: 'dew point', frost: 'frost point' };
 const byProduct = (product: string): string => (product ? ` “${product}” asks for` : ' cold wax asks for');
 
 /** What speaks for or against washing or waxing now. Temperatures in degrees Celsius. */
-export const reasonsOfWeather = {
+export const reasonsOfWeather = spoken('reasonsOfWeather', 'reasonsOfWeather', {
   'weather: frost': (s) =>
     `Frost: air or surface is at ${s.number('limit')} °C or below. No water and no wax on the bronze.`,
   'weather: too near the dew point': (s) =>
@@ -26,4 +27,4 @@ export const reasonsOfWeather = {
   'weather: humidity not possible': () => 'Humidity is over 0 and up to 100 %. Look at the instrument again.',
   'weather: after today': (s) => `${s.day('day')} is still to come. Give the day it was read.`,
   'weather: gone on without a word': () => 'Say who goes on all the same, and why.',
-} satisfies Sentences<WeatherReason>;
+} satisfies Sentences<WeatherReason>);

@@ -1,6 +1,7 @@
 import { enClasses } from '../../engine/trade';
 import type { YearReason } from '../../engine/year';
 import { date } from '../format';
+import { spoken } from '../tongue';
 import type { Params, Sentences } from './sentence';
 
 const zones = (s: Params): string =>
@@ -15,7 +16,7 @@ const paces: Readonly<Record<string, string>> = {
 };
 
 /** Why a year is proposed as it is, what its time rests on, and what stands against keeping it. */
-export const reasonsOfYear = {
+export const reasonsOfYear = spoken('reasonsOfYear', 'reasonsOfYear', {
   'year: away': (s) =>
     s.text('due') === '' ? `It is away: ${s.text('to')}.` : `It is away until ${date(s.text('due'))}: ${s.text('to')}.`,
   'year: no round yet': () => 'Nobody has made a round of it yet.',
@@ -63,4 +64,4 @@ export const reasonsOfYear = {
   'year: dates out of order': (s) => `${s.day('second')} comes before ${s.day('first')}. Put the days right.`,
   'year: text missing': () => 'Something is not said yet. Say it in a few words.',
   'year: name missing': () => 'Say who: a name, or a role.',
-} satisfies Sentences<YearReason>;
+} satisfies Sentences<YearReason>);

@@ -1,9 +1,10 @@
 import { kindOf } from '../../engine/trade';
+import { spoken } from '../tongue';
 
 const kindName = (id: string): string => kindOf(id)?.name ?? id;
 
 /** Words of the round: starting it, walking it, ending it. */
-export const round = {
+export const round = spoken('round', 'round', {
   start: {
     title: 'Start a round',
     lead: 'One walk around the work, zone by zone. Every touch is kept as you make it; there is no save button.',
@@ -277,4 +278,4 @@ export const round = {
   },
 
   underWay: (title: string, type: string, day: string) => `${type} round of ${title}, ${day}`,
-} as const;
+} as const);

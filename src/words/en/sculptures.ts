@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screens about sculptures and their zones. Numbers and dates come in already written. */
-export const sculptures = {
+export const sculptures = spoken('sculptures', 'sculptures', {
   title: 'Sculptures',
   lead: 'Those in most need first.',
   add: 'Add a sculpture',
@@ -293,4 +295,4 @@ export const sculptures = {
     joinDone: 'The zones are joined.',
     cancel: 'Leave it',
   },
-} as const;
+} as const);

@@ -1,6 +1,7 @@
 import type { Reason } from '../../engine/record';
 import { beadings, coverageMethods, kindOf, reasonsNotLooked, substrates, treatmentOf } from '../../engine/trade';
 import { date, area as inSquareMetres, list, number, share } from '../format';
+import { spoken } from '../tongue';
 
 /** The parameters of a reason, as a sentence asks for them. Each key a sentence asks for is one its code has; a test checks that. */
 export interface Params {
@@ -38,7 +39,7 @@ export type Sentences<Code extends string> = Readonly<Record<Code, (s: Params) =
 /** What a screen calls a thing, or undefined where it does not know it. */
 export type NameOfThing = (thing: string) => string | undefined;
 
-const nameless: Readonly<Record<string, string>> = {
+export const nameless: Readonly<Record<string, string>> = spoken('sentence', 'nameless', {
   zone: 'this zone',
   round: 'another round',
   surveyor: 'somebody',
@@ -48,27 +49,36 @@ const nameless: Readonly<Record<string, string>> = {
   photo: 'a photo',
   treatment: 'an entry of the logbook',
   bid: 'a bid',
-};
-const active: Readonly<Record<string, string>> = { green: 'green', bare: 'bare metal', scale: 'hard-water scale' };
-const unknown: Readonly<Record<string, string>> = {
+});
+export const active: Readonly<Record<string, string>> = spoken('sentence', 'active', {
+  green: 'green',
+  bare: 'bare metal',
+  scale: 'hard-water scale',
+});
+export const unknown: Readonly<Record<string, string>> = spoken('sentence', 'unknown', {
   change: 'whether the green grew, for there is no earlier round like this one',
   hold: 'how long the coating holds here, for too few of its holds are recorded',
   'expected hold':
     'whether the coating is past the time it should hold, for too little is known of how long it holds here',
   forecast: 'what it will be by the next round, for no trend stands',
-};
-const areaMethods: Readonly<Record<string, string>> = {
+});
+export const areaMethods: Readonly<Record<string, string>> = spoken('sentence', 'areaMethods', {
   typed: 'typed',
   solids: 'worked out from simple solids',
   strips: 'measured in strips',
   outline: 'taken from the outline',
-};
+});
 
-const deedsWithoutName: Readonly<Record<string, string>> = {
+export const deedsWithoutName: Readonly<Record<string, string>> = spoken('sentence', 'deedsWithoutName', {
   '': 'what was just done',
   touch: 'the last touch',
   photo: 'the photo',
-};
+});
+
+export const loose = spoken('sentence', 'loose', {
+  noReason: 'no reason given',
+  elsewhere: 'something kept elsewhere',
+});
 
 const rowName = (rows: readonly { readonly id: string; readonly name: string }[], id: string): string =>
   rows.find((row) => row.id === id)?.name ?? id;
@@ -87,7 +97,7 @@ export const paramsOf = (reason: Reason, nameOf: NameOfThing = () => undefined):
     kind: (key) => quoted(text(key)),
     kinds: (key) => list(text(key).split(', ').map(quoted)),
     method: (key) => rowName(coverageMethods, text(key)),
-    notLooked: (key) => (text(key) === '' ? 'no reason given' : rowName(reasonsNotLooked, text(key))),
+    notLooked: (key) => (text(key) === '' ? loose.noReason : rowName(reasonsNotLooked, text(key))),
     treatment: (key) => treatmentOf(text(key))?.name ?? text(key),
     beading: (key) => rowName(beadings, text(key)),
     substrate: (key) => rowName(substrates, text(key)),
@@ -95,6 +105,6 @@ export const paramsOf = (reason: Reason, nameOf: NameOfThing = () => undefined):
     unknown: (key) => unknown[text(key)] ?? text(key),
     areaMethod: (key) => areaMethods[text(key)] ?? text(key),
     deed: (key) => deedsWithoutName[text(key)] ?? `“${text(key).replace(/^deed: /, '')}”`,
-    thing: (key) => nameOf(text(key)) ?? nameless[text(key).split('/')[0] ?? ''] ?? 'something kept elsewhere',
+    thing: (key) => nameOf(text(key)) ?? nameless[text(key).split('/')[0] ?? ''] ?? loose.elsewhere,
   };
 };

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the settings. All of it is kept on this device only. */
-export const settings = {
+export const settings = spoken('settings', 'settings', {
   title: 'Settings',
   lead: 'Kept on this device only; nothing here travels in a file.',
   hold: 'How you hold and see it',
@@ -49,4 +51,4 @@ export const settings = {
   about: 'About',
   aboutWhat: 'Made for the yearly round. The scale is this project’s own: our thresholds, not the standard’s.',
   method: 'How it is worked out',
-} as const;
+} as const);

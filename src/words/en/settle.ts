@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen Two versions to settle. */
-export const settle = {
+export const settle = spoken('settle', 'settle', {
   title: 'Two versions to settle',
   lead: 'Two people recorded the same thing without seeing each other. Both are kept. Say which holds, field by field.',
   reading: 'Looking for versions to settle …',
@@ -149,4 +151,4 @@ export const settle = {
   } as Readonly<Record<string, string>>,
   yes: 'yes',
   no: 'no',
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of what surrounds every screen. */
-export const shell = {
+export const shell = spoken('shell', 'shell', {
   nav: {
     label: 'Main',
     sculptures: 'Sculptures',
@@ -53,4 +55,4 @@ export const shell = {
   startAfreshWhat:
     'Opening the file brings back everything that was in it. Nothing is lost by beginning: the file can be opened later.',
   loadAgain: 'Load again',
-} as const;
+} as const);

@@ -1,7 +1,9 @@
+import { spoken } from '../tongue';
+
 /** Words of stations, sentinel squares, the shot list and the printed cards. Numbers come in already written. */
 const square = { best: 'Best square', worst: 'Worst square' } as const;
 
-export const stations = {
+export const stations = spoken('stations', 'stations', {
   title: 'Stations',
   lead: 'The spots from which the same photo is taken every year. What was seen from one is laid on what is seen from it now.',
   back: 'Stations',
@@ -189,4 +191,4 @@ export const stations = {
     frameInside: 'Cut out: 10 × 10 cm',
     frameWhat: 'Hold it on lightly, never over a flake, never with tape.',
   },
-} as const;
+} as const);

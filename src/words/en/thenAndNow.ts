@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the screen Then & now. Numbers come in already written by the formatter. */
-export const thenAndNow = {
+export const thenAndNow = spoken('thenAndNow', 'thenAndNow', {
   title: 'Then & now',
   lead: 'This round against an earlier one: what changed, what did not, and how sure you can be.',
   thenHead: 'Then',
@@ -114,4 +116,4 @@ export const thenAndNow = {
   notByItself: 'The change stands beside what was done. It does not say what caused it.',
   zoneIndex: (then: string, now: string) => `Zone index ${then} then, ${now} now`,
   withRange: (value: string, range: string) => `${value} (${range})`,
-} as const;
+} as const);

@@ -1,7 +1,9 @@
+import { spoken } from '../tongue';
+
 const zones = (n: number): string => (n === 1 ? '1 zone' : `${n} zones`);
 
 /** Words of the walk between rounds. */
-export const walk = {
+export const walk = spoken('walk', 'walk', {
   title: 'Walk',
   lead: 'Past all works, from the ground: is the green back on what was waxed?',
   back: 'Sculptures',
@@ -39,4 +41,4 @@ export const walk = {
   finish: 'End the walk',
   cautions:
     'Take care of yourself: stay on the ground, keep from the water’s edge and from nests, tell somebody where you are. Local rules go before this list.',
-} as const;
+} as const);

@@ -1,4 +1,5 @@
 import { list } from '../format';
+import { spoken } from '../tongue';
 
 /** Minutes as a person plans them: to five minutes, to half hours from three hours on. */
 const lasting = (minutes: number): string => {
@@ -9,7 +10,7 @@ const lasting = (minutes: number): string => {
   return [hours > 0 ? `${hours} h` : '', rest > 0 || hours === 0 ? `${rest} min` : ''].filter(Boolean).join(' ');
 };
 
-export const year = {
+export const year = spoken('year', 'year', {
   title: 'The year',
   of: (of: number | string) => `The year ${of}`,
   lead: 'What each work gets. It is proposed from the record until you say otherwise; what you say stands.',
@@ -180,4 +181,4 @@ export const year = {
     legend: 'The line is the shortest walk; the numbers are its order.',
     saved: 'Kept.',
   },
-};
+});

@@ -1,5 +1,7 @@
+import { spoken } from '../tongue';
+
 /** Words of the zone map and of drawing on it. Numbers and dates come in already written by the formatter. */
-export const zoneMap = {
+export const zoneMap = spoken('zoneMap', 'zoneMap', {
   title: 'Zone map',
   link: 'Zone map',
   lead: 'Touch a zone to open its visit.',
@@ -196,4 +198,4 @@ export const zoneMap = {
     stationKept: 'Kept. Later photos of this station can lie under the outlines.',
     toStations: 'Stations',
   },
-} as const;
+} as const);

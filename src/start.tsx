@@ -1,0 +1,15 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { openDesk } from './actions';
+import { applyUpdate, watchUpdates } from './device/offline';
+import { App } from './screens/shell/App';
+import { tellUpdateReady } from './screens/shell/updateReady';
+
+const root = document.getElementById('root');
+if (root)
+  createRoot(root).render(
+    <StrictMode>
+      <App opening={openDesk()} />
+    </StrictMode>,
+  );
+void watchUpdates({ onReady: () => tellUpdateReady(applyUpdate) });
