@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** A step of a campaign: what is settled in it, and who has the last word. */
@@ -21,7 +22,7 @@ const step = (id: string, name: string, asks: string, decides?: string): Campaig
 });
 
 /** From the first doubt to the closed file, in the order in which they are usually settled. */
-export const campaignSteps: readonly CampaignStep[] = [
+export const campaignSteps: readonly CampaignStep[] = named('campaignSteps', [
   step('trigger', 'Trigger', 'What shows that the care given so far is not enough any more.'),
   step('causes', 'Causes first', 'Remove what feeds the damage, and wait a season where that may be enough.'),
   step(
@@ -69,7 +70,7 @@ export const campaignSteps: readonly CampaignStep[] = [
   step('report', 'Report', 'Handed over and whole before the last payment.'),
   step('watch', 'Watch', 'Looks after 1, 3, 6, 12 and 24 months, then yearly; one before the warranty ends.'),
   step('close', 'Closed', 'What it cost, what held, what you would not do again.'),
-];
+]);
 
 const byId = new Map(campaignSteps.map((row) => [row.id, row]));
 export const campaignStepOf = (id: string): CampaignStep | undefined => byId.get(id);

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** What may be at the root of what the surface shows: looked for, and dealt with, before anything is treated. */
@@ -25,7 +26,7 @@ const cause = (
   who: string,
 ): Cause => ({ id, name, signs, remedy, who, exposures, source: practice });
 
-export const causes: readonly Cause[] = [
+export const causes: readonly Cause[] = named('causes', [
   cause(
     'sprinkler',
     'Sprinkler',
@@ -122,7 +123,7 @@ export const causes: readonly Cause[] = [
     'Joint and drainage of the base.',
     'The conservator, with a mason',
   ),
-];
+]);
 
 const byId = new Map(causes.map((row) => [row.id, row]));
 export const causeOf = (id: string): Cause | undefined => byId.get(id);

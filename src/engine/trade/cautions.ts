@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** Where a caution is said: once, short, where it matters. */
@@ -23,7 +24,7 @@ export interface Caution {
 
 const practice: Source = { text: 'Common practice, no source.', sure: 'common practice, no source' };
 
-export const cautions: readonly Caution[] = [
+export const cautions: readonly Caution[] = named('cautions', [
   {
     id: 'ladder',
     name: 'Ladder',
@@ -128,7 +129,7 @@ export const cautions: readonly Caution[] = [
     text: 'No pressure, no hot water, no flame near glass, enamel or stone. What heat an insert bears is for its conservator to say.',
     source: practice,
   },
-];
+]);
 
 export const cautionsAt = (place: CautionPlace): readonly Caution[] =>
   cautions.filter((caution) => caution.where.includes(place));

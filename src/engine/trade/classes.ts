@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 export type Level = 0 | 1 | 2 | 3;
@@ -15,7 +16,10 @@ const recalled: Source = {
 };
 
 const rows = (letters: string, names: readonly [string, string, string, string]): readonly ClassRow[] =>
-  names.map((name, level) => ({ id: `${letters}${level}`, level: level as Level, name, source: recalled }));
+  named(
+    'classes',
+    names.map((name, level) => ({ id: `${letters}${level}`, level: level as Level, name, source: recalled })),
+  );
 
 /** How strong the visible signs are, how soon something is due, and what sort of thing. Proposed by rule, set by a named person. */
 export const enClasses = {

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 const practice: Source = { text: 'Common practice, no source.', sure: 'common practice, no source' };
@@ -19,7 +20,7 @@ const step = (id: string, asked: ClosedFor, name: string): CloseDownStep => ({
   source: practice,
 });
 
-export const closeDownSteps: readonly CloseDownStep[] = [
+export const closeDownSteps: readonly CloseDownStep[] = named('closeDownSteps', [
   step('last-look', 'every work', 'The last look of the year, and what was seen written down'),
   step('weep-holes', 'every work', 'Weep holes and drains of the base open; a straw goes in, nothing harder'),
   step('leaves', 'every work', 'Leaves out of folds, hats and laps'),
@@ -40,4 +41,4 @@ export const closeDownSteps: readonly CloseDownStep[] = [
   step('meters', 'garden', 'Batteries out of meters and lamps'),
   step('record', 'garden', 'The record carried out twice, one copy elsewhere, and printed for the file'),
   step('numbers', 'garden', 'Who is called after a winter storm: names and numbers at the door'),
-];
+]);

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 export type PaperOf = 'request' | 'proposal' | 'report';
@@ -88,7 +89,11 @@ const report: readonly PaperItem[] = [
   ]),
 ];
 
-export const paperItems: Readonly<Record<PaperOf, readonly PaperItem[]>> = { request, proposal, report };
+export const paperItems: Readonly<Record<PaperOf, readonly PaperItem[]>> = {
+  request: named('itemsOfRequest', request),
+  proposal: named('itemsOfProposal', proposal),
+  report: named('itemsOfReport', report),
+};
 
 export const paperItemOf = (of: PaperOf, id: string): PaperItem | undefined =>
   paperItems[of].find((row) => row.id === id);

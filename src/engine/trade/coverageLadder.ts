@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** One touch of the coverage ladder. Shares of the zone, 0 to 1; `low` and `high` are the step's bin. */
@@ -28,7 +29,7 @@ const step = (label: string, value: number, low: number, high: number, name = `a
 });
 
 /** 0 is "looked, none there". The bins of the other steps meet and reach from 0 to the whole zone. */
-export const ladder: readonly LadderStep[] = [
+export const ladder: readonly LadderStep[] = named('ladder', [
   step('0', 0, 0, 0, 'looked, none there'),
   step('<1', 0.005, 0, 0.01, 'under 1 %'),
   step('3', 0.03, 0.01, 0.04),
@@ -41,7 +42,7 @@ export const ladder: readonly LadderStep[] = [
   step('50', 0.5, 0.45, 0.6),
   step('70', 0.7, 0.6, 0.8),
   step('90+', 0.9, 0.8, 1, '90 % or more'),
-];
+]);
 
 /** The step whose bin holds a share of 0 to 1; a share on a limit belongs to the lower step. */
 export const ladderStepOf = (share: number): LadderStep => {

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** How a coverage was judged, and what that says of its error. Standard deviations are on the logit scale. */
@@ -18,7 +19,7 @@ const byEye: Source = {
   sure: 'own choice',
 };
 
-export const coverageMethods: readonly CoverageMethod[] = [
+export const coverageMethods: readonly CoverageMethod[] = named('coverageMethods', [
   { id: 'ladder', name: 'by eye, on the ladder', ownSd: 0.3, sharedByDay: true, ofPhoto: false, source: byEye },
   { id: 'ladder, adjusted', name: 'by eye, adjusted', ownSd: 0.3, sharedByDay: true, ofPhoto: false, source: byEye },
   {
@@ -51,7 +52,7 @@ export const coverageMethods: readonly CoverageMethod[] = [
     ofPhoto: true,
     source: { text: 'What the mask and its check dots report, slips allowed for.', sure: 'own choice' },
   },
-];
+]);
 
 const byId = new Map<string, CoverageMethod>(coverageMethods.map((method) => [method.id, method]));
 

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** A glass as its data sheet tells it: E in GPa, alpha in 1/K, sigma the strength in bending or taken for it, MPa. */
@@ -11,7 +12,7 @@ export interface GlassData {
   readonly source: Source;
 }
 
-export const glassData: readonly GlassData[] = [
+export const glassData: readonly GlassData[] = named('glassData', [
   {
     ...{ id: 'float', name: 'Float glass, whole, as EN 572-1 has it', E: 70, nu: 0.2, alpha: 9.0e-6, sigma: 45 },
     source: { text: 'Data after EN 572 on the page of a glass maker.', sure: 'seen' },
@@ -24,7 +25,7 @@ export const glassData: readonly GlassData[] = [
     ...{ id: 'weathered', name: 'Weathered edge', E: 70, nu: 0.2, alpha: 9.0e-6, sigma: 20 },
     source: { text: 'The strength of a weathered edge is an assumption of ours.', sure: 'own choice' },
   },
-];
+]);
 
 /** Glass set into a work: what the trade allows between two of its sides, kelvin; none where nobody can say. */
 export interface GlassKind {
@@ -40,12 +41,12 @@ const nobody: Source = {
   sure: 'common practice, no source',
 };
 
-export const glassKinds: readonly GlassKind[] = [
+export const glassKinds: readonly GlassKind[] = named('glassKinds', [
   { id: 'unknown', name: 'Not known', limit: undefined, source: nobody },
   { id: 'cast', name: 'Cast, fused or blown', limit: undefined, source: nobody },
   { id: 'damaged', name: 'Cracked, chipped or weathered', limit: undefined, source: nobody },
   { id: 'annealed', name: 'Flat, annealed, whole', limit: 40, source: industry },
   { id: 'toughened', name: 'Flat, toughened, whole', limit: 200, source: industry },
-];
+]);
 
 export const glassKindOf = (id: string): GlassKind | undefined => glassKinds.find((kind) => kind.id === id);

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 const own: Source = {
@@ -16,7 +17,7 @@ export interface GroundsTopic {
 
 const topic = (id: string, name: string, ask: string): GroundsTopic => ({ id, name, ask, source: own });
 
-export const groundsTopics: readonly GroundsTopic[] = [
+export const groundsTopics: readonly GroundsTopic[] = named('groundsTopics', [
   topic(
     'sprinklers',
     'Sprinklers',
@@ -48,6 +49,6 @@ export const groundsTopics: readonly GroundsTopic[] = [
     'Whoever sees a change, a blow or paint says so the same day, and leaves it as it is.',
   ),
   topic('other', 'Other', ''),
-];
+]);
 
 export const groundsTopicOf = (id: string): GroundsTopic | undefined => groundsTopics.find((row) => row.id === id);

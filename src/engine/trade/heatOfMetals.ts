@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** How a cast metal takes up and carries heat: kg/m3, J/(kg K), W/(m K) as a range. */
@@ -12,7 +13,7 @@ export interface HeatOfMetal {
 
 const handbook: Source = { text: 'Handbook figures.', sure: 'from memory' };
 
-export const heatOfMetals: readonly HeatOfMetal[] = [
+export const heatOfMetals: readonly HeatOfMetal[] = named('heatOfMetals', [
   {
     id: 'tin bronze',
     name: 'Tin bronze',
@@ -30,7 +31,7 @@ export const heatOfMetals: readonly HeatOfMetal[] = [
     source: handbook,
   },
   { id: 'brass', name: 'Brass', density: 8500, specificHeat: 380, conducts: { low: 105, high: 125 }, source: handbook },
-];
+]);
 
 /** Share of a torch's heat that goes into the metal in the open air. */
 export const torchShare = {

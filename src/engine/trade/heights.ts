@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** A rule on ladders, falls and scaffolds. Shown, not applied: local law and a competent person decide. */
@@ -12,7 +13,7 @@ export interface HeightRule {
 const seen = (text: string): Source => ({ text: `${text}, read as quoted.`, sure: 'seen' });
 const memory = (text: string): Source => ({ text: `${text}.`, sure: 'from memory' });
 
-export const heightRules: readonly HeightRule[] = [
+export const heightRules: readonly HeightRule[] = named('heightRules', [
   {
     id: 'ladder foot',
     name: 'Foot of a ladder out from the wall, share of its working length',
@@ -49,7 +50,7 @@ export const heightRules: readonly HeightRule[] = [
     unit: 'load',
     source: seen('29 CFR 1926.451(a)(1)'),
   },
-];
+]);
 
 /** How high a person on the ground works with both hands, metres. */
 export const workingReachStanding = {

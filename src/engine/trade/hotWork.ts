@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 const practice: Source = { text: 'Common practice, no source.', sure: 'common practice, no source' };
@@ -15,7 +16,7 @@ export interface HotWorkRule {
   readonly source: Source;
 }
 
-export const hotWorkRules: readonly HotWorkRule[] = [
+export const hotWorkRules: readonly HotWorkRule[] = named('hotWorkRules', [
   { id: 'clear zone', name: 'Clear of all that burns, or shielded', value: 10.7, unit: 'm', source: clearance },
   {
     id: 'watch at least',
@@ -38,7 +39,7 @@ export const hotWorkRules: readonly HotWorkRule[] = [
     unit: 'min',
     source: { text: 'NFPA 51B, 2019 edition on.', sure: 'from memory' },
   },
-];
+]);
 
 export const hotWorkRule = (id: string): HotWorkRule => {
   const rule = hotWorkRules.find((row) => row.id === id);
@@ -56,7 +57,7 @@ export interface HotCheck {
   readonly source: Source;
 }
 
-export const hotChecks: readonly HotCheck[] = [
+export const hotChecks: readonly HotCheck[] = named('hotChecks', [
   { id: 'permit', name: 'The permit is here, signed, and for today', source: clearance },
   {
     id: 'clear zone',
@@ -74,7 +75,7 @@ export const hotChecks: readonly HotCheck[] = [
   { id: 'people', name: 'Visitors kept away, paths closed', source: practice },
   { id: 'breath', name: 'Masks as the safety sheets ask: hot nitrates give off brown fumes', source: practice },
   { id: 'inserts', name: 'Inserts out, or kept from heat as their conservator said', source: practice },
-];
+]);
 
 /** A limit of what may be breathed, as published. For the talk with those who do the work; their law decides. */
 export interface ExposureLimit {
@@ -90,7 +91,7 @@ export interface ExposureLimit {
 
 const niosh: Source = { text: 'Pages of CDC/NIOSH.', sure: 'seen' };
 
-export const exposureLimits: readonly ExposureLimit[] = [
+export const exposureLimits: readonly ExposureLimit[] = named('exposureLimits', [
   {
     id: 'nitrogen dioxide',
     agent: 'Nitrogen dioxide',
@@ -145,7 +146,7 @@ export const exposureLimits: readonly ExposureLimit[] = [
     idlh: '2100 ppm (10 % of what can burn)',
     source: { text: 'NIOSH pocket guide.', sure: 'from memory' },
   },
-];
+]);
 
 /** Surface temperatures that founders and patineurs name for hot colour, degrees Celsius. They set them, nobody else. */
 export const patinationHeats = [

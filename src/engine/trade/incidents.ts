@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 const practice: Source = { text: 'Common practice, no source.', sure: 'common practice, no source' };
@@ -21,7 +22,7 @@ const incident = (id: string, name: string, ...first: string[]): IncidentSort =>
 const apart = 'Keep people away: tape, cones, a person who stands there.';
 const asItIs = 'Photograph it as it is, with something to show the size, before anything is moved.';
 
-export const incidentSorts: readonly IncidentSort[] = [
+export const incidentSorts: readonly IncidentSort[] = named('incidentSorts', [
   incident(
     'storm',
     'Storm, or a branch on it',
@@ -73,6 +74,6 @@ export const incidentSorts: readonly IncidentSort[] = [
   ),
   incident('ice', 'Frost or ice', apart, 'Break no ice off and pour nothing on it.', asItIs),
   incident('other', 'Other', apart, asItIs),
-];
+]);
 
 export const incidentSortOf = (id: string): IncidentSort | undefined => incidentSorts.find((row) => row.id === id);

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** When a reading near an insert calls for attention. */
@@ -30,11 +31,11 @@ export const beddings: readonly {
   readonly name: string;
   readonly caution?: string;
   readonly source: Source;
-}[] = [
+}[] = named('beddings', [
   { id: 'resin', name: 'Resin', caution: 'softens or burns well below the heat of colouring', source: practice },
   { id: 'lead', name: 'Lead', caution: 'melts at 327 °C; its fume is poisonous', source: handbook },
   { id: 'putty', name: 'Putty', caution: 'dries out, cracks, can smoke', source: practice },
   { id: 'gasket', name: 'Gasket', caution: 'rubber hardens or burns', source: practice },
   { id: 'mortar', name: 'Mortar or plaster', source: practice },
   { id: 'not known', name: 'Not known', caution: 'treat it as the most tender', source: practice },
-];
+]);

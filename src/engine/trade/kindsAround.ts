@@ -1,8 +1,9 @@
 import type { KindOfFinding } from './kindOfFinding';
 import { kindSource } from './kindSources';
+import { named } from './named';
 
 /** Deposits and life on it, inserts of other material in it, and the base below it. */
-export const kindsAround: readonly KindOfFinding[] = [
+export const kindsAround: readonly KindOfFinding[] = named('kinds', [
   {
     id: 'droppings',
     name: 'Droppings',
@@ -155,4 +156,4 @@ export const kindsAround: readonly KindOfFinding[] = [
     recommends: 2,
     source: kindSource.practice,
   },
-];
+]);

@@ -1,8 +1,9 @@
 import type { KindOfFinding } from './kindOfFinding';
 import { kindSource } from './kindSources';
+import { named } from './named';
 
 /** Wax and lacquer, and what goes on beneath them. */
-export const kindsOfCoating: readonly KindOfFinding[] = [
+export const kindsOfCoating: readonly KindOfFinding[] = named('kinds', [
   {
     id: 'green-under-film',
     name: 'Green under wax or lacquer',
@@ -95,4 +96,4 @@ export const kindsOfCoating: readonly KindOfFinding[] = [
     recommends: 2,
     source: kindSource.practice,
   },
-];
+]);

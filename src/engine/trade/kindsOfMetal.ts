@@ -1,8 +1,9 @@
 import type { KindOfFinding } from './kindOfFinding';
 import { kindSource } from './kindSources';
+import { named } from './named';
 
 /** Metal, iron inside and out, and water that cannot leave. */
-export const kindsOfMetal: readonly KindOfFinding[] = [
+export const kindsOfMetal: readonly KindOfFinding[] = named('kinds', [
   {
     id: 'pits-new',
     name: 'Pits, new or bright',
@@ -187,4 +188,4 @@ export const kindsOfMetal: readonly KindOfFinding[] = [
     recommends: 1,
     source: kindSource.practice,
   },
-];
+]);

@@ -1,8 +1,9 @@
 import type { KindOfFinding } from './kindOfFinding';
 import { kindSource } from './kindSources';
+import { named } from './named';
 
 /** Green, dark, bare and white: what the open surface shows. */
-export const kindsOfSurface: readonly KindOfFinding[] = [
+export const kindsOfSurface: readonly KindOfFinding[] = named('kinds', [
   {
     id: 'even-green-film',
     name: 'Even green film',
@@ -208,4 +209,4 @@ export const kindsOfSurface: readonly KindOfFinding[] = [
     recommends: 2,
     source: kindSource.coreSalts,
   },
-];
+]);

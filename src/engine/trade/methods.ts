@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** A way of washing, rubbing or treating a bronze that one may have at hand. */
@@ -17,7 +18,7 @@ const procedure: Source = {
 };
 const memory: Source = { text: 'Conservation practice: about 0.5 to 1 % by volume, pH 6 to 8.', sure: 'from memory' };
 
-export const methods: readonly Method[] = [
+export const methods: readonly Method[] = named('methods', [
   { id: 'hose', name: 'Garden hose, its own pressure', usual: 'allowed', source: procedure },
   { id: 'soft brush', name: 'Soft natural brush', usual: 'allowed', source: procedure },
   { id: 'neutral detergent', name: 'Neutral non-ionic detergent, rinsed off', usual: 'allowed', source: memory },
@@ -68,7 +69,7 @@ export const methods: readonly Method[] = [
     why: 'Work for people licensed for it.',
     source: practice,
   },
-];
+]);
 
 const byId = new Map(methods.map((method) => [method.id, method]));
 

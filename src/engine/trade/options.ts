@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** A way to go on with a work: what it does, who may, and what cannot be taken back. */
@@ -25,7 +26,7 @@ const waxLives: Source = {
   sure: 'from memory',
 };
 
-export const optionSorts: readonly OptionSort[] = [
+export const optionSorts: readonly OptionSort[] = named('optionSorts', [
   {
     id: 'keep waxing',
     name: 'Keep waxing',
@@ -97,7 +98,7 @@ export const optionSorts: readonly OptionSort[] = [
     treatments: [],
     source: practice,
   },
-];
+]);
 
 const byId = new Map(optionSorts.map((sort) => [sort.id, sort]));
 

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 const practice: Source = { text: 'Common practice, no source.', sure: 'common practice, no source' };
@@ -41,7 +42,7 @@ const item = (
   source: practice,
 });
 
-export const packingItems: readonly PackingItem[] = [
+export const packingItems: readonly PackingItem[] = named('packingItems', [
   item('tablet', 'Tablet, charged, tried without a network', ['every day']),
   item('battery', 'Spare battery and cable', ['every day']),
   item('phone', 'Telephone, and the numbers to call', ['every day']),
@@ -75,4 +76,4 @@ export const packingItems: readonly PackingItem[] = [
   item('insert-pads', 'Soft padding and tape that leaves nothing, for the inserts', ['inserts']),
   item('binoculars', 'Binoculars, for the look from the ground', ['look']),
   item('briefing', 'Briefing for the helper, printed', ['survey', 'wash', 'wax']),
-];
+]);

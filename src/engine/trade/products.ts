@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** Sorts of what stands in the store. */
@@ -18,7 +19,7 @@ const procedure: Source = {
 };
 const own = { coats: false, askConservator: false } as const;
 
-export const sortsOfProduct: readonly SortOfProduct[] = [
+export const sortsOfProduct: readonly SortOfProduct[] = named('sortsOfProduct', [
   { ...own, id: 'microcrystalline', name: 'Microcrystalline wax', coats: true, source: procedure },
   { ...own, id: 'natural wax', name: 'Natural wax or blend', coats: true, source: procedure },
   { ...own, id: 'pigmented wax', name: 'Pigmented wax', coats: true, askConservator: true, source: practice },
@@ -27,7 +28,7 @@ export const sortsOfProduct: readonly SortOfProduct[] = [
   { ...own, id: 'detergent', name: 'Detergent', source: practice },
   { ...own, id: 'solvent', name: 'Solvent', askConservator: true, source: practice },
   { ...own, id: 'other', name: 'Other', source: practice },
-];
+]);
 
 const byId = new Map(sortsOfProduct.map((sort) => [sort.id, sort]));
 

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 const practice: Source = { text: 'Common practice, no source.', sure: 'common practice, no source' };
@@ -8,7 +9,7 @@ export const roundTypes: readonly {
   readonly name: string;
   readonly means: string;
   readonly source: Source;
-}[] = [
+}[] = named('roundTypes', [
   { id: 'annual', name: 'Annual', means: 'the yearly round, dry and before washing', source: practice },
   { id: 'autumn', name: 'Autumn', means: 'the second look of the year, before winter', source: practice },
   { id: 'before treatment', name: 'Before treatment', means: 'the state work starts from', source: practice },
@@ -19,4 +20,4 @@ export const roundTypes: readonly {
     source: practice,
   },
   { id: 'incident', name: 'Incident', means: 'after a storm, a blow, a theft, paint', source: practice },
-];
+]);

@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** What can be done to a zone, and what that does to the reading of its history. */
@@ -27,7 +28,7 @@ const procedure: Source = {
 
 const plain = { coats: false, breaksSeries: false, cleanStart: false, askConservator: false } as const;
 
-export const treatments: readonly Treatment[] = [
+export const treatments: readonly Treatment[] = named('treatments', [
   { ...plain, id: 'wash', name: 'Wash', source: procedure },
   { ...plain, id: 'wax', name: 'Cold wax', coats: true, source: procedure },
   { ...plain, id: 'spot wax', name: 'Spot wax', coats: true, source: procedure },
@@ -93,7 +94,7 @@ export const treatments: readonly Treatment[] = [
   { ...plain, id: 'repair', name: 'Repair, fill or refix', askConservator: true, source: practice },
   { ...plain, id: 'cause removed', name: 'Cause removed', breaksSeries: true, source: practice },
   { ...plain, id: 'other', name: 'Other', source: practice },
-];
+]);
 
 const byId = new Map(treatments.map((treatment) => [treatment.id, treatment]));
 

@@ -1,3 +1,4 @@
+import { namedUnder } from './named';
 import type { Source } from './source';
 
 /** One number that speaks for or against washing or waxing now. */
@@ -23,7 +24,7 @@ const hand: Source = {
   sure: 'own choice',
 };
 
-export const weatherRules = {
+export const weatherRules = namedUnder('weatherRules', {
   margin: { id: 'margin', name: 'Surface over the dew point, at least', value: 3, unit: 'K', source: coating },
   humidity: { id: 'humidity', name: 'Relative humidity, below', value: 85, unit: '%', source: coating },
   dry: { id: 'dry', name: 'Dry for, at least', value: 24, unit: 'h', source: practice },
@@ -35,4 +36,4 @@ export const weatherRules = {
   airError: { id: 'airError', name: 'Thermometer in the air, give or take', value: 0.5, unit: 'K', source: hand },
   humidityError: { id: 'humidityError', name: 'Hygrometer, give or take', value: 3, unit: '%', source: hand },
   surfaceError: { id: 'surfaceError', name: 'Surface thermometer, give or take', value: 1, unit: 'K', source: hand },
-} as const satisfies Readonly<Record<string, WeatherRule>>;
+} as const satisfies Readonly<Record<string, WeatherRule>>);

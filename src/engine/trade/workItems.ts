@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** A line of work that bidders price. */
@@ -22,7 +23,7 @@ const item = (id: string, name: string, per: WorkItem['per'], unit: WorkItem['un
   source: practice,
 });
 
-export const workItems: readonly WorkItem[] = [
+export const workItems: readonly WorkItem[] = named('workItems', [
   item('strip and repatinate', 'Clean down, desalt where asked, patinate and wax', 'zone', 'm2'),
   item('clean down', 'Clean down to the sound surface', 'zone', 'm2'),
   item('desalt', 'Draw out salts, with tests before and after', 'zone', 'm2'),
@@ -36,7 +37,7 @@ export const workItems: readonly WorkItem[] = [
   item('drain', 'Drain, dam and refill the basin', 'once', 'sum'),
   item('protect around', 'Protect stone, planting and paving around', 'once', 'sum'),
   item('report', 'Photographs, layer log and report', 'once', 'sum'),
-];
+]);
 
 const byId = new Map(workItems.map((row) => [row.id, row]));
 export const workItemOf = (id: string): WorkItem | undefined => byId.get(id);
