@@ -1,4 +1,5 @@
 /** What lies in a bag to be read without this app. */
 export type { BagContents } from '../device/bag';
 export { readmeText } from './readme';
+export { paperSortOf, paperSorts } from './registry';
 export { reportHtml } from './report';

@@ -1,8 +1,9 @@
 import type { BagContents } from '../device/bag';
 import { date, list, tongueNow, w, whole } from '../words';
 import { type Html, html } from './html';
+import { thingsIn } from './reading';
 import { reportStyle } from './reportStyle';
-import { surveyRead, thingsIn } from './surveyRead';
+import { surveyRead } from './surveyRead';
 import { anchorOf, workSection } from './workSection';
 
 const words = w.papers;

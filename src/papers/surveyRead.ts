@@ -2,16 +2,13 @@ import type { BagContents } from '../device/bag';
 import { collectionOwn } from '../engine/reckoning';
 import {
   assemble,
-  asThing,
   byWithin,
   type CollectionOwn,
   type Current,
   gather,
   idPart,
-  type KindOfThing,
   nameOf,
   type SculptureRecord,
-  type Thing,
 } from '../engine/record';
 
 /** One work: what the sums read, and everything else within it. */
@@ -57,7 +54,3 @@ const ownOf = (currents: ReadonlyMap<string, Current>, all: readonly Current[], 
     eyeChecks: living('eyeCheck'),
   });
 };
-
-/** The living things of one kind within a work. */
-export const thingsIn = <K extends KindOfThing>(within: readonly Current[], kind: K): Thing<K>[] =>
-  within.flatMap((current) => asThing(current, kind) ?? []);

@@ -3,8 +3,9 @@ import { idPart, type SculptureRecord, vagueDateOrder } from '../engine/record';
 import { treatmentOf } from '../engine/trade';
 import { date, list, w, whole } from '../words';
 import { type Html, html, lines } from './html';
+import { thingsIn } from './reading';
 import { earlierRounds, lastRound } from './roundSection';
-import { thingsIn, type WorkRead } from './surveyRead';
+import type { WorkRead } from './surveyRead';
 
 const words = w.papers;
 

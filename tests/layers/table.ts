@@ -45,6 +45,7 @@ const pages = [
   'incidents',
   'grounds',
   'moves',
+  'papers',
 ];
 const engine = [
   'engine/chance',
@@ -183,10 +184,13 @@ export const table: Readonly<Record<string, Part>> = {
 
   words: { imports: engine },
   // What goes into a bag beside the survey, to be read without this app; and the worker that has both sentences and zip.
-  papers: { imports: [...engine, 'words', 'device', 'device/bag'] },
+  papers: { imports: [...engine, 'words', 'device', 'device/bag', 'papers/layout'] },
+  // The one layout of all papers, and what a screen shows of it.
+  'papers/layout': { imports: ['engine/reckoning', 'words'] },
   'screens/parts': { imports: ['actions', ...engine, 'words'], packages: [...ui, ...drawing] },
   'screens/shell': { imports: ['actions', ...engine, 'words', 'screens/parts'], packages: ui },
   ...Object.fromEntries(pages.map((name) => [`screens/${name}`, page])),
+  'screens/papers': { ...page, imports: [...page.imports, 'papers', 'papers/layout'] },
 
   // Made at build time, by the same deeds a person does, in a store that lives in memory.
   demo: { imports: [...engine, ...device, 'actions'], packages: ['fake-indexeddb', 'node:', 'polyclip-ts', 'sharp'] },

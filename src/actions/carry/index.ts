@@ -5,5 +5,6 @@ export { type CarryPreview, openSurveyFile, type ProblemFound, type SurveyFileOp
 export { type PhotosFound, photosFound } from './photosFound';
 export { type BagOptions, type BagPrepared, prepareBag } from './prepareBag';
 export { prepareCalendar } from './prepareCalendar';
+export { preparePaper } from './preparePaper';
 export { findingsTable, type Prepared, type PrepareOptions, prepareSurvey, type Without } from './prepareSurvey';
 export { canSaveStraight, saveFile, type Way, waysToSave } from './saveFile';

@@ -80,8 +80,8 @@ export const prepareBag = (
 
 const bagMime = 'application/zip';
 
-/** A table of findings or a calendar is not the survey. */
-const noSurvey = ['text/csv', 'text/calendar'];
+/** A table of findings, a calendar or a paper is not the survey. */
+const noSurvey = ['text/csv', 'text/calendar', 'text/html'];
 
 /** Notes that it has left. */
 export const leftWith = (desk: Desk, prepared: Prepared | BagPrepared): Promise<void> => {

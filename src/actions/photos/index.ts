@@ -35,6 +35,7 @@ export { type PhotoPlace, photoForStation } from './photoForStation';
 export { type PhotoSeries, type PhotoSeriesOfWork, photoSeriesOf } from './photoSeriesOf';
 export { type PhotoOfWork, type PhotosOfWork, photosOfWork } from './photosOfWork';
 export { type PhotoOfZone, photosOfZone } from './photosOfZone';
+export { pictureData } from './pictureData';
 export { pixelsUnderWay } from './pixelsOf';
 export { addReading, editReading, type ReadingFields, removeReading } from './readings';
 export { addSentinel, editSentinel, removeSentinel, type SentinelFields } from './sentinels';

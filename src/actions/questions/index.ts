@@ -12,6 +12,7 @@ export { type Need, needList } from './needList';
 export { type OpenPersonCheck, openPersonChecks } from './openPersonChecks';
 export { ownHoldRules } from './ownHoldRules';
 export { ownScale } from './ownScale';
+export { type PaperSourceAsked, paperSource } from './paperSource';
 export { photoUrl } from './photoUrl';
 export { type AskedRound, roundScore, roundSetting } from './roundScore';
 export { type SculptureRow, sculptureList } from './sculptureList';

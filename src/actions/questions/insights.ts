@@ -33,10 +33,10 @@ export interface CollectionInsights {
   readonly workingOut: number;
 }
 
-const livesKept = async (desk: Desk): Promise<readonly Life[]> =>
+export const livesKept = async (desk: Desk): Promise<readonly Life[]> =>
   (await rowKept<{ readonly lives: readonly Life[] }>(desk, rowOf.lives))?.lives ?? [];
 
-const ofWork = async (desk: Desk, work: string) => {
+export const ofWork = async (desk: Desk, work: string) => {
   const [need, first, advice] = await Promise.all([
     needFound(desk, work),
     firstFound(desk, work),

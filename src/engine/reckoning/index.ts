@@ -2,5 +2,6 @@
 export { collectionOwn, type OwnSources } from './collectionOwn';
 export { type FirstPass, firstPass } from './firstPass';
 export { lives, seedOfDraws } from './lives';
+export type { PaperSource, WorkOnPaper } from './paperSource';
 export { type SecondPass, secondPass } from './secondPass';
 export type { SculptureSummary } from './summary';

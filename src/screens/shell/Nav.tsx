@@ -17,7 +17,7 @@ const places = [
     Picture: PlanIcon,
     under: [
       ...['/due', '/year', '/packing', '/briefing', '/close-down', '/site-plan', '/money', '/budget', '/fund'],
-      ...['/products', '/decisions', '/campaign', '/hot-work', '/incidents', '/grounds', '/moves'],
+      ...['/products', '/decisions', '/campaign', '/hot-work', '/incidents', '/grounds', '/moves', '/papers'],
     ],
   },
   { to: pathTo.carry(), word: w.shell.nav.carry, Picture: CarryIcon, under: [] },

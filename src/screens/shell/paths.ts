@@ -33,6 +33,9 @@ export const pathTo = {
   /** `about` is a zone or a sentinel square. */
   measure: (photo: string, about: string) => `/measure/${part(photo)}/${about.split('/')[0]}/${part(about)}`,
   colour: (sculpture: string) => `/sculpture/${part(sculpture)}/colour`,
+  papers: () => '/papers',
+  /** One paper of one thing: `about` is a thing name, or a year. */
+  paper: (sort: string, about: string) => `/papers/${sort}/${encodeURIComponent(about)}`,
   look: (sculpture: string) => `/sculpture/${part(sculpture)}/look`,
   startRound: (sculpture: string) => `/sculpture/${part(sculpture)}/round/start`,
   round: (round: string) => `/round/${part(round)}`,

@@ -82,6 +82,8 @@ const SitePlanPage = later(async () => (await import('../year')).SitePlanScreen)
 const IncidentsPage = later(async () => (await import('../incidents')).IncidentsScreen);
 const GroundsPage = later(async () => (await import('../grounds')).GroundsScreen);
 const MovesPage = later(async () => (await import('../moves')).MovesScreen);
+const PapersPage = later(async () => (await import('../papers')).PapersScreen);
+const PaperPage = later(async () => (await import('../papers')).PaperScreen);
 const Method = later(async () => (await import('../method')).MethodScreen);
 const Settings = later(async () => (await import('../settings')).SettingsScreen);
 
@@ -199,6 +201,11 @@ export const routes: readonly RouteRow[] = [
   { path: '/carry/bring', show: () => <Bring /> },
   { path: '/carry/in-step', show: () => <InStep /> },
   { path: '/keeping', show: () => <Keeping /> },
+  { path: '/papers', show: () => <PapersPage /> },
+  {
+    path: '/papers/:sort/:about',
+    show: (ids) => <PaperPage key={`${ids.sort} ${ids.about}`} sort={ids.sort ?? ''} about={ids.about ?? ''} />,
+  },
   { path: '/plan', show: () => <PlanPage /> },
   { path: '/sculpture/:sculpture/plan', show: (ids) => <PlanOfWorkPage sculpture={sculptureOf(ids)} /> },
   { path: '/sculpture/:sculpture/options', show: (ids) => <OptionsPage sculpture={sculptureOf(ids)} /> },

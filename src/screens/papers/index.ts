@@ -1,0 +1,2 @@
+export { PaperScreen } from './PaperScreen';
+export { PapersScreen } from './PapersScreen';

@@ -1,0 +1,35 @@
+import type { paperHub as english } from '../en/paperHub';
+import type { Same } from '../tongue';
+
+export const paperHub: Same<typeof english> = {
+  title: 'Papiere',
+  lead: 'Alles, was gedruckt oder übergeben wird, gemacht aus der Aufzeichnung, wie sie steht. Sehen Sie es zuerst hier an; drucken Sie es, oder sichern Sie es als eine Datei, die jeder Browser öffnet.',
+  back: 'Papiere',
+  about: {
+    work: 'Zu einem Werk',
+    campaign: 'Zu einer Maßnahme',
+    fund: 'Zu einem Fonds',
+    year: 'Zu einem Jahr',
+    collection: 'Zur Sammlung',
+  },
+  forReader: (reader: string) => `Für ${reader}`,
+  none: 'Noch nichts da, woraus es gemacht werden könnte',
+  choose: 'Wovon',
+  open: (title: string, of: string) => `${title}: ${of}`,
+  notThere: 'Dieses Papier kann nicht gemacht werden: Wovon es handelt, ist nicht auf diesem Gerät.',
+  settings: 'Bevor es hinausgeht',
+  status: 'Stand',
+  statuses: { draft: 'Entwurf', final: 'Endgültig' },
+  author: 'Verfasst von',
+  authorHint: 'Steht am Fuß jeder Seite.',
+  size: 'Blatt',
+  print: 'Drucken',
+  save: 'Als Datei sichern',
+  saved: 'Gesichert.',
+  ways: { picker: 'Als Datei sichern', share: 'Datei teilen', download: 'Datei herunterladen', text: 'Text zeigen' },
+  lacks: 'Der Aufzeichnung fehlt',
+  lacksWhat: 'Das Papier lässt dies aus oder sagt es selbst. Nichts wird ergänzt.',
+  preview: 'So wird es gelesen',
+  workingOut: 'Einige Werte werden noch berechnet; das Papier wird neu gemacht, wenn sie da sind.',
+  pictures: 'Die Bilder werden vorbereitet …',
+};

@@ -1,0 +1,35 @@
+import { spoken } from '../tongue';
+
+/** The screens on which papers are chosen, looked at, printed and saved. */
+export const paperHub = spoken('paperHub', 'paperHub', {
+  title: 'Papers',
+  lead: 'Everything that is printed or handed over, made from the record as it stands. Look at it here first; print it, or save it as one file that opens in any browser.',
+  back: 'Papers',
+  about: {
+    work: 'Of one work',
+    campaign: 'Of one campaign',
+    fund: 'Of one fund',
+    year: 'Of one year',
+    collection: 'Of the collection',
+  },
+  forReader: (reader: string) => `For ${reader}`,
+  none: 'Nothing to make it from yet',
+  choose: 'Of which',
+  open: (title: string, of: string) => `${title}: ${of}`,
+  notThere: 'This paper cannot be made: what it is about is not on this device.',
+  settings: 'Before it leaves',
+  status: 'Status',
+  statuses: { draft: 'Draft', final: 'Final' },
+  author: 'Written by',
+  authorHint: 'Stands at the foot of each page.',
+  size: 'Sheet',
+  print: 'Print',
+  save: 'Save as a file',
+  saved: 'Saved.',
+  ways: { picker: 'Save as a file', share: 'Share the file', download: 'Download the file', text: 'Show the text' },
+  lacks: 'The record lacks',
+  lacksWhat: 'The paper leaves these out, or says so itself. Nothing is filled in.',
+  preview: 'As it will be read',
+  workingOut: 'Some figures are still being worked out; the paper is made anew when they are there.',
+  pictures: 'Pictures are being made ready …',
+});
