@@ -1,4 +1,17 @@
 import type { NamesOfTrade } from '../../engine/trade';
+import { kindsAround, kindsInTheMetal, kindsOnTheSurface } from './tradeKinds';
+import { tradeOfCare } from './tradeOfCare';
+import { tradeOfHeat } from './tradeOfHeat';
+import { tradeOfPlaces } from './tradeOfPlaces';
+import { tradeOfWork } from './tradeOfWork';
+import { tradeOfZones } from './tradeOfZones';
 
 /** Names of the trade in German. To be looked through by a native speaker who knows metal conservation. */
-export const namesOfTrade: NamesOfTrade = {};
+export const namesOfTrade: NamesOfTrade = {
+  kinds: { ...kindsOnTheSurface, ...kindsInTheMetal, ...kindsAround },
+  ...tradeOfZones,
+  ...tradeOfCare,
+  ...tradeOfWork,
+  ...tradeOfPlaces,
+  ...tradeOfHeat,
+};
