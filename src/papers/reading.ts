@@ -1,5 +1,5 @@
 import type { PaperSource, WorkOnPaper } from '../engine/reckoning';
-import { asThing, type Current, type KindOfThing, type Thing } from '../engine/record';
+import { asThing, type Current, type KindOfThing, nameOf, type Thing } from '../engine/record';
 
 /** The living things of one kind among these. */
 export const thingsIn = <K extends KindOfThing>(within: readonly Current[], kind: K): Thing<K>[] =>
@@ -26,4 +26,13 @@ export const personIn = ({ around }: PaperSource, surveyor: string): string => {
   const role = thingsIn(around, 'surveyor').find(({ thing }) => thing === surveyor)?.body.role ?? '';
   const name = thingsIn(around, 'name').find(({ body }) => body.surveyor === surveyor)?.body.name;
   return [name, role].filter(Boolean).join(', ');
+};
+
+/**
+ * Words a person wrote herself for one place of a paper (kind `paperText`), as she typed them, or ''. `about` is what the paper was
+ * made of, as it stands in its address: a thing name, or a year.
+ */
+export const ownText = (source: PaperSource, paper: string, about: string, part: string): string => {
+  const name = nameOf.paperText(paper, part, about);
+  return thingsOfAll(source, 'paperText').find(({ thing }) => thing === name)?.body.text ?? '';
 };

@@ -230,6 +230,38 @@ export const plannedThings = ({ collection, sculpture, zone, insert, photo, id }
         ...{ competent: who, days: 3, dayCost: euros(38_000), rescue: 'Two people, a line' },
       },
     ],
+    [
+      'paperText',
+      nameOf.paperText('condition-report', 'purpose', sculpture),
+      {
+        sculpture,
+        paper: 'condition-report',
+        about: sculpture,
+        part: 'purpose',
+        text: 'For the loan',
+        date: '2026-06-01',
+      },
+    ],
+    [
+      'paperIssued',
+      nameOf.paperIssued(id(59)),
+      {
+        ...{
+          sculpture,
+          paper: 'board-case',
+          about: campaign,
+          speaksOf: ['money'],
+          title: 'Board case',
+          date: '2026-06-02',
+        },
+        ...{ by: 'Steward', status: 'final', to: 'The board', state: 'a1b2' },
+      },
+    ],
+    [
+      'keptWhere',
+      nameOf.keptWhere(id(60)),
+      { sculpture, sort: 'keys', what: 'Key of the plinth door', where: 'Hook 3 in the porch', who: 'Steward' },
+    ],
   ];
   const ofCollection: [string, string, object][] = [
     [

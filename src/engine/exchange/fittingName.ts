@@ -21,6 +21,8 @@ const follows: Readonly<Record<string, (body: Entry['body']) => string>> = {
   dueAnswered: (b) => nameOf.dueAnswered(String(b.key)),
   tripwireAnswer: (b) => nameOf.tripwireAnswer(...(words(b, 'decision', 'tripwire', 'on') as [string, string, string])),
   listTicks: (b) => nameOf.listTicks(...(words(b, 'list', 'of') as [string, string])),
+  paperText: (b) =>
+    nameOf.paperText(...(words(b, 'paper', 'part', b.about ? 'about' : 'year') as [string, string, string])),
   photo: (b) => nameOf.photo(String(b.sha256)),
 };
 

@@ -7,12 +7,18 @@ export type LeftOut = 'names' | 'places' | 'access' | 'insert values' | 'money';
 const kindsLeftOut: Readonly<Record<LeftOut, readonly string[]>> = {
   names: ['name'],
   // The air of a place may tell which place it is, and where its figures come from does.
-  places: ['place', 'climate'],
-  access: ['access', 'accessSheet'],
+  places: ['place', 'climate', 'keptWhere'],
+  access: ['access', 'accessSheet', 'keptWhere'],
   'insert values': ['insertValue'],
   // What a bidder must not read: other bids, what there is to spend, who gave it.
   money: ['moneyRules', 'option', 'quote', 'fund', 'gift', 'bid', 'yearPlan', 'decision', 'tripwireAnswer'],
 };
+
+/** Words for a paper, and notes of papers given out, stay behind with what their paper speaks of. */
+const staysBehind = ({ kind, body }: Entry, without: readonly LeftOut[]): boolean =>
+  (kind === 'paperText' || kind === 'paperIssued') &&
+  Array.isArray(body.speaksOf) &&
+  without.some((what) => (body.speaksOf as readonly unknown[]).includes(what));
 
 export interface CarryOptions {
   /** Thing names; not given: all of the collection. */
@@ -64,13 +70,19 @@ const namesPersons: Readonly<Record<string, readonly string[]>> = {
   insertReading: ['by'],
   insertAfter: ['by'],
   accessSheet: ['competent'],
+  paperText: ['by'],
+  paperIssued: ['by', 'to'],
+  keptWhere: ['who'],
 };
 
 const namesAPerson = ({ kind, body }: Entry): boolean =>
   Object.hasOwn(namesPersons, kind) && (namesPersons[kind] ?? []).some((field) => body[field]);
 
 const hasNote = ({ kind, body }: Entry): boolean =>
-  Boolean(body.note) || kind === 'interpretation' || (kind === 'personCheck' && Boolean(body.what));
+  Boolean(body.note) ||
+  kind === 'interpretation' ||
+  (kind === 'paperText' && Boolean(body.text)) ||
+  (kind === 'personCheck' && Boolean(body.what));
 
 const count = (entries: readonly Entry[], of: (e: Entry) => boolean): number =>
   new Set(entries.filter(of).map((e) => e.thing)).size;
@@ -95,7 +107,7 @@ const isOfCollection = (entry: Entry): boolean => !entry.within.startsWith('scul
  */
 export const partialCarry = (entries: readonly Entry[], options: CarryOptions = {}): PartialCarry => {
   const out = new Set((options.without ?? []).flatMap((what) => kindsLeftOut[what]));
-  const allowed = entries.filter((e) => !out.has(e.kind));
+  const allowed = entries.filter((e) => !out.has(e.kind) && !staysBehind(e, options.without ?? []));
   const taken = options.sculptures ? ofSculptures(allowed, new Set(options.sculptures)) : allowed;
   const things = new Set(taken.map((e) => e.thing));
   const mentioned = new Set(taken.flatMap((e) => referencesOf(e).map((r) => r.name)));

@@ -40,6 +40,7 @@ import {
 } from './collectionBodies';
 import { day, thingName } from './entry';
 import { moneySchema } from './moneyBody';
+import { keptWhereBody, paperIssuedBody, paperTextBody } from './paperBodies';
 import {
   agreedColourBody,
   elevationBody,
@@ -251,6 +252,9 @@ export const bodySchemas = {
   insertReading: insertReadingBody,
   insertAfter: insertAfterBody,
   accessSheet: accessSheetBody,
+  paperText: paperTextBody,
+  paperIssued: paperIssuedBody,
+  keptWhere: keptWhereBody,
 } as const;
 
 export type KindOfThing = keyof typeof bodySchemas;

@@ -69,6 +69,9 @@ const known: Readonly<Record<KindOfThing, true>> = {
   insertReading: true,
   insertAfter: true,
   accessSheet: true,
+  paperText: true,
+  paperIssued: true,
+  keptWhere: true,
 };
 
 /** The kinds of thing this version knows, without loading their schemas. */

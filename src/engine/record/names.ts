@@ -80,6 +80,10 @@ export const nameOf = {
   insertReading: (id: string) => `insertReading/${id}`,
   insertAfter: (hotDay: string, insert: string) => `insertAfter/${tail(hotDay)}/${tail(insert)}`,
   accessSheet: (sculpture: string) => `accessSheet/${tail(sculpture)}`,
+  /** One a paper, place in it and thing or year it is about: written again, it is said anew. */
+  paperText: (paper: string, part: string, about: string) => `paperText/${paper}/${part}/${about}`,
+  paperIssued: (id: string) => `paperIssued/${id}`,
+  keptWhere: (id: string) => `keptWhere/${id}`,
 } as const;
 
 /** The series a finding belongs to: the same kind and origin in the same zone, over all rounds. */

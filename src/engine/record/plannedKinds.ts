@@ -37,6 +37,9 @@ export const plannedKinds = [
   'insertReading',
   'insertAfter',
   'accessSheet',
+  'paperText',
+  'paperIssued',
+  'keptWhere',
 ] as const satisfies readonly KindOfThing[];
 
 export type PlannedKind = (typeof plannedKinds)[number];

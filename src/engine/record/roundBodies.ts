@@ -19,6 +19,8 @@ export const roundBody = z.looseObject({
   askAgain: maybe(z.array(thingName)),
   /** This round is one with another begun apart. */
   partOf: maybe(thingName),
+  /** Seen and written on pencil cards on `date`, and entered from them on this day by that surveyor. */
+  fromPaper: maybe(z.looseObject({ entered: day, surveyor: z.string() })),
   /** Said not to be one with these. */
   apartFrom: maybe(z.array(thingName)),
   note,
@@ -38,6 +40,8 @@ export const visitBody = z.looseObject({
   carriedFrom: maybe(thingName),
   beading: maybe(beading),
   photos: maybe(z.array(thingName)),
+  /** Entered from a pencil card. */
+  fromPaper: maybe(z.literal(true)),
   note,
 });
 

@@ -5,6 +5,7 @@ export { type Caution, type CautionPlace, cautions, cautionsAt } from './caution
 export { type ClassRow, enClasses, type Level } from './classes';
 export { type CloseDownStep, type ClosedFor, closeDownSteps } from './closeDown';
 export { type PaperItem, type PaperOf, paperItemOf, paperItems } from './completeness';
+export { type KeptThing, keptThingOf, keptThings } from './keptThings';
 export { type LadderStep, ladder, ladderStepOf } from './coverageLadder';
 export { type CoverageMethod, coverageMethodOf, coverageMethods } from './coverageMethods';
 export { type GlassData, type GlassKind, glassData, glassKindOf, glassKinds } from './glass';

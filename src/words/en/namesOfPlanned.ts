@@ -34,4 +34,7 @@ export const namesOfPlanned: Readonly<Record<string, string>> = spoken('namesOfP
   insertReading: 'a temperature',
   insertAfter: 'an insert after the heat',
   accessSheet: 'the access sheet',
+  paperText: 'words for a paper',
+  paperIssued: 'a paper given out',
+  keptWhere: 'where something is kept',
 });
