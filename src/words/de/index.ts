@@ -1,6 +1,11 @@
 /** The German words, file by file as the English ones. To be looked through by a native speaker. */
+export * as carry from './carry';
+export * as charts from './charts';
+export * as deedsOfRound from './deedsOfRound';
+export * as holds from './holds';
 export * as logbook from './logbook';
 export * as look from './look';
+export * as namesOfPlanned from './namesOfPlanned';
 export * as nextSteps from './nextSteps';
 export * as overTime from './overTime';
 export * as paperCondition from './paperCondition';
@@ -8,8 +13,12 @@ export * as paperHub from './paperHub';
 export * as paperLayout from './paperLayout';
 export * as papers from './papers';
 export * as parts from './parts';
+export * as people from './people';
+export * as plan from './plan';
+export * as reasonsOfActions from './reasonsOfActions';
 export * as round from './round';
 export * as sculptures from './sculptures';
+export * as sentence from './sentence';
 export * as settings from './settings';
 export * as shell from './shell';
 export * as thenAndNow from './thenAndNow';
