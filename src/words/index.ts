@@ -1,6 +1,10 @@
 export * as w from './catalogue';
+export { costText, goodMonthsText, monthsText } from './costWords';
 export { deedNamed, type NameOfThing, sayReason } from './en/reasons';
 export * from './format';
+export { amountText, seenText, taskName } from './lineWords';
+export { lettersOf, namesOfCampaign } from './namesOfCampaign';
+export { nameOfOption, namesOfOptions } from './namesOfOptions';
 export {
   namesOfWorks,
   roundName,

@@ -19,3 +19,4 @@ export {
 export { type LineToBe, linesOf, type QuantityLine, type ScheduleAsked, type SeenInZone } from './scheduleOfQuantities';
 export { insertsUnprotected, scheduleStanding } from './scheduleStanding';
 export { type StepStanding, type StepState, stepAfter, stepsOfCampaign } from './stepsOfCampaign';
+export { surfaceOf } from './surfaceOf';

@@ -1,7 +1,6 @@
 import type { Thing } from '../../engine/record';
-import { area, date, w } from '../../words';
+import { area, date, lettersOf, w } from '../../words';
 import { Button } from '../parts';
-import { lettersOf } from './names';
 import type { OpenFile } from './OfCampaign';
 import { Signed } from './Signed';
 import { SmallPhoto } from './SmallPhoto';

@@ -3,14 +3,13 @@ import type { Outcome } from '../../actions';
 import type { QuantityLine } from '../../engine/campaign';
 import { isCurrency } from '../../engine/money';
 import type { BodyOf, Thing } from '../../engine/record';
-import { sayReason, w } from '../../words';
+import { amountText, sayReason, taskName, w } from '../../words';
 import { Field, MoneyField } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { type PersonSaid, peopleKept, peopleWhole } from '../parts/peopleSaid';
 import { useDesk, useMoney } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import { noPrice, type PriceText, priceTexts, readPrices } from './bidText';
-import { amountText, taskName } from './lineWords';
 import type { OpenFile } from './OfCampaign';
 
 const words = w.campaign.bids.sheet;

@@ -1,7 +1,6 @@
 import type { BidComparison, ComparedLine } from '../../engine/campaign';
 import { unitsOf } from '../../engine/money';
-import { amounts, currency as currencyWord, money, roundMoney, w, whole } from '../../words';
-import { taskName } from './lineWords';
+import { amounts, currency as currencyWord, money, roundMoney, taskName, w, whole } from '../../words';
 import '../parts/plainTable.css';
 
 const words = w.campaign.bids;

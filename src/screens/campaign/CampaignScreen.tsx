@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { editPlanned, watchOfCampaign } from '../../actions';
 import { causesFirst, type StepStanding, stepAfter, stepsOfCampaign } from '../../engine/campaign';
 import { zonesAt } from '../../engine/record';
-import { w } from '../../words';
+import { namesOfCampaign, w } from '../../words';
 import { Button, LinkButton, Notice, Page, Section } from '../parts';
 import { AfterCampaign } from '../parts/AfterCampaign';
 import { PrintRow } from '../parts/PrintRow';
@@ -12,7 +12,6 @@ import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { CampaignFacts } from './CampaignFacts';
 import { CampaignPapers } from './CampaignPapers';
 import { CampaignSheet } from './CampaignSheet';
-import { namesOf } from './names';
 import { OfCampaign, type OpenFile } from './OfCampaign';
 import { StepLadder } from './StepLadder';
 import './campaign.css';
@@ -27,7 +26,7 @@ export function CampaignScreen({ campaign }: { readonly campaign: string }) {
 function Overview({ file }: { readonly file: OpenFile }) {
   const { record, campaign, planned, today } = file;
   const [open, setOpen] = useState(false);
-  const names = namesOf(file);
+  const names = namesOfCampaign(file);
   const steps = stepsOfCampaign(file);
   const now = steps.find(({ state }) => state === 'now');
   const leftOpen = steps.filter(({ state, step }) => state === 'left open' && step.id !== 'causes');
@@ -97,7 +96,7 @@ function Now({ file, now }: { readonly file: OpenFile; readonly now: StepStandin
   const { run, refused, busy } = useDeed();
   const { step, lacks, there } = now;
   const next = stepAfter(step.id);
-  const names = namesOf(file);
+  const names = namesOfCampaign(file);
   return (
     <section className="card stack step-now" aria-label={words.now}>
       <p className="page-over">{words.now}</p>

@@ -2,12 +2,11 @@ import { useState } from 'react';
 import { causesFirst } from '../../engine/campaign';
 import { type SculptureRecord, type Thing, zonesAt } from '../../engine/record';
 import { type Cause, causeOf } from '../../engine/trade';
-import { date, w } from '../../words';
+import { date, lettersOf, w } from '../../words';
 import { AddIcon, Button, Notice, OnIcon } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { useDesk } from '../shell';
 import { CauseSheet, type CauseStart } from './CauseSheet';
-import { lettersOf } from './names';
 
 const words = w.campaign.causes;
 

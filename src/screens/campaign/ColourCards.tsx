@@ -1,10 +1,9 @@
 import { thingsOf } from '../../actions';
 import { cardPhotos, laterPhoto } from '../../engine/campaign';
 import type { Thing } from '../../engine/record';
-import { date, w } from '../../words';
+import { date, lettersOf, w } from '../../words';
 import { Button, LinkButton } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
-import { lettersOf } from './names';
 import type { OpenFile } from './OfCampaign';
 import { Signed } from './Signed';
 import { SmallPhoto } from './SmallPhoto';

@@ -3,10 +3,9 @@ import { thingsOf } from '../../actions';
 import { linesOf, type QuantityLine } from '../../engine/campaign';
 import { zonesAt } from '../../engine/record';
 import { type WorkItem, workItemOf, workItems } from '../../engine/trade';
-import { area, w } from '../../words';
+import { area, seenText, w } from '../../words';
 import { Button, Choices, Notice, Sheet } from '../parts';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
-import { seenText } from './lineWords';
 import type { OpenFile } from './OfCampaign';
 import { keepLines } from './scheduleOf';
 

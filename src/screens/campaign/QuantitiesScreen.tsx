@@ -1,16 +1,14 @@
 import { useState } from 'react';
-import { type QuantityLine, scheduleStanding } from '../../engine/campaign';
+import { type QuantityLine, scheduleStanding, surfaceOf } from '../../engine/campaign';
 import { areaTolerance } from '../../engine/trade';
-import { date, figure, share, w } from '../../words';
+import { date, figure, namesOfCampaign, share, w } from '../../words';
 import { AddIcon, Button, EmptyState, Notice, Page } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
 import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
 import { LineSheet } from './LineSheet';
-import { surfaceOf } from './lineWords';
 import { MakeLinesSheet } from './MakeLinesSheet';
-import { namesOf } from './names';
 import { OfCampaign, type OpenFile } from './OfCampaign';
 import { QuantityTable } from './QuantityTable';
 import { scheduleOf } from './scheduleOf';
@@ -62,7 +60,7 @@ function Schedule({ file }: { readonly file: OpenFile }) {
           {standing.length > 0 && (
             <div className="not-printed">
               <Notice kind="caution" title={words.standing}>
-                <Reasons reasons={standing} nameOf={namesOf(file)} />
+                <Reasons reasons={standing} nameOf={namesOfCampaign(file)} />
               </Notice>
             </div>
           )}

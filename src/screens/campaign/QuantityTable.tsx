@@ -1,9 +1,7 @@
 import type { QuantityLine } from '../../engine/campaign';
 import { reaches } from '../../engine/trade';
-import { number, w } from '../../words';
+import { amountText, namesOfCampaign, number, taskName, w } from '../../words';
 import { Button } from '../parts';
-import { amountText, taskName } from './lineWords';
-import { namesOf } from './names';
 import type { OpenFile } from './OfCampaign';
 import { SmallPhoto } from './SmallPhoto';
 import '../parts/plainTable.css';
@@ -18,7 +16,7 @@ interface QuantityTableProps {
 
 /** Lines as they go out: no prices of our own, a place for theirs on paper. */
 export function QuantityTable({ file, lines, onEdit }: QuantityTableProps) {
-  const names = namesOf(file);
+  const names = namesOfCampaign(file);
   const { columns } = words;
   return (
     <table className="plain-table cards quantity-table">

@@ -1,10 +1,9 @@
-import { targetOn } from '../../engine/fund';
+import { type FundFigures, targetOn } from '../../engine/fund';
 import { type Money, type MoneyRules, unitsOf } from '../../engine/money';
 import { addDays } from '../../engine/record';
 import { amounts, date, number, roundMoney, w, whole } from '../../words';
 import { Section } from '../parts';
 import { useDesk } from '../shell';
-import type { FundFigures } from './fundFigures';
 
 const words = w.funds;
 const steps = ['inHand', 'pledged', 'hoped'] as const;

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { plannedAll, sculptureList, tabs } from '../../actions';
-import { endowmentFor } from '../../engine/fund';
+import { endowmentFor, fundFiguresOf, giftsOf, isFundFigures } from '../../engine/fund';
 import type { Thing } from '../../engine/record';
 import { date, money, number, sayReason, w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
@@ -9,7 +9,6 @@ import { worksNamed } from '../parts/thingNames';
 import { pathTo, useDesk, useMoney, useQuestion } from '../shell';
 import { FundLines } from './FundLines';
 import { FundSheet } from './FundSheet';
-import { figuresOf, giftsOf, isFigures } from './fundFigures';
 import { GiftSheet } from './GiftSheet';
 import { GiftsByState } from './GiftsByState';
 import { WhenMet } from './WhenMet';
@@ -36,15 +35,17 @@ export function FundScreen({ fund: name }: { readonly fund: string }) {
       </Page>
     );
   const works = worksNamed(rows);
-  const gifts = giftsOf(planned, name);
-  const found = figuresOf(fund, gifts, rules, desk.today());
+  const gifts = giftsOf(planned.gift, name);
+  const found = fundFiguresOf(fund, gifts, rules, desk.today());
   const { title, sculpture, closed, upkeep, promise, note, priced, lines } = fund.body;
   const work = works.find(({ thing }) => thing === sculpture)?.name;
   return (
     <Page
       title={title}
       over={work ? words.of(work) : words.ofCollection}
-      lead={isFigures(found) && lines.length > 0 ? words.targetToday(money(found.target), date(priced)) : words.noLines}
+      lead={
+        isFundFigures(found) && lines.length > 0 ? words.targetToday(money(found.target), date(priced)) : words.noLines
+      }
       back={back}
       actions={
         mayWrite && (
@@ -59,7 +60,7 @@ export function FundScreen({ fund: name }: { readonly fund: string }) {
     >
       {closed && <p className="strong">{words.closed(date(closed))}</p>}
       {!mayWrite && <p className="soft not-printed">{words.readOnly}</p>}
-      {isFigures(found) ? (
+      {isFundFigures(found) ? (
         <>
           {lines.length > 0 && <FundLines figures={found} rules={rules} />}
           <GiftsByState figures={found} onGift={mayWrite ? setGift : undefined} />

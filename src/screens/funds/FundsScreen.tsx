@@ -1,13 +1,13 @@
 import { Fragment, useState } from 'react';
 import { Link } from 'wouter';
 import { type Planned, plannedAll, sculptureList, tabs } from '../../actions';
+import { fundFiguresOf, giftsOf, isFundFigures } from '../../engine/fund';
 import type { Thing } from '../../engine/record';
 import { date, money, sayReason, w } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Reading } from '../parts';
 import { type WorkNamed, worksNamed } from '../parts/thingNames';
 import { pathTo, useDesk, useMoney, useQuestion } from '../shell';
 import { FundSheet } from './FundSheet';
-import { figuresOf, giftsOf, isFigures } from './fundFigures';
 import '../parts/lines.css';
 import './funds.css';
 
@@ -73,7 +73,7 @@ function FundRow({ fund, planned, works }: FundRowProps) {
   const { rules } = useMoney();
   const { title, sculpture, closed } = fund.body;
   const work = works.find(({ thing }) => thing === sculpture)?.name;
-  const found = figuresOf(fund, giftsOf(planned, fund.thing), rules, useDesk().today());
+  const found = fundFiguresOf(fund, giftsOf(planned.gift, fund.thing), rules, useDesk().today());
   return (
     <Link href={pathTo.fund(fund.thing)} className="line">
       <span className="grow">
@@ -81,7 +81,7 @@ function FundRow({ fund, planned, works }: FundRowProps) {
         <span className="line-detail soft">
           {closed ? words.closed(date(closed)) : work ? words.of(work) : words.ofCollection}
         </span>
-        {isFigures(found) ? (
+        {isFundFigures(found) ? (
           <span className="line-detail figures">
             {words
               .rowSum(money(found.target), {

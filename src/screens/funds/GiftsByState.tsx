@@ -1,11 +1,10 @@
-import { chanceOf, type GiftState, type Overfull } from '../../engine/fund';
+import { chanceOf, type FundFigures, type GiftState, type Overfull } from '../../engine/fund';
 import type { Money } from '../../engine/money';
 import type { Thing } from '../../engine/record';
 import { date, list, money, roundMoney, share, w } from '../../words';
 import { Notice, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { useDesk } from '../shell';
-import type { FundFigures } from './fundFigures';
 
 const words = w.funds;
 const columns = [

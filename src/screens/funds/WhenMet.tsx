@@ -1,10 +1,9 @@
-import { levels } from '../../engine/fund';
+import { courseFrom, type FundFigures, levels, savingsOf } from '../../engine/fund';
 import type { Money, MoneyRules } from '../../engine/money';
 import { date, list, money, number, roundMoney, w } from '../../words';
 import { Section } from '../parts';
 import { useDesk } from '../shell';
 import { FundCurve } from './FundCurve';
-import { courseFrom, type FundFigures, savingsOf } from './fundFigures';
 
 const words = w.funds;
 

@@ -1,11 +1,10 @@
 import { cumulativeWorth, moneyOf } from '../../engine/money';
-import { number, roundMoney, w } from '../../words';
+import { nameOfOption, number, roundMoney, w } from '../../words';
 import { Axes } from '../parts/charts/Axes';
 import { ChartFrame } from '../parts/charts/ChartFrame';
 import { linePath } from '../parts/charts/paths';
 import { straightScale } from '../parts/charts/straightScale';
 import type { Around } from './around';
-import { nameOfOption } from './optionNames';
 
 const words = w.options;
 const height = 280;

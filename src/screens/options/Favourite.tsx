@@ -1,12 +1,11 @@
 import { useState } from 'react';
 import { bestBuy, figuresAgainst, speaking, turningOf, whatIfs } from '../../engine/options';
-import { w } from '../../words';
+import { nameOfOption, w } from '../../words';
 import { Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { Select } from '../parts/Select';
 import type { Around } from './around';
 import { CostSoFar } from './CostSoFar';
-import { nameOfOption } from './optionNames';
 import { WhatIfBars } from './WhatIfBars';
 
 const words = w.options;

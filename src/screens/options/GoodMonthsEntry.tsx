@@ -1,8 +1,7 @@
 import type { GoodMonthsTold } from '../../engine/options';
-import { type NameOfThing, w } from '../../words';
+import { monthsText, type NameOfThing, w } from '../../words';
 import { Button, Field } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { monthsText } from './OptionCard';
 import { monthsTyped, type OptionText } from './optionText';
 
 const words = w.options.sheet;

@@ -1,9 +1,8 @@
 import { useId } from 'react';
-import type { OptionCost } from '../../engine/options';
 import { speaking } from '../../engine/options';
 import type { Reason, Thing } from '../../engine/record';
 import { optionSortOf } from '../../engine/trade';
-import { list, money, type NameOfThing, number, w } from '../../words';
+import { costText, goodMonthsText, list, money, type NameOfThing, w } from '../../words';
 import { Button } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
@@ -75,7 +74,7 @@ export function OptionCard({ option, name, around, onEdit }: OptionCardProps) {
                     // biome-ignore lint/suspicious/noArrayIndexKey: two lines may be the same
                     <li key={i}>
                       <span className="grow">
-                        {line.name} <span className="soft small">{lineText(line)}</span>
+                        {line.name} <span className="soft small">{costText(line)}</span>
                       </span>
                       <span className="figures">{money(line.amount)}</span>
                     </li>
@@ -110,31 +109,3 @@ function Facts({ rows }: { readonly rows: readonly (readonly [string, string | u
     </dl>
   );
 }
-
-export const monthsText = ({
-  value,
-  low,
-  high,
-}: {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-}): string => words.months(number(value, 1), number(low, 1), number(high, 1));
-
-const goodMonthsText = ({ goodMonths: months }: Thing<'option'>['body']): string =>
-  months ? `${monthsText(months)}, ${words.from[months.from]}` : words.monthsUnknown;
-
-const lineText = ({ first, every, last, growth, contingency, price }: OptionCost): string => {
-  const { line } = words;
-  const [from, to] = [line.year(first), last === undefined ? undefined : line.year(last)];
-  const falls =
-    every === undefined ? line.once(from) : every === 1 ? line.yearly(from, to) : line.every(every, from, to);
-  return [
-    falls,
-    growth === undefined ? '' : line.growth(number(growth * 100, 2)),
-    contingency ? line.contingency : '',
-    words.price[price],
-  ]
-    .filter(Boolean)
-    .join(', ');
-};

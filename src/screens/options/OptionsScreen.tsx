@@ -3,7 +3,7 @@ import { tabs } from '../../actions';
 import { figuresOf, inOneCurrency, signsOf, speaking } from '../../engine/options';
 import type { Reason, Thing } from '../../engine/record';
 import { optionSorts } from '../../engine/trade';
-import { list, sayReason, w } from '../../words';
+import { list, nameOfOption, namesOfOptions, sayReason, w } from '../../words';
 import { AddIcon, Button, EmptyState, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
@@ -12,7 +12,6 @@ import { NotHere } from '../shell/NotHere';
 import { Favourite } from './Favourite';
 import { OptionCard } from './OptionCard';
 import { OptionSheet } from './OptionSheet';
-import { nameOfOption, namesHere } from './optionNames';
 import { Quotes } from './Quotes';
 import { SideBySide } from './SideBySide';
 import { useSituation } from './useSituation';
@@ -36,7 +35,7 @@ export function OptionsScreen({ sculpture }: { readonly sculpture: string }) {
   if (record === null) return <NotHere />;
   const { option: options, quote: quotes } = planned;
   const { number, title } = record.sculpture.body;
-  const names = namesHere(options, record);
+  const names = namesOfOptions(options, record);
   const { rows, apart } = inOneCurrency(
     options.map((option) => figuresOf(option, rules)),
     rules.currency,

@@ -1,12 +1,11 @@
 import { useState } from 'react';
 import { isMoney, readMoney } from '../../engine/money';
 import type { BodyOf, Thing } from '../../engine/record';
-import { date, money, moneyTyped, sayReason, w } from '../../words';
+import { date, money, moneyTyped, nameOfOption, sayReason, w } from '../../words';
 import { Choice, Field, MoneyField } from '../parts';
 import { Select } from '../parts/Select';
 import { useDesk, useMoney } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
-import { nameOfOption } from './optionNames';
 
 const words = w.options;
 

@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { quoteStanding } from '../../engine/options';
 import type { Thing } from '../../engine/record';
-import { date, money, sayReason, w } from '../../words';
+import { date, money, nameOfOption, sayReason, w } from '../../words';
 import { AddIcon, Button, OnIcon, Section } from '../parts';
 import { useDesk } from '../shell';
-import { nameOfOption } from './optionNames';
 import { QuoteSheet } from './QuoteSheet';
 
 const words = w.options;

@@ -2,12 +2,11 @@ import { Fragment } from 'react';
 import { moneyOf } from '../../engine/money';
 import { type AtRate, priceSpread, sideBySide } from '../../engine/options';
 import type { Reason } from '../../engine/record';
-import { number, roundMoney, sayReason, share, w } from '../../words';
+import { nameOfOption, number, roundMoney, sayReason, share, w } from '../../words';
 import { LinkButton, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { pathTo } from '../shell';
 import type { Around } from './around';
-import { nameOfOption } from './optionNames';
 
 const words = w.options;
 

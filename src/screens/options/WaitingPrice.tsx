@@ -1,10 +1,9 @@
 import { moneyOf } from '../../engine/money';
 import { onceOff, priceOfWaiting, treatedArea } from '../../engine/options';
-import { currency as currencyWord, number, roundMoney, w } from '../../words';
+import { currency as currencyWord, nameOfOption, number, roundMoney, w } from '../../words';
 import { Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import type { Around } from './around';
-import { nameOfOption } from './optionNames';
 
 const words = w.options;
 

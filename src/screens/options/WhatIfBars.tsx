@@ -1,9 +1,8 @@
 import { moneyOf } from '../../engine/money';
 import type { Answer, OptionFigures, WhatIf, WhatIfs } from '../../engine/options';
-import { number, roundMoney, w } from '../../words';
+import { nameOfOption, number, roundMoney, w } from '../../words';
 import { Section } from '../parts';
 import type { Around } from './around';
-import { nameOfOption } from './optionNames';
 import { SpanBars } from './SpanBars';
 
 const words = w.options;

@@ -1,6 +1,6 @@
-import type { CampaignFile } from '../../engine/campaign';
-import type { SculptureRecord } from '../../engine/record';
-import type { NameOfThing } from '../../words';
+import type { CampaignFile } from '../engine/campaign';
+import type { SculptureRecord } from '../engine/record';
+import type { NameOfThing } from './en/sentence';
 
 /** Letters of zones, in walking order: "A, C". */
 export const lettersOf = (record: SculptureRecord, zones: readonly string[]): string =>
@@ -10,7 +10,7 @@ export const lettersOf = (record: SculptureRecord, zones: readonly string[]): st
     .join(', ');
 
 /** What this part calls inserts and bids, for the sentences of reasons. */
-export const namesOf = ({ record, planned }: CampaignFile): NameOfThing => {
+export const namesOfCampaign = ({ record, planned }: CampaignFile): NameOfThing => {
   const names = new Map([
     ...record.inserts.map(({ thing, body }) => {
       const zone = record.zones.find((one) => one.thing === body.zone);

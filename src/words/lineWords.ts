@@ -1,8 +1,8 @@
-import type { QuantityLine, SeenInZone } from '../../engine/campaign';
-import { countOf, kindOf, severityOf, workItemOf } from '../../engine/trade';
-import { date, list, number, share, w } from '../../words';
-
-const words = w.campaign.quantities;
+import type { QuantityLine, SeenInZone } from '../engine/campaign';
+import { countOf, kindOf, severityOf, workItemOf } from '../engine/trade';
+import { quantities as words } from './en/campaignBids';
+import { charts } from './en/charts';
+import { date, list, number, share } from './format';
 
 /** The work of a line: the row's name, or the person's own words. */
 export const taskName = (task: string): string => workItemOf(task)?.name ?? task;
@@ -18,7 +18,7 @@ export const seenText = (seen: SeenInZone): string => {
   const found = seen.findings.map(({ kind, coverage, count, severity }) =>
     [
       (kindOf(kind)?.name ?? kind).toLowerCase(),
-      coverage && `${share(coverage.low)} ${w.charts.lastTo} ${share(coverage.high)}`,
+      coverage && `${share(coverage.low)} ${charts.lastTo} ${share(coverage.high)}`,
       count && countOf(count).name.toLowerCase(),
       severity && severityOf(severity).name.toLowerCase(),
     ]
@@ -26,16 +26,4 @@ export const seenText = (seen: SeenInZone): string => {
       .join(', '),
   );
   return words.seenOn(date(seen.date), list(found));
-};
-
-/** Surface over all lines by area, each zone once, with the sum of its ends: between which it surely lies. m2. */
-export const surfaceOf = (lines: readonly QuantityLine[]) => {
-  const zones = new Map(lines.filter(({ unit }) => unit === 'm2').map((line) => [line.zone ?? line.id, line]));
-  const sum = (of: (line: QuantityLine) => number): number =>
-    [...zones.values()].reduce((all, line) => all + of(line), 0);
-  return {
-    value: sum(({ amount }) => amount),
-    low: sum(({ low, amount }) => low ?? amount),
-    high: sum(({ high, amount }) => high ?? amount),
-  };
 };
