@@ -1,5 +1,6 @@
 /** What lies in a bag to be read without this app. */
 export type { BagContents } from '../device/bag';
+export { papersInBag } from './papersInBag';
 export { readmeText } from './readme';
 export { paperSortOf, paperSorts } from './registry';
 export { reportHtml } from './report';

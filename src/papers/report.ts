@@ -1,4 +1,4 @@
-import type { BagContents } from '../device/bag';
+import type { BagContents, PaperFile } from '../device/bag';
 import { date, list, tongueNow, w, whole } from '../words';
 import { type Html, html } from './html';
 import { thingsIn } from './reading';
@@ -12,7 +12,7 @@ const words = w.papers;
  * The survey as one page of HTML, to be read in any browser without this app and without a network: its style is in it, it runs no
  * script, and its pictures are those in the bag it lies in. Everything a person wrote stands in it as text.
  */
-export const reportHtml = (contents: BagContents): string => {
+export const reportHtml = (contents: BagContents, papers: readonly PaperFile[] = []): string => {
   const survey = surveyRead(contents);
   const rounds = survey.works.reduce((sum, { record }) => sum + record.rounds.length, 0);
   const photos = survey.works.reduce((sum, { within }) => sum + thingsIn(within, 'photo').length, 0);
@@ -41,6 +41,7 @@ ${missing.length > 0 && html`<p>${words.missing(missing.length, whole(missing.le
 <main>
 <section><h2>${words.readIt}</h2>${words.readItWhat.map((line) => html`<p>${line}</p>`)}<p class="mark">${words.care}</p></section>
 ${survey.works.length > 0 && html`<nav><h2>${words.contents}</h2><ol>${survey.works.map(tocLine)}</ol></nav>`}
+${papers.length > 0 && html`<nav><h2>${words.papers}</h2><p>${words.papersWhat}</p><ul>${papers.map(paperLine)}</ul></nav>`}
 ${survey.works.map((work) => workSection(work, contents))}
 </main>
 </body>
@@ -53,3 +54,6 @@ const tocLine = (work: Parameters<typeof workSection>[0]): Html => {
   const { title, number } = work.record.sculpture.body;
   return html`<li><a href="#${anchorOf(work)}">${title}</a> ${number}</li>`;
 };
+
+const paperLine = ({ path, title, over }: PaperFile): Html =>
+  html`<li><a href="${path.replace(/^data\//, '')}">${title}</a> ${over}</li>`;

@@ -20,6 +20,8 @@ export interface WorkRead {
 export interface SurveyRead {
   readonly name: string;
   readonly invented: boolean;
+  /** What belongs to the collection itself. */
+  readonly around: readonly Current[];
   /** By number. */
   readonly works: readonly WorkRead[];
 }
@@ -27,12 +29,13 @@ export interface SurveyRead {
 /** The survey as it stands, work by work. */
 export const surveyRead = ({ collection, entries }: BagContents): SurveyRead => {
   const currents = assemble(entries);
-  const all = [...currents.values()];
+  const all = [...currents.values()].filter(({ gone }) => !gone);
   const own = ownOf(currents, all, collection);
   const body = currents.get(collection)?.lead.body ?? {};
   return {
     name: String(body.name ?? '') || idPart(collection),
     invented: body.invented === true,
+    around: all.filter(({ within }) => within === collection),
     works: [...byWithin(all).values()]
       .flatMap((things) => {
         const record = gather(things, own);
@@ -45,7 +48,7 @@ export const surveyRead = ({ collection, entries }: BagContents): SurveyRead => 
 const numberOf = ({ record: { sculpture } }: WorkRead): string => `${sculpture.body.number}\n${sculpture.thing}`;
 
 const ownOf = (currents: ReadonlyMap<string, Current>, all: readonly Current[], collection: string): CollectionOwn => {
-  const living = (kind: string) => all.filter((current) => current.kind === kind && !current.gone);
+  const living = (kind: string) => all.filter((current) => current.kind === kind);
   return collectionOwn({
     scale: currents.get(nameOf.scale(collection)),
     holdRules: currents.get(nameOf.holdRules(collection)),

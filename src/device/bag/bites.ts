@@ -7,7 +7,9 @@ import { type PhotosGone, payload } from './contents';
 import type { BagPapers, WriteAsked } from './written';
 
 /** What a bag says of itself. */
-export type BagAsked = Pick<WriteAsked, 'name' | 'collection' | 'storeId' | 'day' | 'without' | 'sculptures'>;
+export type BagAsked = Pick<WriteAsked, 'name' | 'collection' | 'storeId' | 'day' | 'without' | 'sculptures'> & {
+  readonly states?: ReadonlyMap<string, string>;
+};
 
 interface Zipped {
   readonly name: string;
@@ -18,7 +20,7 @@ interface Zipped {
 /** All files of the bag in the order they lie in the zip: the declaration, the payload, and the texts that tell of it. */
 async function* zipped(
   reader: Pick<Reader, 'photo'>,
-  { name, collection, storeId, day, without, sculptures }: BagAsked,
+  { name, collection, storeId, day, without, sculptures, states }: BagAsked,
   entries: readonly Entry[],
   papers: BagPapers,
   gone: PhotosGone,
@@ -40,7 +42,7 @@ async function* zipped(
   const listed: Listed[] = [];
   let bytes = 0;
   yield tag(bagPaths.declaration, declaration);
-  for await (const part of payload(reader, { collection, entries, day, leftOut: without }, papers, gone)) {
+  for await (const part of payload(reader, { collection, entries, day, leftOut: without, states }, papers, gone)) {
     listed.push({ path: part.path, sha256: part.sha256 });
     bytes += part.bytes.byteLength;
     yield file(part.path, part.bytes);

@@ -42,6 +42,7 @@ export interface PayloadAsked {
   readonly entries: readonly Entry[];
   readonly day: string;
   readonly leftOut: readonly LeftOut[];
+  readonly states?: ReadonlyMap<string, string> | undefined;
 }
 
 /**
@@ -50,7 +51,7 @@ export interface PayloadAsked {
  */
 export async function* payload(
   reader: Pick<Reader, 'photo'>,
-  { collection, entries, day, leftOut }: PayloadAsked,
+  { collection, entries, day, leftOut, states }: PayloadAsked,
   papers: BagPapers,
   gone: PhotosGone,
 ): AsyncGenerator<BagFile, void> {
@@ -67,9 +68,11 @@ export async function* payload(
     gone.missing.push(hash);
     if (kept) gone.damaged.push(hash);
   }
-  const contents = { collection, entries, made: day, photos: gone.here, missing: gone.missing, leftOut };
+  const contents = { collection, entries, made: day, photos: gone.here, missing: gone.missing, leftOut, states };
+  const made = papers.papers(contents);
   yield text(bagPaths.readme, papers.readme(contents));
-  yield text(bagPaths.report, papers.report(contents));
+  yield text(bagPaths.report, papers.report(contents, made));
+  for (const { path, html } of made) yield text(path, html);
   yield named(bagPaths.findings, findingsCsv(entries));
   yield text(bagPaths.linked, JSON.stringify(linkedArt(collection, entries), null, 1));
   yield text(bagPaths.schema, await papers.schema());

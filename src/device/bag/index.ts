@@ -7,5 +7,5 @@ export type { NotOpened, OpenAsked, SurveyOpened } from './opened';
 export { openedBeside } from './openedBeside';
 export { dropOwn, holdReady, sweepReady } from './ownFiles';
 export { unpackedFile } from './unpackedFile';
-export type { BagContents, BagPapers, BagWritten, WriteAsked } from './written';
+export type { BagContents, BagPapers, BagWritten, PaperFile, WriteAsked } from './written';
 export type { ZipFile } from './zipDirectory';

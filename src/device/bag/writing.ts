@@ -22,12 +22,13 @@ export const writing =
     try {
       const carried = partialCarry(await reader.allEntries(), { ...asked });
       if (carried.entries.length === 0) throw new StoreProblem(deviceReason('bag of nothing', {}));
+      const states = await reader.standings();
       const gone: PhotosGone = { here: [], missing: [], damaged: [] };
       const all = expected(carried);
       let done = 0;
       const target = await targetOf(asked);
       try {
-        for await (const bite of bites(reader, asked, carried.entries, papers, gone)) {
+        for await (const bite of bites(reader, { ...asked, states }, carried.entries, papers, gone)) {
           goOn(signal);
           await target.write(bite);
           done += bite.byteLength;

@@ -38,10 +38,20 @@ export interface BagWritten {
 
 /** What lies in a bag to be read without this app. Handed in: their sentences live above this floor. */
 export interface BagPapers {
-  report(contents: BagContents): string;
+  report(contents: BagContents, papers: readonly PaperFile[]): string;
+  /** Papers to be printed or handed over, each a file of its own. */
+  papers(contents: BagContents): readonly PaperFile[];
   readme(contents: BagContents): string;
   /** What may stand in survey.json. It lies beside the app, ready made. Rejects where it cannot be read. */
   schema(): Promise<string>;
+}
+
+/** A paper in a bag: its path from the base of the bag, what it is and of what, and the file itself. */
+export interface PaperFile {
+  readonly path: string;
+  readonly title: string;
+  readonly over: string;
+  readonly html: string;
 }
 
 /** What a bag holds, as the papers in it tell of it. */
@@ -56,4 +66,6 @@ export interface BagContents {
   /** SHA-256 of photos spoken of whose bytes are not in it. */
   readonly missing: readonly string[];
   readonly leftOut: readonly LeftOut[];
+  /** Names the state of the record, by work and for the collection, as it is at home. */
+  readonly states?: ReadonlyMap<string, string> | undefined;
 }

@@ -30,6 +30,9 @@ export const papers: Same<typeof english> = {
   ],
   care: 'Eine Untersuchung mit dem Auge ist keine Diagnose. Arbeiten an einem Denkmal, in der Höhe, mit Hitze, Lösemitteln oder heißem Wachs sind Sache von Personen, die dafür zugelassen und versichert sind, nach den Regeln des Ortes.',
   contents: 'Werke',
+  papers: 'Papiere',
+  papersWhat:
+    'Jedes davon ist eine eigene Seite im Ordner papers neben dieser, zum Drucken gemacht. Alle sind Entwürfe: Niemand hat sie unterschrieben.',
   facts: {
     number: 'Nummer',
     maker: 'Urheber',
@@ -105,6 +108,7 @@ export const papers: Same<typeof english> = {
         'data/report.html',
         'Die Bestandsaufnahme zum Lesen: Werke, Zonen, Rundgänge, Befunde, Fotos. In jedem Webbrowser zu öffnen.',
       ],
+      ['data/papers/', 'Papiere zum Drucken und Übergeben, jedes eine eigene Seite für jeden Browser.'],
       ['data/findings.csv', 'Eine Zeile je Befund, für eine Tabellenkalkulation (RFC 4180, UTF-8).'],
       [
         'data/survey.json',

@@ -30,6 +30,9 @@ export const papers = spoken('papers', 'papers', {
   ],
   care: 'A survey by eye is no diagnosis. Work on a monument, at height, with heat, solvents or hot wax is for people licensed and insured for it, by the rules of the place.',
   contents: 'Works',
+  papers: 'Papers',
+  papersWhat:
+    'Each of these is a page of its own in the folder papers beside this one, made to be printed. All are drafts: nobody has signed them.',
   facts: {
     number: 'Number',
     maker: 'Maker',
@@ -105,6 +108,7 @@ export const papers = spoken('papers', 'papers', {
         'data/report.html',
         'The survey to be read: works, zones, rounds, findings, photos. Open it in any web browser.',
       ],
+      ['data/papers/', 'Papers to be printed or handed over, each a page of its own for any browser.'],
       ['data/findings.csv', 'One row for each finding, for a spreadsheet (RFC 4180, UTF-8).'],
       ['data/survey.json', 'The survey itself, everything that was entered and every correction (JSON, RFC 8785).'],
       ['data/survey.schema.json', 'What may stand in survey.json, field by field (JSON Schema 2020-12).'],
