@@ -1,5 +1,6 @@
 /** What the curator can do, and what a screen can ask. Screens import nothing of the device but through here. */
 export { keepAwake } from '../device/awake';
+export { type Battery, watchBattery } from '../device/battery';
 export { type Area, addZone, type ZoneFields } from './addZone';
 export * from './bring';
 export {
@@ -36,11 +37,13 @@ export {
   type TakenAway,
   type TouchChanges,
 } from './commitChanges';
-export { leaveDemo, openDemo, removeDemo } from './demo';
+export { demoWasOpen, leaveDemo, openDemo, removeDemo } from './demo';
 export type { Desk, Known, Outcome, Question } from './desk';
 export { editZone, orderZones, removeZone } from './editZone';
 export { addElevation, removeElevation } from './elevations';
 export * from './eye-check';
+export * from './field';
+export { deviceFull, fullUnderstood } from './fullDevice';
 export * from './in-step';
 export { addInsert, editInsert, removeInsert } from './inserts';
 export { addInterpretation, removeInterpretation } from './interpretations';
@@ -109,5 +112,6 @@ export { joinZones, type SplitPart, splitZone } from './splitZone';
 export { askPersistence, type StorageHealth, storageHealth } from './storageHealth';
 export { addSurveyor, editSurveyor, setSurveyor } from './surveyors';
 export { type TabState, tabs, takeOver } from './tabs';
+export { setTourStep, tourStep } from './tour';
 export { editTreatment, recordTreatment, removeTreatment, type TreatmentFields } from './treatments';
 export { undoLast } from './undoLast';

@@ -1,6 +1,7 @@
 import { StoreProblem } from '../device/storeProblem';
 import type { Reason } from '../engine/record';
 import type { Outcome } from './desk';
+import { noteFull } from './fullDevice';
 
 /** Thrown inside a deed to leave it with a sentence; nothing is stored. */
 export class Refused extends Error {
@@ -20,8 +21,9 @@ export const attempt = async <T extends object>(deed: () => Promise<T>): Promise
   try {
     return { ok: true, ...(await deed()) };
   } catch (error) {
-    if (error instanceof Refused || error instanceof StoreProblem) return { ok: false, reason: error.reason };
-    throw error;
+    if (!(error instanceof Refused || error instanceof StoreProblem)) throw error;
+    if (error.reason.code === 'device full') noteFull();
+    return { ok: false, reason: error.reason };
   }
 };
 

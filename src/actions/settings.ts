@@ -7,6 +7,10 @@ export interface Settings {
   readonly theme: 'light' | 'sun';
   readonly hand: 'left' | 'right';
   readonly gloves: boolean;
+  /** Drops on the glass: touches too short for a finger do nothing on the ladder, and the glass can be locked. */
+  readonly wetGlass: boolean;
+  /** Two people: one calls from the ladder, one taps on the ground. */
+  readonly callAndTap: boolean;
   readonly ownEye: boolean;
   /** Thing name of the surveyor at work, or ''. */
   readonly surveyor: string;
@@ -24,6 +28,8 @@ const usual: Settings = {
   theme: 'light',
   hand: 'right',
   gloves: false,
+  wetGlass: false,
+  callAndTap: false,
   ownEye: true,
   surveyor: '',
   units: 'metric',
@@ -36,6 +42,8 @@ const allowed: { readonly [K in keyof Settings]: (value: unknown) => boolean } =
   theme: (v) => v === 'light' || v === 'sun',
   hand: (v) => v === 'left' || v === 'right',
   gloves: (v) => typeof v === 'boolean',
+  wetGlass: (v) => typeof v === 'boolean',
+  callAndTap: (v) => typeof v === 'boolean',
   ownEye: (v) => typeof v === 'boolean',
   surveyor: (v) => typeof v === 'string',
   paper: (v) => v === 'A4' || v === 'Letter',

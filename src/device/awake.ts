@@ -33,3 +33,15 @@ export const keepAwake = (): (() => void) => {
     held?.release().catch(() => undefined);
   };
 };
+
+/** Whether the screen can be kept from going dark, found out by asking for it and letting go at once. */
+export const canKeepAwake = async (): Promise<'yes' | 'refused' | 'none'> => {
+  const asking = wakeLock();
+  if (!asking) return 'none';
+  try {
+    await (await asking.request('screen')).release();
+    return 'yes';
+  } catch {
+    return 'refused';
+  }
+};

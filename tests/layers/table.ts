@@ -45,7 +45,10 @@ const pages = [
   'incidents',
   'grounds',
   'moves',
+  'ready',
   'papers',
+  'help',
+  'tour',
 ];
 const engine = [
   'engine/chance',
@@ -97,6 +100,7 @@ const deeds = [
   'actions/in-step',
   'actions/keeping',
   'actions/plan',
+  'actions/field',
 ];
 const ui = ['react', 'react-dom', 'wouter'];
 /** Round marks of the drawings. */

@@ -1,9 +1,11 @@
+import { useEffect, useRef } from 'react';
 import { type AskedAgain, rateAgain, skipAskingAgain, type Undoable } from '../../actions';
 import { kindOf } from '../../engine/trade';
 import { w } from '../../words';
 import { Button, Notice } from '../parts';
 import { CoverageLadder } from '../parts/CoverageLadder';
 import { useDeed, useDesk } from '../shell';
+import { usePadKeys } from './padKeys';
 import { UndoButton } from './UndoButton';
 
 const words = w.round.end;
@@ -18,12 +20,23 @@ interface AskAgainProps {
 export function AskAgain({ round, asked, undo }: AskAgainProps) {
   const desk = useDesk();
   const { run, refused } = useDeed();
+  usePadKeys();
   const { letter, name } = asked.zone.body;
   const origin = asked.origin === 'metal' ? '' : `, ${w.round.said.origin[asked.origin]}`;
+  const heading = useRef<HTMLHeadingElement>(null);
+  const question = `${letter} ${asked.kind} ${asked.done}`;
+  const before = useRef(question);
+  useEffect(() => {
+    // The first comes up with the screen, whose title has the focus; of each later one its own title is read out.
+    if (before.current !== question) heading.current?.focus({ preventScroll: true });
+    before.current = question;
+  }, [question]);
   const label = `${w.round.ask.extentArea(asked.kind, letter)}${origin}`;
   return (
     <section className="again" aria-label={words.againTitle(letter, name)}>
-      <h2>{words.againTitle(letter, name)}</h2>
+      <h2 ref={heading} tabIndex={-1}>
+        {words.againTitle(letter, name)}
+      </h2>
       <p className="soft">{words.againWhat}</p>
       <p className="pad-group-label">
         {label} <span className="soft">({words.againProgress(asked.done + 1, asked.all)})</span>

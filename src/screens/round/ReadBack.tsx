@@ -1,18 +1,41 @@
 import { useState } from 'react';
-import type { ZoneView } from '../../actions';
+import { settings, type ZoneView } from '../../actions';
 import { w } from '../../words';
 import { Sheet } from '../parts';
+import { useQuestion } from '../shell';
+import { called } from './called';
 import { readBack } from './said';
 
+interface ReadBackProps {
+  readonly view: ZoneView;
+  /** What was said on leaving the zone before, in call and tap. */
+  readonly left: string | undefined;
+}
+
 /** What this zone's record says so far, in one sentence. A touch shows it in large type, to be called from the ground. */
-export function ReadBack({ view }: { readonly view: ZoneView }) {
+export function ReadBack({ view, left }: ReadBackProps) {
   const [big, setBig] = useState(false);
+  const { callAndTap } = useQuestion(settings);
   const sentence = readBack(view);
+  const untouched = view.draft.touches === 0;
   return (
-    <div className={view.draft.touches === 0 && view.draft.already === undefined ? 'read-back unsaid' : 'read-back'}>
-      <button type="button" className="read-back-line" onClick={() => setBig(true)} title={w.round.zone.readBig}>
-        <span role="status">{sentence}</span>
-      </button>
+    <div className={untouched && view.draft.already === undefined && !callAndTap ? 'read-back unsaid' : 'read-back'}>
+      {callAndTap ? (
+        <button
+          type="button"
+          className="read-back-line called"
+          onClick={() => setBig(true)}
+          aria-description={w.callAndTap.whole}
+        >
+          <span role="status" className="read-back-big">
+            {untouched && left ? `${left} ${called(view)}` : called(view)}
+          </span>
+        </button>
+      ) : (
+        <button type="button" className="read-back-line" onClick={() => setBig(true)} title={w.round.zone.readBig}>
+          <span role="status">{sentence}</span>
+        </button>
+      )}
       <Sheet open={big} title={w.round.zone.readBack} onClose={() => setBig(false)}>
         <p className="read-back-big">{sentence}</p>
       </Sheet>

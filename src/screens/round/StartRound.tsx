@@ -4,6 +4,7 @@ import {
   type RoundStart,
   roundsUnderWay,
   sculptureRecordOf,
+  setSetting,
   setSurveyor,
   settings,
   startRound,
@@ -127,6 +128,7 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
       />
       <Tick label={words.ownEye} detail={words.ownEyeWhat} checked={ownEye} onChange={setOwnEye} size="round" />
       <WhoLooks />
+      <CallAndTap />
       <Section title={words.cautions}>
         <ul className="cautions">
           {cautionsAt('round').map(({ id, text }) => (
@@ -156,6 +158,19 @@ function UnderWay({ sculpture }: { readonly sculpture: string }) {
     >
       <p>{words.underWayWhat(typeName(round.body.type), date(round.body.date))}</p>
     </Notice>
+  );
+}
+
+function CallAndTap() {
+  const { callAndTap } = useQuestion(settings);
+  return (
+    <Tick
+      label={w.callAndTap.tick}
+      detail={w.callAndTap.tickWhat}
+      checked={callAndTap}
+      onChange={(on) => setSetting('callAndTap', on)}
+      size="round"
+    />
   );
 }
 

@@ -3,7 +3,7 @@ import { type Undoable, undoInRound } from '../../actions';
 import { nameOf } from '../../engine/record';
 import { sayReason, w } from '../../words';
 import { Button, UndoIcon } from '../parts';
-import { pathTo, say, useDesk } from '../shell';
+import { pathTo, say, useDesk, useUndoKey } from '../shell';
 import { saidUndoable } from './said';
 
 interface UndoButtonProps {
@@ -18,8 +18,7 @@ export function UndoButton({ round, undo, zone }: UndoButtonProps) {
   const desk = useDesk();
   const [, go] = useLocation();
   const words = w.round.zone;
-  if (!undo) return null;
-  const what = saidUndoable(undo);
+  const what = undo ? saidUndoable(undo) : '';
   const act = async () => {
     const outcome = await undoInRound(desk, round);
     if (!outcome.ok) return say(sayReason(outcome.reason));
@@ -27,6 +26,8 @@ export function UndoButton({ round, undo, zone }: UndoButtonProps) {
     const to = outcome.zone;
     if (to && to !== zone && to.startsWith(nameOf.zone(''))) go(pathTo.zoneInRound(round, to));
   };
+  useUndoKey(undo && (() => void act()));
+  if (!undo) return null;
   return (
     <Button size="round" icon={<UndoIcon />} aria-label={words.undoOf(what)} onClick={act}>
       {words.undo}

@@ -6,8 +6,10 @@ import { sayReason, w } from '../../words';
 import { LinkButton, Notice, Reading } from '../parts';
 import { pathTo, say, useDesk, useQuestion } from '../shell';
 import { AnswerBar } from './AnswerBar';
+import { called } from './called';
 import { Elevation } from './Elevation';
 import { PadContext } from './PadContext';
+import { focusAsked, usePadKeys } from './padKeys';
 import { ReadBack } from './ReadBack';
 import { RoundMissing } from './RoundMissing';
 import { UndoButton } from './UndoButton';
@@ -27,12 +29,13 @@ export function ZoneScreen({ round, zone }: ZoneScreenProps) {
   const desk = useDesk();
   const view = useQuestion(zoneView(desk, round, zone));
   const leaving = useRef(false);
+  const left = useRef<string>(undefined);
   const shown = useRef(view);
   // A zone that is being left is not drawn once more before the next one comes up: a slow tablet would show it late.
   if (!leaving.current) shown.current = view;
   if (shown.current === undefined) return <Reading />;
   if (shown.current === null) return <RoundMissing />;
-  return <OpenZone view={shown.current} leaving={leaving} />;
+  return <OpenZone view={shown.current} leaving={leaving} left={left} />;
 }
 
 /** A second tap this soon after a zone came up belongs to the one before: it must not answer for this one. Milliseconds. */
@@ -41,9 +44,11 @@ const strayTap = 400;
 interface OpenZoneProps {
   readonly view: ZoneView;
   readonly leaving: { current: boolean };
+  /** What was called on leaving the zone before. */
+  readonly left: { current: string | undefined };
 }
 
-const OpenZone = memo(function OpenZone({ view, leaving: isLeaving }: OpenZoneProps) {
+const OpenZone = memo(function OpenZone({ view, leaving: isLeaving, left: leftWith }: OpenZoneProps) {
   const desk = useDesk();
   const [, go] = useLocation();
   const [refused, setRefused] = useState<Reason>();
@@ -74,17 +79,24 @@ const OpenZone = memo(function OpenZone({ view, leaving: isLeaving }: OpenZonePr
     const pad = padBegin.current;
     if (asking && finding !== undefined && pad && pad.getBoundingClientRect().top < 0) pad.scrollIntoView();
   }, [asking, finding]);
+  const asked = `${what} ${finding}`;
+  useEffect(() => {
+    if (asked && padBegin.current) focusAsked(padBegin.current);
+  }, [asked]);
 
   const touch = async (said: ZoneTouch): Promise<boolean> => {
     const outcome = await touchZone(desk, round, zone, said);
     setRefused(outcome.ok ? undefined : outcome.reason);
     return outcome.ok;
   };
+  usePadKeys(asking ? () => void touch({ do: 'close' }) : undefined);
   const leave = async (leaving: Leaving) => {
     isLeaving.current = true;
     const outcome = await leaveZone(desk, round, zone, leaving);
     isLeaving.current = outcome.ok;
     if (!outcome.ok) return setRefused(outcome.reason);
+    leftWith.current =
+      leaving.how === 'next' ? called(view) : w.callAndTap.kept(letter, w.round.walk.standing[outcome.state]);
     say(w.round.zone.kept(letter, w.round.walk.standing[outcome.state]));
     go(outcome.next ? pathTo.zoneInRound(round, outcome.next) : pathTo.endRound(round));
   };
@@ -134,7 +146,7 @@ const OpenZone = memo(function OpenZone({ view, leaving: isLeaving }: OpenZonePr
         <div className="zone-over">
           <Elevation sculpture={view.sculpture.thing} zone={zone} elevations={view.elevations} />
           {careful && <ZoneCautions view={view} />}
-          <ReadBack view={view} />
+          <ReadBack view={view} left={leftWith.current} />
         </div>
         <div className="zone-pad" ref={padBegin}>
           {view.draft.already && view.draft.touches === 0 && (

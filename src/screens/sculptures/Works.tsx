@@ -46,6 +46,9 @@ export function Works({ rows, over }: { readonly rows: readonly SculptureRow[]; 
         ))}
       </ol>
       <div className="row not-printed">
+        <LinkButton kind="quiet" to={pathTo.ready()}>
+          {w.ready.link}
+        </LinkButton>
         <LinkButton kind="quiet" to={pathTo.holds()}>
           {w.sculptures.toHolds}
         </LinkButton>

@@ -9,7 +9,7 @@ const hands = ['left', 'right'] as const;
 
 /** Theme, hand, gloves, own eye first. Each holds as soon as it is touched. */
 export function HoldAndSee() {
-  const { theme, hand, gloves, ownEye } = useQuestion(settings);
+  const { theme, hand, gloves, wetGlass, ownEye, callAndTap } = useQuestion(settings);
   return (
     <Section title={words.hold}>
       <Choice
@@ -32,10 +32,22 @@ export function HoldAndSee() {
         onChange={(value) => setSetting('gloves', value)}
       />
       <Tick
+        label={w.field.glass.setting}
+        detail={w.field.glass.settingWhat}
+        checked={wetGlass}
+        onChange={(value) => setSetting('wetGlass', value)}
+      />
+      <Tick
         label={words.ownEye}
         detail={words.ownEyeWhat}
         checked={ownEye}
         onChange={(value) => setSetting('ownEye', value)}
+      />
+      <Tick
+        label={w.callAndTap.tick}
+        detail={w.callAndTap.tickWhat}
+        checked={callAndTap}
+        onChange={(value) => setSetting('callAndTap', value)}
       />
     </Section>
   );

@@ -24,6 +24,7 @@ export function SettingsScreen() {
         <p>{w.settings.aboutWhat}</p>
         <div className="row">
           <LinkButton to={pathTo.method()}>{w.settings.method}</LinkButton>
+          <LinkButton to={pathTo.ready()}>{w.ready.link}</LinkButton>
           <LinkButton to={pathTo.place()}>{w.place.link}</LinkButton>
         </div>
       </Section>

@@ -7,15 +7,23 @@ import { Shell } from './Shell';
 import { useDeviceSettings } from './useDeviceSettings';
 import './tokens.css';
 import './base.css';
+import './forcedColours.css';
 
 /** No part of a start that goes well. */
 const NotOpen = lazy(async () => ({ default: (await import('./NotOpen')).NotOpen }));
 
+interface AppProps {
+  readonly opening: Promise<Opening>;
+  /** Given where this tab was in the demo when it was loaded anew. */
+  readonly demoOpening?: Promise<Opening> | undefined;
+}
+
 /** Shows the collection on this device once it is open, or says why it could not be opened. */
-export function App({ opening }: { readonly opening: Promise<Opening> }) {
+export function App({ opening, demoOpening }: AppProps) {
   useDeviceSettings();
   const [own, setOwn] = useState<Opening>();
   const [demo, setDemo] = useState<Desk>();
+  const [comingBack, setComingBack] = useState(demoOpening !== undefined);
   useEffect(() => {
     let left = false;
     opening.then((opened) => {
@@ -25,6 +33,12 @@ export function App({ opening }: { readonly opening: Promise<Opening> }) {
       left = true;
     };
   }, [opening]);
+  useEffect(() => {
+    demoOpening?.then((opened) => {
+      if (opened.state === 'open') setDemo(opened.desk);
+      setComingBack(false);
+    });
+  }, [demoOpening]);
   const collections = useMemo<Collections>(
     () => ({
       showDemo: (desk) => {
@@ -39,12 +53,12 @@ export function App({ opening }: { readonly opening: Promise<Opening> }) {
     }),
     [demo],
   );
-  const desk = demo ?? (own?.state === 'open' ? own.desk : undefined);
+  const desk = demo ?? (own?.state === 'open' && !comingBack ? own.desk : undefined);
   return (
     <CollectionsContext value={collections}>
       {desk && <Shell key={demo ? 'invented' : 'own'} desk={desk} />}
-      {!own && <Reading>{w.shell.opening}</Reading>}
-      {!desk && own && own.state !== 'open' && (
+      {!desk && (!own || comingBack) && <Reading>{w.shell.opening}</Reading>}
+      {!desk && !comingBack && own && own.state !== 'open' && (
         <Suspense>
           <NotOpen opening={own} show={setOwn} />
         </Suspense>

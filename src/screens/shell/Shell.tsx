@@ -1,18 +1,25 @@
-import { Suspense, useEffect } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { matchRoute, Route, Router, useLocation, useRouter } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
-import { type Desk, keepAwake, keepInStep } from '../../actions';
+import { type Desk, keepAwake, keepInStep, tourStep } from '../../actions';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Reading } from '../parts';
-import { DeskContext } from './DeskContext';
+import { AskWho } from './AskWho';
+import { rememberPlace } from './cameFrom';
+import { DeskContext, useDesk } from './DeskContext';
 import { ErrorBoundary } from './ErrorBoundary';
 import { Header } from './Header';
+import { helpNameOf } from './helpNameOf';
 import { LiveRegion } from './LiveRegion';
 import { Nav } from './Nav';
 import { type RouteRow, routes } from './routes';
 import { ShellNotices } from './ShellNotices';
+import { useQuestion } from './useQuestion';
 import './shell.css';
 import './header.css';
+
+/** No part of a start at the desk. */
+const FieldWork = lazy(async () => ({ default: (await import('./FieldWork')).FieldWork }));
 
 /** What surrounds every screen of an open collection. */
 export function Shell({ desk }: { readonly desk: Desk }) {
@@ -32,21 +39,47 @@ function Frame() {
   const row = routes.find(({ path }) => matchRoute(parser, path, place)[0]);
   const field = row?.field === true;
   useEffect(() => (field ? keepAwake() : undefined), [field]);
+  useEffect(() => rememberPlace(place), [place]);
   return (
     <div className={field ? 'shell field-work' : 'shell'}>
       <button type="button" className="skip" onClick={skipToContent}>
         {w.shell.skip}
       </button>
-      <Header field={field} />
+      <div className="shell-head">
+        <Header field={field} help={row && row.path !== helpPath ? helpNameOf(row) : undefined} />
+        {!field && <Tour />}
+      </div>
       <Nav />
       <main id="content" tabIndex={-1}>
         <ShellNotices field={field} />
+        {field && (
+          <Suspense>
+            <FieldWork />
+          </Suspense>
+        )}
         <ErrorBoundary place={place}>
           <Suspense fallback={<Reading />}>{row ? <Shown key={row.path} row={row} /> : <Lost />}</Suspense>
         </ErrorBoundary>
       </main>
       <LiveRegion />
+      <AskWho />
     </div>
+  );
+}
+
+const helpPath = '/help/:name?';
+
+const TourStrip = lazy(async () => ({ default: (await import('../tour')).TourStrip }));
+
+/** Of the demo only, and only once it is asked for. */
+function Tour() {
+  const { invented } = useDesk();
+  const step = useQuestion(tourStep);
+  if (!invented || step === 0) return null;
+  return (
+    <Suspense>
+      <TourStrip />
+    </Suspense>
   );
 }
 

@@ -1,8 +1,11 @@
-import { lastFiles, tabs, takeOver } from '../../actions';
+import { useLocation } from 'wouter';
+import { lastFiles, setTourStep, tabs, takeOver, tourStep } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Button, Notice } from '../parts';
 import { useCollections, useDesk } from './DeskContext';
 import { LastFiles } from './LastFiles';
+import { DeviceFull } from './LowNotices';
+import { pathTo } from './paths';
 import { say } from './say';
 import { updateReady } from './updateReady';
 import { useQuestion } from './useQuestion';
@@ -13,6 +16,7 @@ export function ShellNotices({ field }: { readonly field: boolean }) {
     <>
       <Invented field={field} />
       <ReadingOnly />
+      <DeviceFull />
       {/* Never in the middle of a round. */}
       {!field && <UpdateWaits />}
     </>
@@ -31,12 +35,25 @@ function Invented({ field }: { readonly field: boolean }) {
       </p>
       {!field && (
         <span className="not-printed">
+          <Tour />
           <Button kind="quiet" onClick={showOwn}>
             {w.shell.leaveDemo}
           </Button>
         </span>
       )}
     </div>
+  );
+}
+
+/** Offered where the demo opens, and no more once it goes along. */
+function Tour() {
+  const [here] = useLocation();
+  const step = useQuestion(tourStep);
+  if (step > 0 || here !== pathTo.sculptures()) return null;
+  return (
+    <Button kind="quiet" onClick={() => setTourStep(1)}>
+      {w.shell.tour}
+    </Button>
   );
 }
 

@@ -1,3 +1,4 @@
+export { cameFrom } from './cameFrom';
 export { useCollections, useDesk } from './DeskContext';
 export { LastFiles } from './LastFiles';
 export { noAnswer } from './noAnswer';
@@ -9,3 +10,4 @@ export { UnderWay } from './UnderWay';
 export { useDeed } from './useDeed';
 export { useMoney } from './useMoney';
 export { useQuestion } from './useQuestion';
+export { useUndoKey } from './useUndoKey';

@@ -87,4 +87,7 @@ export const pathTo = {
   moves: () => '/moves',
   method: () => '/method',
   settings: () => '/settings',
+  /** Help on one screen, or the list of all help pages. */
+  help: (name?: string) => `/help${name ? `/${name}` : ''}`,
+  ready: () => '/ready',
 } as const;

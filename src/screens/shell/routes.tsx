@@ -85,6 +85,8 @@ const MovesPage = later(async () => (await import('../moves')).MovesScreen);
 const PapersPage = later(async () => (await import('../papers')).PapersScreen);
 const PaperPage = later(async () => (await import('../papers')).PaperScreen);
 const Method = later(async () => (await import('../method')).MethodScreen);
+const Ready = later(async () => (await import('../ready')).ReadyScreen);
+const Help = alone(async () => (await import('../help')).HelpScreen);
 const Settings = later(async () => (await import('../settings')).SettingsScreen);
 
 type Ids = Readonly<Record<string, string | undefined>>;
@@ -94,6 +96,8 @@ export interface RouteRow {
   readonly show: (ids: Ids) => ReactNode;
   /** On the ladder: navigation, undo and notices of the shell step back; the screen has its own. */
   readonly field?: true;
+  /** Name of its page of help, where `helpNameOf` would give it that of another screen. */
+  readonly help?: string;
 }
 
 const sculptureOf = (ids: Ids) => nameOf.sculpture(ids.sculpture ?? '');
@@ -204,6 +208,7 @@ export const routes: readonly RouteRow[] = [
   { path: '/papers', show: () => <PapersPage /> },
   {
     path: '/papers/:sort/:about',
+    help: 'paper',
     show: (ids) => <PaperPage key={`${ids.sort} ${ids.about}`} sort={ids.sort ?? ''} about={ids.about ?? ''} />,
   },
   { path: '/plan', show: () => <PlanPage /> },
@@ -246,5 +251,7 @@ export const routes: readonly RouteRow[] = [
   { path: '/grounds', show: () => <GroundsPage /> },
   { path: '/moves', show: () => <MovesPage /> },
   { path: '/method', show: () => <Method /> },
+  { path: '/ready', show: () => <Ready /> },
   { path: '/settings', show: () => <Settings /> },
+  { path: '/help/:name?', show: (ids) => <Help name={ids.name} /> },
 ];

@@ -112,7 +112,9 @@ function Packing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Day
           </dl>
         </Section>
       )}
-      <p className="soft">{words.packing.ready}</p>
+      <div className="row not-printed">
+        <LinkButton to={pathTo.ready()}>{w.ready.link}</LinkButton>
+      </div>
       <PrintRow />
     </>
   );

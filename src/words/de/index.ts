@@ -1,7 +1,13 @@
 /** The German words, file by file as the English ones. To be looked through by a native speaker. */
+
+export * as callAndTap from './callAndTap';
 export * as carry from './carry';
 export * as charts from './charts';
+export * as decisions from './decisions';
 export * as deedsOfRound from './deedsOfRound';
+export * as due from './due';
+export * as field from './field';
+export * as help from './help';
 export * as holds from './holds';
 export * as logbook from './logbook';
 export * as look from './look';
@@ -10,16 +16,22 @@ export * as nextSteps from './nextSteps';
 export * as overTime from './overTime';
 export * as paperCondition from './paperCondition';
 export * as paperHub from './paperHub';
+export * as paperKept from './paperKept';
 export * as paperLayout from './paperLayout';
 export * as papers from './papers';
 export * as parts from './parts';
 export * as people from './people';
+export * as photoLinks from './photoLinks';
 export * as plan from './plan';
+export * as products from './products';
+export * as ready from './ready';
 export * as reasonsOfActions from './reasonsOfActions';
 export * as round from './round';
 export * as sculptures from './sculptures';
 export * as sentence from './sentence';
 export * as settings from './settings';
+export * as settle from './settle';
 export * as shell from './shell';
 export * as thenAndNow from './thenAndNow';
+export * as tour from './tour';
 export * as walk from './walk';

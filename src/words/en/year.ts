@@ -124,7 +124,6 @@ export const year = spoken('year', 'year', {
     ownRemove: (what: string) => `Take “${what}” off the list`,
     access: 'How each is got at',
     products: 'Wax of last time',
-    ready: 'Try the tablet without a network before you go.',
   },
   briefing: {
     title: 'Briefing for a helper',

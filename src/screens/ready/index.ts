@@ -1,0 +1,2 @@
+/** The check before a day in the field. */
+export { ReadyScreen } from './ReadyScreen';

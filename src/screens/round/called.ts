@@ -1,0 +1,59 @@
+import type { ZoneView } from '../../actions';
+import { type DraftFinding, isJudged } from '../../engine/record';
+import { beadings, ladder } from '../../engine/trade';
+import { w } from '../../words';
+import { saidCoverage } from './said';
+
+const words = w.callAndTap;
+
+type Called = Pick<ZoneView, 'zone' | 'draft' | 'asks' | 'otherZones'>;
+
+/** What is called down of how much of it there is. */
+const extent = ({ coverage, count, there }: DraftFinding): readonly string[] => {
+  if (coverage) {
+    const step = ladder.find(({ value }) => value === coverage.value);
+    return [step ? words.step(step.label) : words.between(saidCoverage(coverage))];
+  }
+  if (count) return [words.count[count]];
+  return there ? [words.there] : [];
+};
+
+const finding = (f: DraftFinding, others: Called['otherZones']): readonly string[] => {
+  if (f.gone) return [words.gone(f.kind)];
+  const from = f.origin === 'stain' ? others.find(({ thing }) => thing === f.stainFrom)?.body.letter : undefined;
+  return [
+    words.kind(f.kind),
+    ...(f.origin && f.origin !== 'metal' ? [w.round.said.origin[f.origin]] : []),
+    ...(from ? [words.from(from)] : []),
+    ...extent(f),
+    ...(f.severity ? [w.round.said.severity[f.severity]] : []),
+    ...(f.activity && f.activity !== 'unclear' ? [w.round.said.activity[f.activity]] : []),
+  ];
+};
+
+/** The finding that is spoken of: the one asked about, else the one judged last. */
+const spokenOf = ({ asks, draft }: Called): DraftFinding | undefined =>
+  'finding' in asks
+    ? asks.finding
+    : (draft.findings.filter((f) => isJudged(f) && !f.earlier).at(-1) ?? draft.findings.filter(isJudged).at(-1));
+
+/** One sentence for the helper to read back: the zone's letter and what was taken, shortest words first heard. */
+export const called = (view: Called): string => {
+  const { zone, draft, asks, otherZones } = view;
+  const { letter, name } = zone.body;
+  if (asks.what === 'why') return words.sentence(letter, [words.notReached]);
+  if (asks.what === 'gone') return words.sentence(letter, [words.each]);
+  if (asks.what === 'kinds') {
+    const groups: Readonly<Record<string, string>> = w.round.group;
+    return words.sentence(letter, [(groups[asks.group] ?? asks.group).toLowerCase()]);
+  }
+  const f = spokenOf(view);
+  const beading = beadings.find(({ id }) => id === draft.beading)?.name;
+  const photos = draft.photos.length + (f?.photos.length ?? 0);
+  const parts = [
+    ...(f ? finding(f, otherZones) : []),
+    ...(beading ? [beading] : []),
+    ...(photos > 0 ? [words.photos(photos)] : []),
+  ];
+  return parts.length > 0 ? words.sentence(letter, parts) : words.now(letter, name);
+};
