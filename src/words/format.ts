@@ -1,37 +1,21 @@
 import { type Money, noCurrency, placesOf, unitsOf } from '../engine/money';
+import { written } from './numbers';
 import { tongueNow } from './tongue';
+import { areaNumber, unitOf } from './units';
+
+export { area, areaNumber, fromUnit, inUnit, measure, measureNumber, measureTyped, type Quantity, unitOf } from './units';
 
 /** Every number, date and amount on screen and paper goes through here, in the way of writing of the device. */
-
-const numbers = new Map<string, Intl.NumberFormat>();
-const written = (value: number, min: number, max: number): string => {
-  const key = `${min}/${max}`;
-  let format = numbers.get(key);
-  if (!format) {
-    format = new Intl.NumberFormat(tongueNow().locale, { minimumFractionDigits: min, maximumFractionDigits: max });
-    numbers.set(key, format);
-  }
-  return format.format(value);
-};
 
 export const whole = (value: number): string => written(Math.round(value), 0, 0);
 
 /** A number with at most so many places, none where they are noughts. */
 export const number = (value: number, places = 2): string => written(value, 0, places);
 
-/** Square metres, the number alone: two places under 10, one above. */
-export const squareMetres = (m2: number): string => {
-  const places = Math.abs(m2) < 10 ? 2 : 1;
-  return written(m2, places, places);
-};
-
-/** With its unit: "0.95 m²". */
-export const area = (m2: number): string => `${squareMetres(m2)} m²`;
-
 /** A share between 0 and 1 as per cent; the ends are not rounded away. */
 export const share = (value: number): string => {
-  if (value > 0 && value < 0.01) return 'under 1 %';
-  if (value < 1 && value > 0.99) return 'over 99 %';
+  if (value > 0 && value < 0.01) return `${ours().under} 1 %`;
+  if (value < 1 && value > 0.99) return `${ours().over} 99 %`;
   return `${whole(value * 100)} %`;
 };
 
@@ -64,7 +48,7 @@ export const roundMoney = (amount: Money): string =>
   `${currency(amount.currency)} ${written(Math.round(unitsOf(amount)), 0, 0)}`;
 
 export type FigureUnit = 'index' | 'm2' | 'share' | 'colour';
-const units = { index: whole, m2: squareMetres, share, colour: (value: number) => written(value, 1, 1) } as const;
+const units = { index: whole, m2: areaNumber, share, colour: (value: number) => written(value, 1, 1) } as const;
 
 /** A figure and its range as words: { value: "72", range: "64 to 79" }. */
 export const figure = (
@@ -72,8 +56,8 @@ export const figure = (
   as: FigureUnit = 'index',
 ): { readonly value: string; readonly range: string } => {
   const write = units[as];
-  const unit = as === 'm2' ? ' m²' : '';
-  return { value: `${write(value)}${unit}`, range: `${write(low)} to ${write(high)}` };
+  const unit = as === 'm2' ? ` ${unitOf('area')}` : '';
+  return { value: `${write(value)}${unit}`, range: `${write(low)} ${ours().to} ${write(high)}` };
 };
 
 /** Made when first asked for: by then the language is chosen. */
@@ -107,7 +91,7 @@ export const date = (vague: string): string => {
 
 /** Bytes as a person counts them. */
 export const bytes = (count: number): string => {
-  if (count < 1000) return `${whole(count)} bytes`;
+  if (count < 1000) return `${whole(count)} ${ours().bytes}`;
   if (count < 1e6) return `${whole(count / 1000)} kB`;
   if (count < 1e9) return `${number(count / 1e6, 1)} MB`;
   return `${number(count / 1e9, 1)} GB`;

@@ -1,4 +1,4 @@
-import type { Source } from '../trade';
+import { named, type Source } from '../trade';
 
 export type Metal = 'copper' | 'carbon steel' | 'zinc';
 
@@ -30,14 +30,14 @@ const categories: Source = {
   sure: 'seen',
 };
 
-export const categoryRows = [
+export const categoryRows = named('categoriesOfAir', [
   { id: 'C1', word: 'very low' },
   { id: 'C2', word: 'low' },
   { id: 'C3', word: 'medium' },
   { id: 'C4', word: 'high' },
   { id: 'C5', word: 'very high' },
   { id: 'CX', word: 'extreme' },
-] as const;
+] as const);
 export type Category = (typeof categoryRows)[number]['id'];
 export const categorySource = categories;
 

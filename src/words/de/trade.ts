@@ -1,5 +1,6 @@
 import type { NamesOfTrade } from '../../engine/trade';
-import { kindsAround, kindsInTheMetal, kindsOnTheSurface } from './tradeKinds';
+import { kindsInTheMetal, kindsOnTheSurface } from './tradeKinds';
+import { kindsAround } from './tradeKindsAround';
 import { tradeOfCare } from './tradeOfCare';
 import { tradeOfHeat } from './tradeOfHeat';
 import { tradeOfPlaces } from './tradeOfPlaces';
@@ -14,4 +15,12 @@ export const namesOfTrade: NamesOfTrade = {
   ...tradeOfWork,
   ...tradeOfPlaces,
   ...tradeOfHeat,
+  categoriesOfAir: {
+    C1: { word: 'sehr gering' },
+    C2: { word: 'gering' },
+    C3: { word: 'mäßig' },
+    C4: { word: 'hoch' },
+    C5: { word: 'sehr hoch' },
+    CX: { word: 'extrem' },
+  },
 };

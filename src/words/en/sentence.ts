@@ -1,6 +1,6 @@
 import type { Reason } from '../../engine/record';
 import { beadings, coverageMethods, kindOf, reasonsNotLooked, substrates, treatmentOf } from '../../engine/trade';
-import { date, area as inSquareMetres, list, number, share } from '../format';
+import { date, inQuotes, area as inSquareMetres, list, number, share } from '../format';
 import { spoken } from '../tongue';
 
 /** The parameters of a reason, as a sentence asks for them. Each key a sentence asks for is one its code has; a test checks that. */
@@ -86,7 +86,7 @@ const rowName = (rows: readonly { readonly id: string; readonly name: string }[]
 export const paramsOf = (reason: Reason, nameOf: NameOfThing = () => undefined): Params => {
   const given = (key: string): string | number => reason.params[key] ?? '';
   const text = (key: string): string => String(given(key));
-  const quoted = (id: string): string => `“${kindOf(id)?.name ?? id}”`;
+  const quoted = (id: string): string => inQuotes(kindOf(id)?.name ?? id);
   return {
     text,
     number: (key, digits = 0) => number(Number(given(key)), digits),
@@ -104,7 +104,7 @@ export const paramsOf = (reason: Reason, nameOf: NameOfThing = () => undefined):
     active: (key) => active[text(key)] ?? text(key),
     unknown: (key) => unknown[text(key)] ?? text(key),
     areaMethod: (key) => areaMethods[text(key)] ?? text(key),
-    deed: (key) => deedsWithoutName[text(key)] ?? `“${text(key).replace(/^deed: /, '')}”`,
+    deed: (key) => deedsWithoutName[text(key)] ?? inQuotes(text(key).replace(/^deed: /, '')),
     thing: (key) => nameOf(text(key)) ?? nameless[text(key).split('/')[0] ?? ''] ?? loose.elsewhere,
   };
 };

@@ -1,0 +1,38 @@
+import type { namesOfPlanned as english } from '../en/namesOfPlanned';
+import type { Same } from '../tongue';
+
+/** Kinds of what is planned, as the undo button names them. */
+export const namesOfPlanned: Same<typeof english> = {
+  methodSheet: 'was am Werk getan werden darf',
+  weather: 'Messung der Luft',
+  product: 'Produkt',
+  incident: 'Vorfall',
+  move: 'Transport',
+  groundsAgreement: 'Vereinbarung',
+  yearPlan: 'Jahresplan',
+  sitePlan: 'Lageplan',
+  yearVerdict: 'Urteil des Jahres',
+  listTicks: 'Haken in einer Liste',
+  task: 'Aufgabe',
+  dueAnswered: 'Antwort auf Fälliges',
+  moneyRules: 'wie mit Geld gerechnet wird',
+  option: 'Möglichkeit',
+  quote: 'Kostenvoranschlag',
+  fund: 'Fonds',
+  gift: 'Spende',
+  decision: 'Entscheidung',
+  tripwireAnswer: 'Antwort auf einen Auslöser',
+  campaign: 'Maßnahme',
+  cause: 'Ursache',
+  quantities: 'Leistungsverzeichnis',
+  bid: 'Angebot',
+  completeness: 'Durchsicht eines Schriftstücks',
+  approval: 'Freigabe',
+  colourCard: 'Farbtonkarte',
+  layer: 'Schicht',
+  hotDay: 'Tag mit Heißarbeit',
+  insertCare: 'was eine Einlage verträgt',
+  insertReading: 'Temperatur',
+  insertAfter: 'Einlage nach der Wärme',
+  accessSheet: 'Zugangsblatt',
+};
