@@ -191,7 +191,7 @@ test('photos leave only for a bag that was opened again and found whole; then ea
   await open(zip());
   await page.getByText(/The bag holds all \d+ of them, and each is whole/).waitFor();
   expect((await gardenPhotos()).size).toBe(before.size);
-  await page.getByRole('button', { name: /^Let \d+ photos go from this device$/ }).click();
+  await page.getByRole('button', { name: /^Let \d+ photos go from this device$/ }).click({ delay: 700 });
   await page
     .getByText(/left this device: .* are free\./)
     .first()

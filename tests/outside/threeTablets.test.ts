@@ -171,7 +171,7 @@ test('a photo erased on one of them goes from the folder and from the other two,
   await button(first, erasing.photoOpen).click();
   await first.getByLabel(erasing.reason, { exact: true }).fill('a passer-by');
   await button(first, erasing.ask).click();
-  await button(first, erasing.yes).click();
+  await button(first, erasing.yes).click({ delay: 700 });
   await expect.poll(() => photosHere(first)).toEqual([]);
   for (const page of [first, second, third]) await stepNow(page);
 

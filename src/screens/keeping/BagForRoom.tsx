@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import { type BagSeen, freePhotos, photosInBag } from '../../actions';
 import { bytes, sayReason, w, whole } from '../../words';
 import { Button, FileButton, FileIcon, Notice, Progress } from '../parts';
+import { HoldButton } from '../parts/HoldButton';
 import { say, useDesk } from '../shell';
 
 const words = w.keeping;
@@ -55,9 +56,9 @@ export function BagForRoom({ photos }: { readonly photos: readonly string[] }) {
         actions={
           <>
             {now.held > 0 && (
-              <Button kind="danger" onClick={() => go(now.bag)}>
+              <HoldButton kind="danger" onHeld={() => void go(now.bag)}>
                 {words.roomDo(now.held)}
-              </Button>
+              </HoldButton>
             )}
             <Button onClick={() => setNow({ at: 'start' })}>{words.roomLeave}</Button>
           </>

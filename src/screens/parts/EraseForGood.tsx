@@ -2,6 +2,7 @@ import { type ReactNode, useState } from 'react';
 import { w } from '../../words';
 import { Button } from './Button';
 import { Field } from './Field';
+import { HoldButton } from './HoldButton';
 import { Notice } from './Notice';
 import { Sheet } from './Sheet';
 
@@ -44,9 +45,9 @@ export function EraseForGood({ title, onClose, children, onErase, refused, busy,
             <p className="grow" role="alert">
               {words.askAgain}
             </p>
-            <Button kind="danger" disabled={busy} onClick={() => onErase(reason)}>
+            <HoldButton kind="danger" disabled={busy} onHeld={() => void onErase(reason)}>
               {busy ? words.busy : words.yes}
-            </Button>
+            </HoldButton>
           </>
         ) : (
           <Button kind="danger" disabled={busy || wait} onClick={ask}>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import {
   type RoundStart,
@@ -9,6 +9,7 @@ import {
   settings,
   startRound,
   surveyors,
+  tryRoom,
 } from '../../actions';
 import type { SculptureRecord } from '../../engine/record';
 import { cautionsAt, roundTypes } from '../../engine/trade';
@@ -45,6 +46,8 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
   const [washed, setWashed] = useState<Washed>();
   const [ownEye, setOwnEye] = useState(usual.ownEye);
   const [asked, setAsked] = useState(false);
+  // A tablet without room is told here, and not on the ladder.
+  useEffect(() => void tryRoom(), []);
   const { sculpture, zones, rounds } = record;
   const back = { to: pathTo.sculpture(sculpture.thing), label: words.back };
 

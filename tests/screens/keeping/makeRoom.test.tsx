@@ -6,6 +6,7 @@ import { database } from '../../../src/device/store/database';
 import { KeepingScreen } from '../../../src/screens/keeping';
 import { axeFaults } from '../axe';
 import { aRound, aWork, done, freshDesk, show } from '../deskwork';
+import { hold } from '../hold';
 
 const bag = vi.hoisted(() => ({ answer: undefined as unknown }));
 // The reading itself is tried where there are real hashes (tests/actions/freeSpace.test.ts).
@@ -69,7 +70,7 @@ describe('Making room', () => {
     expect(await screen.findByText('The bag holds 1 of the 2, and each is whole')).toBeDefined();
     expect(screen.getByText('1 is not in it and stays.')).toBeDefined();
     expect(await desk.store.photosHere()).toHaveLength(3);
-    await user.click(screen.getByRole('button', { name: 'Let 1 photo go from this device' }));
+    await hold(screen.getByRole('button', { name: 'Let 1 photo go from this device' }));
     await waitFor(async () => expect(await desk.store.photosHere()).toEqual([other, 'c'.repeat(64)]));
     expect(await desk.store.meta(`away ${old}`)).toMatchObject({ day: '2026-10-15' });
   });

@@ -6,6 +6,7 @@ import { PhotosScreen } from '../../../src/screens/photos';
 import { jpeg, tiff } from '../../device/photo/camera';
 import { axeFaults } from '../axe';
 import { aWork, done, freshDesk, show } from '../deskwork';
+import { hold } from '../hold';
 import { cameraFile, withoutBytes } from './cameraFile';
 
 const file = () => cameraFile(jpeg({ exif: tiff(true, { taken: '2026:10:14 09:00:00' }), xmp: 'x' }), 'x.jpg');
@@ -25,7 +26,7 @@ it('a photo that shows a bystander is erased after two questions, though a side 
   await user.type(sheet.getByRole('textbox', { name: 'Reason' }), 'A passer-by');
   await user.click(sheet.getByRole('button', { name: 'Erase for good' }));
   expect(await desk.store.current(photo)).toBeDefined();
-  await user.click(sheet.getByRole('button', { name: 'Yes, erase it now' }));
+  await hold(sheet.getByRole('button', { name: 'Yes, erase it now' }));
   await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
   expect(await desk.store.current(photo)).toBeUndefined();
   expect(await desk.store.photosHere()).toEqual([]);

@@ -5,6 +5,7 @@ import { addInterpretation, addSurveyor, type Desk } from '../../../src/actions'
 import { SettingsScreen } from '../../../src/screens/settings';
 import { axeFaults } from '../axe';
 import { aWork, done, freshDesk, show } from '../deskwork';
+import { hold } from '../hold';
 
 const named = async (): Promise<Desk> => {
   const desk = await freshDesk();
@@ -39,7 +40,7 @@ describe('Erasing a name from the settings', () => {
     await user.click(within(sheet).getByRole('button', { name: 'Erase for good' }));
     expect(within(sheet).getByText('Really erase? It cannot be undone.')).toBeDefined();
     expect(await said(desk), 'nothing is erased before it is asked twice').toContain('Ann Lee');
-    await user.click(within(sheet).getByRole('button', { name: 'Yes, erase it now' }));
+    await hold(within(sheet).getByRole('button', { name: 'Yes, erase it now' }));
 
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
     expect(await said(desk)).not.toContain('Ann Lee');
@@ -58,7 +59,7 @@ describe('Erasing a name from the settings', () => {
     const reason = screen.getByRole('textbox', { name: 'Reason' });
     await user.type(reason, 'Ann Lee left');
     await user.click(screen.getByRole('button', { name: 'Erase for good' }));
-    await user.click(screen.getByRole('button', { name: 'Yes, erase it now' }));
+    await hold(screen.getByRole('button', { name: 'Yes, erase it now' }));
     expect(await screen.findByText(/The reason holds the very name/)).toBeDefined();
     expect(await said(desk)).toContain('Ann Lee');
     await user.clear(reason);
