@@ -16,5 +16,6 @@ export {
   zoneName,
   zoneOptions,
 } from './namesOfThings';
+export { pageFoot } from './pageFoot';
 export { type Same, tongueNow, tongues } from './tongue';
 export { airText, whenDone, whereDone, whoDid, withWhat } from './treatmentText';

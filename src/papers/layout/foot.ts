@@ -1,4 +1,4 @@
-import { date, w } from '../../words';
+import { date, pageFoot, w } from '../../words';
 import type { Paper } from './paper';
 
 /** What is known of a paper only when it leaves: who made it, and whether it is final. */
@@ -27,14 +27,6 @@ export const footLine = ({ number, state, scale }: Paper, { author, status, day,
     .filter(Boolean)
     .join(' · ');
 
-/** As a text in a style sheet: nothing in it ends the text or begins anything else. */
-const asCssText = (text: string): string =>
-  `"${text.replace(/[^\p{L}\p{N} .,:;·()/+–-]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `)}"`;
-
 /** The sheet and the foot of each page. Browsers that draw no page margins leave them out; the paper ends with the same line. */
-export const pageCss = (paper: Paper, issue: PaperIssue): string => {
-  const { page, of } = words.pageOf;
-  return `@page{size:${issue.size}${paper.turned ? ' landscape' : ''};margin:16mm 16mm 20mm 18mm;
-@bottom-left{content:${asCssText(footLine(paper, issue))};font:8pt/1.3 system-ui,sans-serif;color:#000;text-align:left;width:82%;vertical-align:top;padding-top:3mm}
-@bottom-right{content:${asCssText(page)} counter(page) ${asCssText(of)} counter(pages);font:8pt/1.3 system-ui,sans-serif;color:#000;vertical-align:top;padding-top:3mm}}`;
-};
+export const pageCss = (paper: Paper, issue: PaperIssue): string =>
+  pageFoot(footLine(paper, issue), `${issue.size}${paper.turned ? ' landscape' : ''}`, '16mm 16mm 20mm 18mm');

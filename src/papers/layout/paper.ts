@@ -9,6 +9,8 @@ export interface OwnWords {
   readonly hint?: string;
   /** What she wrote, or ''. */
   readonly text: string;
+  /** What stands in the paper until she writes something: her field begins with it. */
+  readonly drafted?: string;
   readonly longest: number;
 }
 
@@ -43,6 +45,10 @@ export interface PaperSort {
   /** Words for its list: what it is called, who reads it. */
   readonly title: string;
   readonly reader: string;
+  /** What it may speak of that not every file may hold: words written for it, and notes of its copies, stay behind with that. */
+  readonly speaksOf?: readonly ('money' | 'access')[];
+  /** Goes out with a bag of the work it is about. */
+  readonly withBag?: true;
   /**
    * The things this paper can be made of, from what is there: thing names (works, campaigns, funds), years as text, or the
    * collection's. None: there is nothing to make it of yet.

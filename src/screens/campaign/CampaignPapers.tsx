@@ -43,6 +43,7 @@ export function CampaignPapers({ file }: { readonly file: OpenFile }) {
         { to: pathTo.layers(thing), name: words.layers, what: words.layersWhat(ofCampaign(file, 'layer').length) },
         { to: pathTo.hotDays(thing), name: words.hotDays, what: words.hotDaysWhat(hotDays) },
         { to: pathTo.completeness(thing, 'report'), name: words.report, what: paper('report') },
+        { to: pathTo.papersOf(thing), name: w.paperHub.link, what: w.paperHub.linkWhat },
       ]}
     />
   );

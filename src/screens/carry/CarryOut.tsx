@@ -31,12 +31,12 @@ const labelOf = (make: Make, far: HowFar | 'begun'): string => {
 };
 
 /** Choose, prepare, see what the file still holds, and only then let it leave. */
-export function CarryOut() {
+export function CarryOut({ only }: { readonly only?: string | undefined }) {
   const desk = useDesk();
   const works = useQuestion(sculptureList(desk));
   const [make, setMake] = useState<Make>('bag');
-  const [which, setWhich] = useState<'all' | 'some'>('all');
-  const [some, setSome] = useState<readonly string[]>([]);
+  const [which, setWhich] = useState<'all' | 'some'>(only ? 'some' : 'all');
+  const [some, setSome] = useState<readonly string[]>(only ? [only] : []);
   const [without, setWithout] = useState<readonly Without[]>([]);
   const [prepared, setPrepared] = useState<Prepared | BagPrepared | undefined>();
   const [preparing, setPreparing] = useState<HowFar | 'begun' | undefined>();

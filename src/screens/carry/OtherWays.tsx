@@ -11,6 +11,7 @@ export function OtherWays() {
       <div className="row">
         <LinkButton to={pathTo.inStep()}>{w.inStep.title}</LinkButton>
         <LinkButton to={pathTo.bring()}>{w.bring.title}</LinkButton>
+        <LinkButton to={pathTo.papers()}>{w.paperHub.link}</LinkButton>
         <LinkButton to={pathTo.keeping()}>{w.keeping.title}</LinkButton>
       </div>
     </Section>

@@ -1,11 +1,16 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { paperSource, setSetting, settings, surveyors } from '../../actions';
-import { paperSortOf } from '../../papers';
+import type { PaperSource } from '../../engine/reckoning';
+import { paperSortOf, thingsOfAll } from '../../papers';
 import { type Paper, type PaperIssue, type PaperSort, pageCss, paperTree } from '../../papers/layout';
 import '../../papers/layout/paper.css';
 import { sayReason, w } from '../../words';
 import { Button, Choice, EmptyState, Field, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { GivenOut } from './GivenOut';
+import { GivenOutSheet } from './GivenOutSheet';
+import { OwnWordsFields } from './OwnWordsFields';
+import { aboutOf, type OfPaper, ofPaper, sculptureOf } from './ofPaper';
 import './papers.css';
 import { SavePaper } from './SavePaper';
 import { toReact } from './toReact';
@@ -39,19 +44,18 @@ export function PaperScreen({ sort: id, about }: PaperScreenProps) {
         />
       </Page>
     );
-  return <OnePaper sort={sort} about={about} paper={paper} workingOut={asked.workingOut} />;
+  return <OnePaper sort={sort} about={about} paper={paper} source={asked.source} workingOut={asked.workingOut} />;
 }
 
-interface OnePaperProps extends PaperScreenProps2 {
-  readonly paper: Paper;
-  readonly workingOut: number;
-}
-interface PaperScreenProps2 {
+interface OnePaperProps {
   readonly sort: PaperSort;
   readonly about: string;
+  readonly paper: Paper;
+  readonly source: PaperSource;
+  readonly workingOut: number;
 }
 
-function OnePaper({ sort, paper, workingOut }: OnePaperProps) {
+function OnePaper({ sort, about, paper, source, workingOut }: OnePaperProps) {
   const desk = useDesk();
   const { paper: size, surveyor } = useQuestion(settings);
   const people = useQuestion(surveyors(desk));
@@ -59,9 +63,15 @@ function OnePaper({ sort, paper, workingOut }: OnePaperProps) {
   const [typed, setTyped] = useState<string>();
   const [status, setStatus] = useState<PaperIssue['status']>('draft');
   const [problem, setProblem] = useState<string>();
+  const [giving, setGiving] = useState(false);
   const author = typed ?? atWork?.name ?? atWork?.role ?? '';
   const issue: PaperIssue = { author, status, day: desk.today(), size, invented: desk.invented };
   usePageCss(pageCss(paper, issue));
+  const sculpture = sculptureOf(source, about);
+  const of = useMemo((): OfPaper => ({ sort, about, sculpture }), [sort, about, sculpture]);
+  const given = thingsOfAll(source, 'paperIssued').filter(
+    ({ body }) => body.paper === sort.id && aboutOf(body) === about,
+  );
   return (
     <Page title={paper.title} over={paper.over} back={{ to: pathTo.papers(), label: words.back }}>
       <div className="not-printed stack">
@@ -100,9 +110,30 @@ function OnePaper({ sort, paper, workingOut }: OnePaperProps) {
             <Button kind="main" onClick={() => window.print()}>
               {words.print}
             </Button>
+            {sort.withBag && sculpture && <LinkButton to={pathTo.carryWork(sculpture)}>{words.bag.do}</LinkButton>}
             <SavePaper sort={sort} paper={paper} issue={issue} onRefused={(reason) => setProblem(sayReason(reason))} />
           </div>
         </Section>
+        <OwnWordsFields own={paper.own} of={of} author={author} />
+        <Section title={words.given.title}>
+          <GivenOut given={given} state={paper.state} />
+          <div className="row">
+            <Button onClick={() => setGiving(true)}>{words.given.note}</Button>
+          </div>
+        </Section>
+        {giving && (
+          <GivenOutSheet
+            copy={{
+              ...ofPaper(of),
+              title: [paper.title, paper.over].filter(Boolean).join(': ').slice(0, 300),
+              date: desk.today(),
+              by: author,
+              status,
+              state: paper.state,
+            }}
+            onClose={() => setGiving(false)}
+          />
+        )}
         <h2>{words.preview}</h2>
       </div>
       <div className="paper-sheet">{toReact(paperTree(paper, issue))}</div>

@@ -1,61 +1,101 @@
+import { useState } from 'react';
 import { paperSource } from '../../actions';
 import type { PaperSource } from '../../engine/reckoning';
-import { paperSorts } from '../../papers';
+import { paperSorts, thingsOfAll } from '../../papers';
 import type { PaperAbout, PaperSort } from '../../papers/layout';
 import { w } from '../../words';
-import { LinkButton, Page, Reading, Section } from '../parts';
-import { Fold } from '../parts/Fold';
+import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { LinkLines } from '../parts/LinkLines';
+import { Select } from '../parts/Select';
 import { pathTo, useDesk, useQuestion } from '../shell';
+import { GivenOut } from './GivenOut';
 import './papers.css';
 
 const words = w.paperHub;
-const abouts: readonly PaperAbout[] = ['work', 'year', 'campaign', 'fund', 'collection'];
+const abouts: readonly PaperAbout[] = ['work', 'campaign', 'fund', 'year', 'collection'];
 
-/** Every paper there is, for whom it is, and what it can be made of. */
-export function PapersScreen() {
+interface PapersScreenProps {
+  /** What the papers first shown are about: a thing name. */
+  readonly of?: string | undefined;
+}
+
+/** Every paper there is, for whom it is, and what it can be made of; then which left, and where things are kept. */
+export function PapersScreen({ of }: PapersScreenProps) {
   const asked = useQuestion(paperSource(useDesk()));
+  const back = of?.startsWith('sculpture/') ? { to: pathTo.sculpture(of), label: words.toWork } : undefined;
   return (
-    <Page title={words.title} lead={words.lead}>
-      {asked ? (
-        abouts.map((about) => {
-          const sorts = paperSorts.filter((sort) => sort.about === about);
-          return (
-            sorts.length > 0 && (
-              <Section key={about} title={words.about[about]}>
-                <ul className="paper-sorts">
-                  {sorts.map((sort) => (
-                    <Sort key={sort.id} sort={sort} source={asked.source} />
-                  ))}
-                </ul>
-              </Section>
-            )
-          );
-        })
-      ) : (
-        <Reading />
-      )}
+    <Page title={words.title} lead={words.lead} {...(back ? { back } : {})}>
+      {asked ? <Papers source={asked.source} of={of} /> : <Reading />}
     </Page>
   );
 }
 
-function Sort({ sort, source }: { readonly sort: PaperSort; readonly source: PaperSource }) {
-  const choices = sort.choices(source);
-  const links = choices.map(({ about, label }) => (
-    <LinkButton key={about} to={pathTo.paper(sort.id, about)} label={words.open(sort.title, label)}>
-      {label}
-    </LinkButton>
-  ));
+function Papers({ source, of }: { readonly source: PaperSource; readonly of: string | undefined }) {
+  const parts = abouts.flatMap((about) => {
+    const sorts = paperSorts.filter((sort) => sort.about === about);
+    return sorts.length > 0 ? [{ about, sorts }] : [];
+  });
   return (
-    <li className="paper-sort">
-      <h3>{sort.title}</h3>
-      <p className="soft">{words.forReader(sort.reader)}</p>
-      {links.length === 0 && <p className="soft">{words.none}</p>}
-      {links.length > 0 && links.length <= 3 && <div className="row">{links}</div>}
-      {links.length > 3 && (
-        <Fold show={words.choose} hide={words.choose}>
-          <div className="row">{links}</div>
-        </Fold>
+    <>
+      {source.works.length === 0 && (
+        <EmptyState
+          title={words.empty}
+          actions={
+            <LinkButton to={pathTo.sculptures()} kind="main">
+              {words.toSculptures}
+            </LinkButton>
+          }
+        >
+          <p>{words.emptyWhat}</p>
+        </EmptyState>
       )}
-    </li>
+      {parts.map(({ about, sorts }) => (
+        <Part key={about} about={about} sorts={sorts} source={source} of={of} />
+      ))}
+      <Section title={words.given.title} lead={words.given.lead}>
+        <GivenOut given={thingsOfAll(source, 'paperIssued')} />
+      </Section>
+      <LinkLines rows={[{ to: pathTo.kept(), name: words.kept.link, what: words.kept.what }]} />
+    </>
+  );
+}
+
+interface PartProps {
+  readonly about: PaperAbout;
+  readonly sorts: readonly PaperSort[];
+  readonly source: PaperSource;
+  readonly of: string | undefined;
+}
+
+/** The papers of one work, one campaign, one year: what they are of is chosen once for all of them. */
+function Part({ about, sorts, source, of }: PartProps) {
+  const offered = sorts.map((sort) => ({ sort, choices: sort.choices(source) }));
+  const all = new Map(offered.flatMap(({ choices }) => choices.map((one) => [one.about, one.label] as const)));
+  const [chosen, setChosen] = useState(of && all.has(of) ? of : undefined);
+  const now = chosen ?? [...all.keys()][0];
+  const rows = offered.flatMap(({ sort, choices }) => {
+    const one = choices.find((choice) => choice.about === now);
+    if (!one) return [];
+    const what = `${words.forReader(sort.reader)} · ${words.pages(...sort.pages)}`;
+    return [{ to: pathTo.paper(sort.id, one.about), name: sort.title, what }];
+  });
+  const lacking = offered.filter(({ choices }) => !choices.some((choice) => choice.about === now));
+  return (
+    <Section title={words.about[about]}>
+      {all.size > 1 && (
+        <Select
+          label={words.ofWhich[about]}
+          value={now ?? ''}
+          onChange={setChosen}
+          options={[...all].map(([value, label]) => ({ value, label }))}
+        />
+      )}
+      {rows.length > 0 && <LinkLines rows={rows} />}
+      {lacking.map(({ sort }) => (
+        <p key={sort.id} className="soft">
+          {sort.title}: {words.none}
+        </p>
+      ))}
+    </Section>
   );
 }

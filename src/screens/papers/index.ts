@@ -1,2 +1,3 @@
+export { KeptWhereScreen } from './KeptWhereScreen';
 export { PaperScreen } from './PaperScreen';
 export { PapersScreen } from './PapersScreen';

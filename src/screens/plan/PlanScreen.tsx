@@ -55,6 +55,14 @@ export function PlanScreen() {
             ]}
           />
         </Section>
+        <Section title={w.paperHub.title}>
+          <LinkLines
+            rows={[
+              { to: pathTo.papers(), name: w.paperHub.link, what: w.paperHub.linkWhat },
+              { to: pathTo.kept(), name: w.paperHub.kept.link, what: w.paperHub.kept.what },
+            ]}
+          />
+        </Section>
         <Section title={words.money}>
           <LinkLines
             rows={[

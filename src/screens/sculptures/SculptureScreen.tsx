@@ -55,6 +55,9 @@ function Work({ record, row }: { readonly record: SculptureRecord; readonly row:
         <LinkButton kind="quiet" to={pathTo.planOfWork(thing)}>
           {w.plan.ofWork.title}
         </LinkButton>
+        <LinkButton kind="quiet" to={pathTo.papersOf(thing)}>
+          {w.paperHub.link}
+        </LinkButton>
         <LinkButton kind="quiet" to={pathTo.incidents()}>
           {w.plan.report}
         </LinkButton>

@@ -12,6 +12,7 @@ import { Header } from './Header';
 import { helpNameOf } from './helpNameOf';
 import { LiveRegion } from './LiveRegion';
 import { Nav } from './Nav';
+import { PrintFoot } from './PrintFoot';
 import { type RouteRow, routes } from './routes';
 import { ShellNotices } from './ShellNotices';
 import { useQuestion } from './useQuestion';
@@ -63,6 +64,7 @@ function Frame() {
       </main>
       <LiveRegion />
       <AskWho />
+      <PrintFoot />
     </div>
   );
 }

@@ -34,6 +34,9 @@ export const pathTo = {
   measure: (photo: string, about: string) => `/measure/${part(photo)}/${about.split('/')[0]}/${part(about)}`,
   colour: (sculpture: string) => `/sculpture/${part(sculpture)}/colour`,
   papers: () => '/papers',
+  /** Papers of one work first. */
+  papersOf: (about: string) => `/papers/of/${encodeURIComponent(about)}`,
+  kept: () => '/papers/kept',
   /** One paper of one thing: `about` is a thing name, or a year. */
   paper: (sort: string, about: string) => `/papers/${sort}/${encodeURIComponent(about)}`,
   look: (sculpture: string) => `/sculpture/${part(sculpture)}/look`,
@@ -47,6 +50,8 @@ export const pathTo = {
   eyeCheck: () => '/eye-check',
   place: () => '/place',
   carry: () => '/carry',
+  /** With one work chosen to be taken out. */
+  carryWork: (sculpture: string) => `/carry/of/${part(sculpture)}`,
   settle: () => '/carry/settle',
   bring: () => '/carry/bring',
   inStep: () => '/carry/in-step',

@@ -82,6 +82,7 @@ const SitePlanPage = later(async () => (await import('../year')).SitePlanScreen)
 const IncidentsPage = later(async () => (await import('../incidents')).IncidentsScreen);
 const GroundsPage = later(async () => (await import('../grounds')).GroundsScreen);
 const MovesPage = later(async () => (await import('../moves')).MovesScreen);
+const KeptPage = later(async () => (await import('../papers')).KeptWhereScreen);
 const PapersPage = later(async () => (await import('../papers')).PapersScreen);
 const PaperPage = later(async () => (await import('../papers')).PaperScreen);
 const Method = later(async () => (await import('../method')).MethodScreen);
@@ -201,11 +202,14 @@ export const routes: readonly RouteRow[] = [
   { path: '/sculpture/:sculpture/colour', show: (ids) => <Colour sculpture={sculptureOf(ids)} /> },
   { path: '/next-steps', show: () => <NextSteps /> },
   { path: '/carry', show: () => <Carry /> },
+  { path: '/carry/of/:sculpture', show: (ids) => <Carry only={sculptureOf(ids)} /> },
   { path: '/carry/settle', show: () => <Settle /> },
   { path: '/carry/bring', show: () => <Bring /> },
   { path: '/carry/in-step', show: () => <InStep /> },
   { path: '/keeping', show: () => <Keeping /> },
   { path: '/papers', show: () => <PapersPage /> },
+  { path: '/papers/kept', show: () => <KeptPage /> },
+  { path: '/papers/of/:about', show: (ids) => <PapersPage key={ids.about} of={ids.about} /> },
   {
     path: '/papers/:sort/:about',
     help: 'paper',

@@ -1,0 +1,30 @@
+import type { PaperSource } from '../../engine/reckoning';
+import type { BodyOf } from '../../engine/record';
+import type { PaperSort } from '../../papers/layout';
+
+/** A paper by its sort and what it was made of. */
+export interface OfPaper {
+  readonly sort: PaperSort;
+  readonly about: string;
+  /** The work it belongs to, where it belongs to one. */
+  readonly sculpture: string | undefined;
+}
+
+/** The work that the thing a paper is about lies in. */
+export const sculptureOf = ({ works }: PaperSource, about: string): string | undefined =>
+  works.find(({ record, within }) => record.sculpture.thing === about || within.some(({ thing }) => thing === about))
+    ?.record.sculpture.thing;
+
+type Shared = Pick<BodyOf<'paperText'>, 'sculpture' | 'paper' | 'about' | 'year' | 'speaksOf'>;
+
+/** How the record names a paper. */
+export const ofPaper = ({ sort, about, sculpture }: OfPaper): Shared => ({
+  sculpture,
+  paper: sort.id,
+  ...(/^\d{4}$/.test(about) ? { year: Number(about) } : { about }),
+  speaksOf: sort.speaksOf ? [...sort.speaksOf] : undefined,
+});
+
+/** The address part of a paper, from how the record names it. */
+export const aboutOf = ({ about, year }: { readonly about?: string | undefined; readonly year?: number | undefined }) =>
+  about ?? String(year ?? '');

@@ -1,0 +1,30 @@
+import { spoken } from '../tongue';
+
+/** Where things are kept that are no record. */
+export const paperKept = spoken('paperKept', 'paperKept', {
+  title: 'Where things are kept',
+  lead: 'What belongs to the care of the works and is in no tablet: keys, colour panels, samples, negatives, drawings, copies of this archive. It stands in the letter to your successor.',
+  add: 'Write down a thing',
+  edit: 'Where it is kept',
+  empty: 'Nothing is written down yet.',
+  emptyWhat: 'Begin with what nobody else could find: the key of the plinth door, the panel with the agreed colour.',
+  sort: 'What sort of thing',
+  what: 'What it is',
+  whatHint: 'So that it can be told from the others: a number, a mark.',
+  where: 'Where it is kept',
+  whereHint: 'As you would tell somebody on the telephone.',
+  whereMissing: 'Say where it is kept.',
+  who: 'Who has it or knows of it',
+  found: 'Seen there on',
+  work: 'Of which work',
+  ofAll: 'Of the whole collection',
+  note: 'Note',
+  save: 'Keep',
+  saved: 'Kept.',
+  remove: 'Take away',
+  removed: 'Taken away.',
+  change: 'Change',
+  changeOf: (what: string) => `Change: ${what}`,
+  seenOn: (day: string) => `seen there on ${day}`,
+  stays: 'A file without places or without access leaves these out.',
+});
