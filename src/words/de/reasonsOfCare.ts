@@ -13,7 +13,7 @@ export const reasonsOfCare: Same<typeof english> = {
     `Der ${s.day('last')} liegt vor dem ${s.day('first')}. Bringen Sie die Tage in Ordnung.`,
   'care: first day missing': () => 'Der letzte Tag ist bekannt, der erste nicht. Geben Sie den ersten als Tag an.',
   'care: range upside down': (s) =>
-    `${s.number('from', 1)} °C liegt nicht unter ${s.number('to', 1)} °C. Setzen Sie die niedrigere zuerst.`,
+    `${s.measure('from', 'temperature', 1)} liegt nicht unter ${s.measure('to', 'temperature', 1)}. Setzen Sie die niedrigere zuerst.`,
   'care: product without a name': () => 'Geben Sie den Namen an, wie auf dem Etikett.',
   'care: unit missing': () => 'Sagen Sie, was gezählt wird: Gramm, Liter, Dosen.',
   'care: counted after today': (s) =>
