@@ -19,3 +19,4 @@ export {
 export { pageFoot } from './pageFoot';
 export { type Same, tongueNow, tongues } from './tongue';
 export { airText, whenDone, whereDone, whoDid, withWhat } from './treatmentText';
+export { tripwireText } from './tripwireText';

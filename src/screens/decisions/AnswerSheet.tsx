@@ -2,10 +2,9 @@ import { useState } from 'react';
 import { setPlanned } from '../../actions';
 import { type BodyOf, nameOf } from '../../engine/record';
 import type { TripwireStanding } from '../../engine/watch';
-import { type NameOfThing, sayReason, w } from '../../words';
+import { type NameOfThing, sayReason, tripwireText, w } from '../../words';
 import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { tripwireText } from '../parts/tripwireText';
 import { say, useDeed, useDesk } from '../shell';
 
 const words = w.decisions.sheet;

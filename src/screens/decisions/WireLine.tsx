@@ -1,9 +1,8 @@
 import type { Thing } from '../../engine/record';
 import type { Tripwire, TripwireStanding } from '../../engine/watch';
-import { date, type NameOfThing, w } from '../../words';
+import { date, type NameOfThing, tripwireText, w } from '../../words';
 import { Button } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { tripwireText } from '../parts/tripwireText';
 
 const words = w.decisions;
 

@@ -1,8 +1,7 @@
 import type { TripwireStanding } from '../../engine/watch';
-import { date, type NameOfThing, w } from '../../words';
+import { date, type NameOfThing, tripwireText, w } from '../../words';
 import { LinkButton } from './LinkButton';
 import { Notice } from './Notice';
-import { tripwireText } from './tripwireText';
 
 const words = w.decisions;
 

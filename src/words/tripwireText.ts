@@ -1,7 +1,7 @@
-import type { Tripwire } from '../../engine/watch';
-import { date, type NameOfThing, number, w } from '../../words';
-
-const words = w.decisions;
+import type { Tripwire } from '../engine/watch';
+import { decisions as words } from './en/decisions';
+import type { NameOfThing } from './en/sentence';
+import { date, number } from './format';
 
 /** What a tripwire says, as one sentence without its full stop. In her own words where she gave some. */
 export const tripwireText = (

@@ -1,0 +1,24 @@
+import { coverageInterval } from '../../engine/condition';
+import type { BodyOf } from '../../engine/record';
+import { activityOf, kindOf, severityOf } from '../../engine/trade';
+import { share, w } from '../../words';
+
+const words = w.paperCondition;
+
+/** A finding as a sentence: what, from where, how much of the zone, how strong, whether it seems to go on. */
+export const saidOfFinding = (body: BodyOf<'finding'>): string => {
+  const { kind, origin, cleared, carriedFrom, coverage, count, severity, activity } = body;
+  const range = coverage && coverageInterval(coverage);
+  return words.finding(
+    [
+      kindOf(kind)?.name ?? kind,
+      words.origins[origin],
+      cleared && words.cleared,
+      carriedFrom && words.carried,
+      coverage && range && words.cover(share(coverage.value), share(range.low), share(range.high)),
+      count && words.count[count],
+      !cleared && severityOf(severity).name.toLowerCase(),
+      !cleared && activityOf(activity).name.toLowerCase(),
+    ].filter((part) => typeof part === 'string' && part !== '') as string[],
+  );
+};
