@@ -37,6 +37,7 @@ function OwnWordsField({ place, of, author }: Omit<OwnWordsFieldsProps, 'own'> &
   const [problem, setProblem] = useState<string>();
   const [under, setUnder] = useState(false);
   const toKeep = useRef<string>(undefined);
+  const around = useRef<HTMLDivElement>(null);
   const wait = useRef<ReturnType<typeof setTimeout>>(undefined);
   const keep = useCallback(async () => {
     clearTimeout(wait.current);
@@ -56,7 +57,10 @@ function OwnWordsField({ place, of, author }: Omit<OwnWordsFieldsProps, 'own'> &
     const goes = () => void latest.current();
     addEventListener('pagehide', goes);
     document.addEventListener('visibilitychange', goes);
+    const field = around.current;
+    field?.addEventListener('focusout', goes);
     return () => {
+      field?.removeEventListener('focusout', goes);
       removeEventListener('pagehide', goes);
       document.removeEventListener('visibilitychange', goes);
       goes();
@@ -70,7 +74,7 @@ function OwnWordsField({ place, of, author }: Omit<OwnWordsFieldsProps, 'own'> &
   };
   const text = typed ?? (place.text || (place.drafted ?? ''));
   return (
-    <div onBlur={() => void keep()}>
+    <div ref={around}>
       {problem && <Notice kind="problem" title={problem} />}
       <Field
         label={place.label}

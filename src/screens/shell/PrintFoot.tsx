@@ -16,6 +16,7 @@ export function PrintFoot() {
   const name = useQuestion(collectionState(desk))?.name ?? '';
   const { paper } = useQuestion(settings);
   useEffect(() => {
+    if (!('adoptedStyleSheets' in document)) return;
     let sheet: CSSStyleSheet | undefined;
     const take = () => {
       document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== sheet);
