@@ -1,6 +1,6 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { openDesk } from './actions';
+import { demoWasOpen, openDemo, openDesk } from './actions';
 import { applyUpdate, watchUpdates } from './device/offline';
 import { App } from './screens/shell/App';
 import { tellUpdateReady } from './screens/shell/updateReady';
@@ -9,7 +9,7 @@ const root = document.getElementById('root');
 if (root)
   createRoot(root).render(
     <StrictMode>
-      <App opening={openDesk()} />
+      <App opening={openDesk()} demoOpening={demoWasOpen() ? openDemo() : undefined} />
     </StrictMode>,
   );
 void watchUpdates({ onReady: () => tellUpdateReady(applyUpdate) });

@@ -1,3 +1,4 @@
+import { tabBox } from '../device/box';
 import type { PhotoBytes } from '../device/store';
 import { unpacked } from '../device/unpacked';
 import type { Desk, Outcome } from './desk';
@@ -5,6 +6,11 @@ import { databaseNames, type Opening, opened } from './opening';
 import { attempt, refuse } from './outcome';
 import { stopWorkingOut } from './questions';
 import { deedName, refusal } from './reasonCodes';
+
+const openHere = 'patina-round.demo-open';
+
+/** Whether this tab was in the demo when it was loaded anew: a reload, or a change of language, does not lead out of it. */
+export const demoWasOpen = (): boolean => tabBox.read(openHere) === true;
 
 /** One photo file of the demo, beside its list. `thumb` where a small one was made. */
 interface DemoPhoto {
@@ -23,9 +29,11 @@ export const openDemo = async (progress?: (done: number, all: number) => void): 
   if (opening.state === 'removed') return opening.startAfresh().then(() => openDemo(progress));
   if (opening.state !== 'open') return opening;
   const { desk } = opening;
+  tabBox.write(openHere, true);
   if (desk.store.mode === 'reading' || (await desk.store.held()).entries > 0) return opening;
   const filled = await fill(desk, progress);
   if (filled.ok) return opening;
+  tabBox.forget(openHere);
   await desk.store.destroy();
   return { state: 'problem', reason: filled.reason };
 };
@@ -60,12 +68,16 @@ const asset = async (file: string): Promise<ArrayBuffer> => {
 };
 
 /** Closes the demo; what was done in it stays until it is removed. */
-export const leaveDemo = (desk: Desk): void => desk.store.close();
+export const leaveDemo = (desk: Desk): void => {
+  tabBox.forget(openHere);
+  desk.store.close();
+};
 
 /** Deletes the demo and everything done in it. */
 export const removeDemo = (desk?: Desk): Promise<Outcome> =>
   attempt(async () => {
     if (desk && !desk.invented) return {};
+    tabBox.forget(openHere);
     const opening = desk ? ({ state: 'open', desk } as const) : await opened(databaseNames.demo, true);
     if (opening.state !== 'open') return {};
     // A worker about to open the database to read it would make it anew, empty.

@@ -25,31 +25,37 @@ const parsed = (text: string | null | undefined): unknown => {
   }
 };
 
-const fallback = memoryBox();
-
-/** The browser's localStorage. */
-export const deviceBox: Box = {
-  read: (key) => {
-    try {
-      return parsed(localStorage.getItem(key)) ?? fallback.read(key);
-    } catch {
-      return fallback.read(key);
-    }
-  },
-  write: (key, value) => {
-    fallback.write(key, value);
-    try {
-      localStorage.setItem(key, JSON.stringify(value));
-    } catch {
-      // Kept in memory above.
-    }
-  },
-  forget: (key) => {
-    fallback.forget(key);
-    try {
-      localStorage.removeItem(key);
-    } catch {
-      // Nothing was kept there.
-    }
-  },
+/** A storage of the browser. What it refuses to keep lasts as long as the page. */
+const browserBox = (storage: () => Storage): Box => {
+  const fallback = memoryBox();
+  return {
+    read: (key) => {
+      try {
+        return parsed(storage().getItem(key)) ?? fallback.read(key);
+      } catch {
+        return fallback.read(key);
+      }
+    },
+    write: (key, value) => {
+      fallback.write(key, value);
+      try {
+        storage().setItem(key, JSON.stringify(value));
+      } catch {
+        // Kept in memory above.
+      }
+    },
+    forget: (key) => {
+      fallback.forget(key);
+      try {
+        storage().removeItem(key);
+      } catch {
+        // Nothing was kept there.
+      }
+    },
+  };
 };
+
+export const deviceBox: Box = browserBox(() => localStorage);
+
+/** Lasts over a reload of this tab, and not over its closing. */
+export const tabBox: Box = browserBox(() => sessionStorage);

@@ -9,6 +9,7 @@ import { startTablet, type Tablet } from './chromium';
 import { measure } from './measure';
 import { gardenFile, type Screen, screensOfGarden, screensOfPad, workToWalk } from './screensOfGarden';
 import { type Host, startHost } from './server';
+import { settled, showScreen } from './showScreen';
 import { startRound } from './walkRound';
 import { watch } from './watch';
 
@@ -44,38 +45,7 @@ afterAll(async () => {
   await host?.stop();
 });
 
-/** The screen and all it reads are there: its title, or '' where it has none. */
-async function settled(): Promise<string> {
-  const title = page.getByRole('heading', { level: 1 }).first();
-  await title.waitFor({ timeout: 5000 }).catch(() => undefined);
-  await page.waitForFunction(() => document.querySelector('.reading') === null);
-  return (await title.isVisible()) ? ((await title.textContent()) ?? '') : '';
-}
-
-async function show({ hash, touch = [], sheet }: Screen): Promise<string> {
-  if (await page.getByRole('dialog').isVisible()) await page.keyboard.press('Escape');
-  await page.evaluate((to) => {
-    location.hash = to;
-  }, hash);
-  await page.waitForFunction((to) => location.hash === to, hash);
-  await page.waitForTimeout(50);
-  const title = await settled();
-  for (const name of touch) {
-    const button = page
-      .getByRole('button', { name, exact: true, pressed: false })
-      .or(page.getByRole('button', { name, exact: true }))
-      .or(page.getByRole('radio', { name }));
-    if (await button.first().isVisible()) await button.first().click();
-    await page.waitForTimeout(100);
-  }
-  // A sheet's own code may come at the touch.
-  if (sheet)
-    await page
-      .getByRole('dialog')
-      .waitFor({ timeout: 5000 })
-      .catch(() => undefined);
-  return title;
-}
+const show = (screen: Screen) => showScreen(page, screen);
 
 /** The page's own policy keeps scripts out of the page; the debugger may still bring one. */
 async function axeFaults(): Promise<string[]> {
@@ -132,8 +102,8 @@ test('every screen opens from a cold start with the host gone', async () => {
   });
   await page.setViewportSize(sizes.tablet);
   await show(screens[0]!);
-  await page.reload();
-  await settled();
+  await page.getByRole('button', { name: w.shell.leaveDemo }).click();
+  await settled(page);
   await carryIn(page, fileOf({ collection: garden.collection, entries: real }));
   await goTo(page, 'sculptures');
   await host.stop();
@@ -141,7 +111,7 @@ test('every screen opens from a cold start with the host gone', async () => {
   for (const screen of screens.filter(({ touch }) => !touch)) {
     await page.goto('about:blank');
     await page.goto(host.url + screen.hash);
-    titles.set(screen.name, await settled());
+    titles.set(screen.name, await settled(page));
   }
   expect(
     [...titles].filter(

@@ -206,8 +206,9 @@ test('a patch traced by touches on the picture is where it was touched, and its 
     await page.mouse.click(box.x + x * box.width, box.y + y * box.height);
   await page.getByText(words.corners(3)).waitFor();
   await page.goto(host.url);
+  // Loaded anew in the demo, the tab stays in it.
   await page.reload();
-  await openDemo(page);
+  await page.getByText(w.shell.inventedWhat).waitFor();
   await page.goto(host.url + at);
   await page.getByText(words.corners(3)).waitFor();
   const after = await surface.boundingBox();

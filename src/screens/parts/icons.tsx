@@ -68,6 +68,12 @@ export const FileIcon = () => (
   </Icon>
 );
 
+export const QuestionIcon = () => (
+  <Icon>
+    <path d="M8 9a4 4 0 117 2.5c-1.4 1.2-3 1.8-3 4M12 19.3v.2" />
+  </Icon>
+);
+
 export const NoteIcon = () => (
   <Icon>
     <circle cx="12" cy="12" r="9" />

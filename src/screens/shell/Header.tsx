@@ -1,14 +1,20 @@
 import { Link } from 'wouter';
 import { lastDeed, settings, surveyors, tabs, undoLast } from '../../actions';
 import { deedNamed, sayReason, w } from '../../words';
-import { Button, UndoIcon } from '../parts';
+import { Button, QuestionIcon, UndoIcon } from '../parts';
 import { useDesk } from './DeskContext';
 import { pathTo } from './paths';
 import { say } from './say';
 import { useQuestion } from './useQuestion';
 
-/** Where we are, who is at work, and Undo, which names what it would take back. On the ladder only the way out and who. */
-export function Header({ field }: { readonly field: boolean }) {
+interface HeaderProps {
+  readonly field: boolean;
+  /** Name of the page of help of this screen. */
+  readonly help: string | undefined;
+}
+
+/** Where we are, who is at work, Undo, which names what it would take back, and help. On the ladder without Undo: the pad has its own. */
+export function Header({ field, help }: HeaderProps) {
   return (
     <header className="header by-hand not-printed">
       <Link href={pathTo.sculptures()} className="mark">
@@ -17,6 +23,9 @@ export function Header({ field }: { readonly field: boolean }) {
       </Link>
       <AtWork />
       {!field && <Undo />}
+      <Link href={pathTo.help(help)} className="help-link" aria-label={w.shell.help}>
+        <QuestionIcon />
+      </Link>
     </header>
   );
 }

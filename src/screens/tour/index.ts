@@ -1,0 +1,1 @@
+export { TourStrip } from './TourStrip';

@@ -1,0 +1,38 @@
+import type { tour as english } from '../en/tour';
+import type { Same } from '../tongue';
+
+export const tour: Same<typeof english> = {
+  label: 'Führung durch den Garten',
+  at: (step: string, all: string) => `${step} von ${all}`,
+  goThere: 'Zeigen',
+  next: 'Weiter',
+  back: 'Zurück',
+  leave: 'Führung beenden',
+  end: 'Fertig',
+  left: 'Die Führung ist zu Ende. Sie wartet auf der ersten Seite und in der Hilfe.',
+  begin: 'Führung in fünf Minuten',
+  goOn: 'Führung fortsetzen',
+  steps: {
+    works: 'Sechs Bronzen, sechs Jahre. Was am meisten braucht, steht oben: die Treppe; die Gänse brauchen nichts.',
+    blink:
+      'Half-Tide Stair, sechs Fotos von einem Standpunkt. Legen Sie zwei aufeinander und wechseln Sie: was sich bewegt, ist grün.',
+    sure: 'Ist es an der Treppe schlimmer geworden? Ein Befund ja, fünfzehn ohne sichere Veränderung. Vergleichen Sie auch mit dem ersten Rundgang.',
+    holds:
+      'Das Wachs auf der Wartenden: unter Zone D Balken von Jahr zu Jahr. Sie wirken kürzer, bewiesen ist es nicht.',
+    water: 'Woher das Grün kommt: Pfeile zeigen, wie das Wasser vom Hut über Schulter und Mantel läuft.',
+    broken:
+      'Supper by Five Lenses wurde 2023 bis aufs Metall abgenommen. Dort bricht die Linie: Vorher und Nachher sind nicht eine Geschichte.',
+    heat: 'Zwei Linsen konnten vor der Hitze nicht heraus: eine Grenze, ein Schutz und die Messwerte des Tages.',
+    colour: 'Der vereinbarte Farbton, unterschrieben von denen, die es dürfen, und was ein Messgerät heute dazu sagt.',
+    due: 'Was einen Tag verlangt: ein Blick vor dem Ende der Gewährleistung und ein Grund, neu zu entscheiden.',
+    geese:
+      'Die Gänse: nichts nötig, und warum. Unten steht eine leere Zelle für eine Zone, die in jenem Jahr niemand erreichte.',
+    eyes: 'Rope and Patience: 2024 sah jemand anderes hin. Das Zeichen sagt, dass ein Teil der Stufe am Auge liegen kann.',
+    cause:
+      'Sleeping Fluke: Der Sprinkler wurde im Juli 2023 versetzt. Seither geht der Kalkbelag zurück, ohne Behandlung.',
+    board: 'Für den Vorstand: was für die Treppe spricht, zuerst in Quadratmetern, und was dagegen, gleich daneben.',
+    bidders: 'Für Bieter: neun Positionen, für alle gleich, mit den Mengen, nach denen sie rechnen.',
+    successor: 'Für die, die nach Ihnen kommt: ein Brief aus offenen Sorgen und aus Entscheidungen, nichts zu tun.',
+    bag: 'Zum Mitgeben: eine Tasche mit Daten, Fotos und Papieren, geprüft, bevor sie das Haus verlässt. Das ist alles.',
+  },
+};

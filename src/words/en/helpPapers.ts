@@ -1,0 +1,17 @@
+import { spoken } from '../tongue';
+
+/** Help on what is printed and handed over. */
+export const helpPapers = spoken('helpPapers', 'helpPapers', {
+  papers: {
+    title: 'Papers',
+    what: 'Everything that can be printed or handed over: for the board, an insurer, bidders, a conservator, your successor.',
+    first: 'Choose who will read it, then the work. Look at the page before you print.',
+    from: 'Each paper is made from the record at the moment you open it. What was not looked at stands first.',
+  },
+  paper: {
+    title: 'One paper',
+    what: 'The paper as it will be printed. It can be printed here or saved as one file that opens without this app.',
+    first: 'Read what it says it lacks. Add your own words where there is room for them, then print.',
+    from: 'The foot of each page names the day, the author, draft or final, and a mark of the survey it was made from.',
+  },
+});
