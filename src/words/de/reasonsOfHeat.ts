@@ -1,0 +1,93 @@
+import type { reasonsOfHeat as english } from '../en/reasonsOfHeat';
+import type { Same } from '../tongue';
+
+const minutes = ['Minute', 'Minuten'] as const;
+const figures: Readonly<Record<string, string>> = {
+  thickness: 'die Dicke des Metalls',
+  area: 'die erwärmte Oberfläche',
+  rise: 'um wie viel wärmer es werden soll',
+  power: 'die Leistung der Flamme',
+  time: 'die Zeit',
+  distance: 'den Abstand',
+};
+
+/** Heat near inserts, and the day of hot work: what is open, and what stands against closing it. */
+export const reasonsOfHeat: Same<typeof english> = {
+  'heat: share of the flame': (s) =>
+    `Zwischen ${s.percent('low')} und ${s.percent('high')} der Wärme einer offenen Flamme gehen in das Metall: unsere eigene Annahme.`,
+  'heat: more through air': () => 'Unterwegs gilt keine Wärme als verloren; Wind und dicke Fugen verlängern die Zeit.',
+  'heat: a sixth arrives': () =>
+    'Dort ist etwa ein Sechstel der Erwärmung der beheizten Stelle angekommen: so viel, nicht nichts. Es gilt für dickes Metall, einseitig erwärmt.',
+  'heat: carries on along metal': () =>
+    'Von dort geht die Wärme weiter, solange das Metall heiß ist, auch wenn die Flamme aus ist, und heißes Gas reicht weiter, als Metall sie leitet.',
+  'heat: practice limit leads': (s) =>
+    `Glashersteller erlauben ${s.number('limit')} K zwischen zwei Seiten, bei unbeschädigtem Flachglas. Weniger, wenn der zuständige Restaurator weniger sagt.`,
+  'heat: strength says more': (s) =>
+    `Aus Festigkeit und Dehnung solchen Glases ergibt die Theorie ${s.number('low')} bis ${s.number('high')} K; eine verwitterte Kante nur etwa ${s.number('weathered')} K. Es gilt die Grenze der Praxis, nicht die Theorie.`,
+  'heat: glass not known': (s) =>
+    `Glas dieser Art (${s.text('kind')}): niemand kann von hier aus sagen, welche Wärme es verträgt. Bauen Sie es vor der Wärme aus. Lässt es sich nicht ausbauen, nennt ein Glasrestaurator die Grenze und den Weg.`,
+  'heat: figure not possible': (s) => `Geben Sie ${figures[s.text('what')] ?? s.text('what')} als Zahl über null an.`,
+
+  'heat: no reading': () => 'Es wurde nicht gemessen: welche Wärme diese Einlage hatte, weiß niemand.',
+  'heat: over the limit': (s) =>
+    `Um ${s.text('time')} waren es ${s.number('celsius', 1)} °C, an oder über der Grenze von ${s.number('limit', 1)} °C. Nehmen Sie die Wärme weg und rufen Sie an, wer die Grenze gesetzt hat.`,
+  'heat: near the limit': (s) =>
+    `Um ${s.text('time')} waren es ${s.number('celsius', 1)} °C, nahe der Grenze von ${s.number('limit', 1)} °C. Nehmen Sie die Wärme jetzt weg.`,
+  'heat: sides apart': (s) =>
+    `Um ${s.text('time')} lagen zwei Seiten ${s.number('kelvin', 1)} K auseinander, an oder über der Grenze von ${s.number('limit', 1)} K. Nehmen Sie die Wärme weg, kühlen Sie nicht.`,
+  'heat: sides near apart': (s) =>
+    `Um ${s.text('time')} lagen zwei Seiten ${s.number('kelvin', 1)} K auseinander, nahe der Grenze von ${s.number('limit', 1)} K. Nehmen Sie die Wärme jetzt weg.`,
+  'heat: rises fast': (s) =>
+    `Um ${s.text('time')} stieg sie um ${s.number('perMinute', 1)} K je Minute; die Grenze ist ${s.number('limit', 1)}.`,
+  'heat: gap in the log': (s) =>
+    `Von ${s.text('since')} bis ${s.text('until')}, ${s.times('minutes', ...minutes)}, ist über „${s.text('spot')}“ nichts bekannt. Beim schnellsten Anstieg des Tages können es ${s.number('could')} °C gewesen sein.`,
+  'heat: one side only': () =>
+    'Nur eine Seite wurde gemessen: wie weit die Seiten auseinander lagen, ist nicht bekannt, obwohl eine Grenze dafür gesetzt ist.',
+  'heat: two values at once': (s) =>
+    `Zwei verschiedene Werte für „${s.text('spot')}“ um ${s.text('time')}: einer davon ist falsch. Beide bleiben stehen.`,
+  'heat: no limit set': () =>
+    'Für diese Einlage ist keine Grenze gesetzt, also lässt sich keine Messung niedrig nennen.',
+  'heat: limit by nobody': () =>
+    'Eine Grenze braucht Namen oder Funktion der Fachperson, die sie gesetzt hat, und den Tag.',
+
+  'heat: clock went back': (s) =>
+    `Die Uhr dieses Tablets wurde seit dem Ende der Arbeit um etwa ${s.times('minutes', ...minutes)} zurückgestellt.`,
+  'heat: not counted': (s) =>
+    `Während ${s.times('minutes', ...minutes)} nach der Uhr schlief das Tablet, war die App geschlossen oder die Uhr verstellt: diese Zeit wird nicht gezählt.`,
+
+  'heat: no permit': () => 'Es ist kein Erlaubnisschein genannt. Die Heißarbeit wartet darauf.',
+  'heat: nobody authorised': () => 'Niemand ist genannt, der die Arbeit erlaubt hat.',
+  'heat: no watcher': () => 'Keine Brandwache ist genannt.',
+  'heat: clear zone short': (s) =>
+    `Der Freibereich misst ${s.number('metres', 1)} m; veröffentlichte Regeln verlangen ${s.number('rule', 1)} m oder Abschirmung. Fragen Sie die Brandschutzbehörde.`,
+  'heat: watch short': (s) =>
+    `Eine Wache von ${s.times('minutes', ...minutes)} ist kürzer als die ${s.number('rule')}, die veröffentlichte Regeln mindestens verlangen. Fragen Sie Brandschutzbehörde und Versicherer.`,
+  'heat: checks open': (s) => `${s.times('count', 'Prüfpunkt ist', 'Prüfpunkte sind')} noch offen.`,
+  'heat: insert not on the list': (s) =>
+    `Am Werk, aber nicht auf der Liste dieses Tages: ${s.thing('insert')}. Setzen Sie die Einlage darauf, oder bauen Sie sie aus.`,
+  'heat: insert without limit': (s) =>
+    `Ohne Grenze einer benannten Fachperson: ${s.thing('insert')}. Bauen Sie die Einlage aus, oder lassen Sie ihre Grenze nennen.`,
+  'heat: insert without a way': (s) =>
+    `Niemand hat gesagt, wie diese Einlage vor Wärme geschützt wird: ${s.thing('insert')}. Ausgebaut, abgeschirmt, ferngehalten oder verschoben.`,
+
+  'heat: work not ended': () => 'Das Ende der Arbeit ist nicht angegeben: von da an zählt die Wache.',
+  'heat: watch has no length': () =>
+    'Die Dauer der Brandwache ist nicht angegeben. Brandschutzbehörde und Versicherer sagen, wie lange sie dauert.',
+  'heat: watch running': (s) =>
+    `Die Brandwache ist nicht vorbei: noch ${s.times('minutes', ...minutes)} sind zu zählen. Hat das Tablet nicht weitergezählt, geben Sie die Zeiten nach der Uhr der Brandwache an.`,
+  'heat: watch not said kept': (s) =>
+    `Die Brandwache hat nicht bestätigt, dass die Wache von ${s.times('minutes', ...minutes)} bis zum Ende gehalten wurde.`,
+  'heat: watch too short': (s) =>
+    `Die Wache dauerte ${s.times('kept', ...minutes)}; verlangt sind ${s.number('asked')}.`,
+  'heat: no photo after': (s) => `Kein Foto nach der Wärme: ${s.thing('insert')}.`,
+
+  'heat: day is closed': () => 'Dieser Tag ist abgeschlossen. Öffnen Sie ihn wieder, bevor etwas daran geändert wird.',
+  'heat: days not in order': () => 'Tage oder Zeiten sind nicht in Ordnung: das Ende liegt vor dem Anfang.',
+  'heat: not of this day': () =>
+    'Das Ende der Arbeit liegt nicht am Tag dieser Karte. Legen Sie für jeden Tag eine Karte an, oder ändern Sie den Tag dieser Karte.',
+  'heat: a watch of no time': () => 'Die beiden Zeiten nach der Uhr der Brandwache sind gleich.',
+  'heat: no solution': () => 'Sagen Sie, was aufgetragen wurde: die Lösung, wie ihr Hersteller sie nannte.',
+  'heat: signed by nobody': () => 'Sagen Sie, wer: ein Name oder eine Funktion.',
+  'heat: limit under the air': () =>
+    'Eine Grenze unter der Lufttemperatur im Freien ist ein Versehen: prüfen Sie Zahl und Einheit.',
+};
