@@ -30,8 +30,11 @@ export const comparison = (latest: LatestOnPaper, nameOf: NameOfThing): PaperPie
   const answer = thenAndNow(record, previous.thing, round.thing);
   return section(
     words.comparison,
-    say(words.comparedWith(roundTypeOf(previous), date(previous.body.date), surfaceOf(previous))),
-    zonesThenAndNow(latest, answer),
+    zonesThenAndNow(
+      latest,
+      answer,
+      words.comparedWith(roundTypeOf(previous), date(previous.body.date), surfaceOf(previous)),
+    ),
     say(words.comparedHow, 'small'),
     ...changes(latest, answer),
     under(words.done, ...doneBetween(answer)),
@@ -45,7 +48,11 @@ const verdictOf = ({ verdict, clearly }: { readonly verdict: Verdict; readonly c
 
 const indexOr = (figure: Figure | null): string => (figure ? ranged(figure) : words.classNone);
 
-const zonesThenAndNow = (latest: LatestOnPaper, { zones, sculpture: { index } }: ThenAndNow): PaperPiece => {
+const zonesThenAndNow = (
+  latest: LatestOnPaper,
+  { zones, sculpture: { index } }: ThenAndNow,
+  caption: string,
+): PaperPiece => {
   const { zone, before, now, least, verdict } = words.comparedColumns;
   const row = (name: string, of: Pick<ZoneChange, 'earlier' | 'later' | 'smallest' | 'verdict' | 'clearly'>) => [
     name,
@@ -59,7 +66,7 @@ const zonesThenAndNow = (latest: LatestOnPaper, { zones, sculpture: { index } }:
     return thing !== undefined && (endOf(thing) === undefined || each.verdict !== 'not comparable');
   });
   return table(
-    words.comparedCaption,
+    caption,
     [
       { head: zone },
       { head: before, kind: 'number' },

@@ -1,7 +1,8 @@
 import { levelOf } from '../../engine/condition';
+import type { Reason, SculptureRecord } from '../../engine/record';
 import { enClasses } from '../../engine/trade';
-import { type NameOfThing, sayReason, share, w, figure as written } from '../../words';
-import { figure, type PaperPiece, say, table } from '../layout';
+import { list, type NameOfThing, sayReason, share, w, figure as written } from '../../words';
+import { figure, h, type PaperPiece, say, table } from '../layout';
 import type { LatestOnPaper } from './latestOnPaper';
 import { zoneLabel } from './zoneLabel';
 
@@ -20,9 +21,11 @@ export const ranged = (
 export const conditionFigures = ({ score, zones }: LatestOnPaper): PaperPiece => {
   const { value, low, high, weakest, active } = score;
   const index = value === null || low === null || high === null ? words.indexNone : ranged({ value, low, high });
-  return [
+  return h(
+    'div',
+    { class: 'figures' },
     figure(words.index, index, words.indexHow(share(score.seenShare), score.scale)),
-    weakest &&
+    weakest !== null &&
       score.zones.length > 1 &&
       figure(
         words.weakest,
@@ -32,7 +35,7 @@ export const conditionFigures = ({ score, zones }: LatestOnPaper): PaperPiece =>
     ...(['green', 'bare', 'scale'] as const).map(
       (what) => active[what].high > 0 && figure(words.active[what], ranged(active[what], 'm2'), words.activeHow),
     ),
-  ].filter((piece) => piece !== null);
+  );
 };
 
 const pairOf = (of: Parameters<typeof ranged>[0]): readonly [value: string, range: string] => {
@@ -50,7 +53,7 @@ export const className = (which: WhichClass, level: number | null | undefined): 
 };
 
 /** The three classes of the whole: what the rule proposes and why, and what a named person set. */
-export const classTable = ({ classes: { sculpture } }: LatestOnPaper, nameOf: NameOfThing): PaperPiece => [
+export const classTable = ({ classes: { sculpture }, record }: LatestOnPaper, nameOf: NameOfThing): PaperPiece => [
   table(
     words.classes,
     [
@@ -66,12 +69,29 @@ export const classTable = ({ classes: { sculpture } }: LatestOnPaper, nameOf: Na
         words.classNames[which],
         className(which, level),
         set === undefined ? words.classNotSet : words.classSetBy(className(which, set), sculpture.set?.setBy ?? ''),
-        reasons.map((reason) => sayReason(reason, nameOf)).join(' '),
+        whyText(reasons, record, nameOf),
       ];
     }),
   ),
   say(words.classesHow, 'small'),
 ];
+
+/** Reasons of the same kind that differ by their zone are said once, with the letters of all. */
+const whyText = (reasons: readonly Reason[], record: SculptureRecord, nameOf: NameOfThing): string => {
+  const lettersOf = (code: string): readonly string[] =>
+    reasons
+      .filter((reason) => reason.code === code)
+      .flatMap(({ params }) => record.zones.find(({ thing }) => thing === params.zone)?.body.letter ?? []);
+  const shared = {
+    'class: highest of its zones': words.whyHighest,
+    'class: weakest zone pulls down': words.whyWeakest,
+  } as const;
+  const said = reasons.map((reason) => {
+    const sentence = shared[reason.code as keyof typeof shared];
+    return sentence ? sentence(list(lettersOf(reason.code))) : sayReason(reason, nameOf);
+  });
+  return [...new Set(said)].join(' ');
+};
 
 /** "2 1 1*" for a row of zones: a star where a person set it. */
 export const classMarks = ({ classes }: LatestOnPaper, zone: string): string => {

@@ -20,6 +20,7 @@ export const markedViews = (work: WorkOnPaper, latest: LatestOnPaper): PaperPiec
   return section(
     words.views,
     key(),
+    say(words.hatchHow, 'small'),
     ...viewsBeside(work, {
       fill: (zone) => {
         const step = steps.get(zone);
@@ -28,7 +29,6 @@ export const markedViews = (work: WorkOnPaper, latest: LatestOnPaper): PaperPiec
       open: (zone) => !steps.has(zone),
     }),
     missing.length > 0 && say(words.notDrawn(missing.map(zoneLabel).join('; ')), 'small'),
-    say(words.hatchHow, 'small'),
   );
 };
 

@@ -103,6 +103,8 @@ export const paperCondition: Same<typeof english> = {
   classNone: 'keine',
   classNotSet: 'nicht gesetzt',
   classSetBy: (name: string, by: string) => `${name}. Gesetzt von ${by}`,
+  whyHighest: (zones: string) => `Die höchste ihrer Zonen: ${zones}.`,
+  whyWeakest: (zones: string) => `Das Ganze ist höchstens eine Klasse besser als die schwächsten Zonen: ${zones}.`,
   classesHow:
     'Klassen nach DIN EN 16096:2012, in eigenen Worten. Eine Regel schlägt sie aus den Befunden vor; was eine namentlich genannte Person setzt, geht vor. Sie sagen, wie stark Anzeichen sind, wie bald und welche Art von Pflege gefragt ist. Sie nennen keine Ursache und schreiben keine Behandlung vor.',
 
@@ -177,7 +179,6 @@ export const paperCondition: Same<typeof english> = {
     least: 'Zählt ab',
     verdict: 'Urteil',
   },
-  comparedCaption: 'Index jeder Zone, damals und heute',
   wholeWork: 'Das ganze Werk',
   comparedHow:
     'Index mit seiner 90-%-Spanne. „Zählt ab“ ist der kleinste Unterschied in Punkten, der bei der Unsicherheit beider Rundgänge als Veränderung gilt.',

@@ -96,6 +96,8 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
   classNone: 'none',
   classNotSet: 'not set',
   classSetBy: (name: string, by: string) => `${name}. Set by ${by}`,
+  whyHighest: (zones: string) => `The highest of its zones: ${zones}.`,
+  whyWeakest: (zones: string) => `The whole is at most one class better than its weakest zones: ${zones}.`,
   classesHow:
     'Classes after EN 16096:2012, in our own words. A rule proposes them from the findings; what a named person sets counts before it. They say how strong signs are and how soon and what sort of care is asked for. They name no cause and prescribe no treatment.',
 
@@ -171,7 +173,6 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
     verdict: 'Verdict',
   },
   wholeWork: 'The whole work',
-  comparedCaption: 'Index of each zone then and now',
   comparedHow:
     'Index with its 90 % range. “Least that counts” is the smallest difference in points that would be called a change, given the error of both rounds.',
   changed: 'Changed for sure',
