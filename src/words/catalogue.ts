@@ -45,6 +45,7 @@ export { options } from './en/options';
 export { overTime } from './en/overTime';
 export { paperBoard } from './en/paperBoard';
 export { paperCondition } from './en/paperCondition';
+export { paperFund } from './en/paperFund';
 export { paperHub } from './en/paperHub';
 export { paperKept } from './en/paperKept';
 export { paperLayout } from './en/paperLayout';

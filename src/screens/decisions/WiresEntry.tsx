@@ -1,5 +1,5 @@
 import { tripwireSortOf, tripwireSorts } from '../../engine/watch';
-import { number, w } from '../../words';
+import { measureNumber, number, unitOf, w } from '../../words';
 import { AddIcon, Button, CrossIcon, Field } from '../parts';
 import { Select } from '../parts/Select';
 import { newWire, type WireText, wireFaults } from './decisionDraft';
@@ -89,9 +89,16 @@ function WireRow({ n, wire, zones, sorts, tried, onChange, onRemove }: WireRowPr
           kind="number"
           value={wire.level}
           onChange={(level) => onChange({ level })}
-          unit={w.decisions.units[row.unit] ?? ''}
+          unit={row.unit === 'm2' ? unitOf('area') : (w.decisions.units[row.unit] ?? '')}
           short
-          error={missing('level', words.wireLevelMissing(number(row.least ?? 0), number(row.most ?? 0)))}
+          error={missing(
+            'level',
+            words.wireLevelMissing(
+              ...([row.least ?? 0, row.most ?? 0].map((level) =>
+                row.unit === 'm2' ? measureNumber('area', level) : number(level),
+              ) as [string, string]),
+            ),
+          )}
         />
       )}
       {row?.seasons && (

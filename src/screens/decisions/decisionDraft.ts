@@ -1,6 +1,6 @@
 import type { BodyOf } from '../../engine/record';
 import { type Tripwire, tripwireSortOf } from '../../engine/watch';
-import { typedNumber } from '../../words';
+import { keptFrom, measureTyped, typedNumber } from '../../words';
 import { type PersonSaid, peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 
 type Decision = BodyOf<'decision'>;
@@ -52,9 +52,14 @@ export const newWire = (id: string, sort: string): WireText => ({
   ...{ id, sort, zone: '', level: '', times: tripwireSortOf(sort)?.seasons ? '2' : '', by: '', words: '' },
 });
 
+/** Levels that are areas are typed in the unit of the device. */
+const inSquares = (sort: string): boolean => tripwireSortOf(sort)?.unit === 'm2';
+const levelOf = (sort: string, level: string): number | undefined =>
+  inSquares(sort) ? keptFrom('area', typedNumber(level)) : typedNumber(level);
+
 const wireText = ({ id, sort, zone = '', level, times, by = '', words = '' }: Tripwire): WireText => ({
   ...{ id, sort, zone, by, words },
-  level: level === undefined ? '' : String(level),
+  level: level === undefined ? '' : inSquares(sort) ? measureTyped('area', level) : String(level),
   times: times === undefined ? '' : String(times),
 });
 
@@ -87,7 +92,7 @@ export const wireFaults = ({
   const faults = new Set<'zone' | 'level' | 'times' | 'by'>();
   // One of a newer version is kept as it came.
   if (!row) return faults;
-  const n = typedNumber(level);
+  const n = levelOf(sort, level);
   if (row.zone === 'one' && zone === '') faults.add('zone');
   if (row.unit && (n === undefined || n < (row.least ?? 0) || n > (row.most ?? Number.POSITIVE_INFINITY)))
     faults.add('level');
@@ -98,7 +103,7 @@ export const wireFaults = ({
 
 const wireBody = ({ id, sort, zone, level, times, by, words }: WireText): Tripwire => {
   const row = tripwireSortOf(sort);
-  const n = typedNumber(level);
+  const n = levelOf(sort, level);
   return {
     id,
     sort,

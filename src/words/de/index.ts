@@ -24,6 +24,7 @@ export * as nextSteps from './nextSteps';
 export * as overTime from './overTime';
 export * as paperBoard from './paperBoard';
 export * as paperCondition from './paperCondition';
+export * as paperFund from './paperFund';
 export * as paperHub from './paperHub';
 export * as paperKept from './paperKept';
 export * as paperLayout from './paperLayout';

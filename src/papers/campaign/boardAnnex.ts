@@ -1,0 +1,212 @@
+import { causesFirst } from '../../engine/campaign';
+import { endowmentFor } from '../../engine/fund';
+import {
+  type AtRate,
+  figuresAgainst,
+  priceSpread,
+  signsOf,
+  speaking,
+  turningOf,
+  type WhatIfs,
+  whatIfs,
+} from '../../engine/options';
+import { zonesAt } from '../../engine/record';
+import { optionSortOf } from '../../engine/trade';
+import {
+  costText,
+  currency as currencyWord,
+  date,
+  goodMonthsText,
+  lettersOf,
+  money,
+  number,
+  sayReason,
+  share,
+  tripwireText,
+  w,
+  whole,
+} from '../../words';
+import { facts, list, type PaperPiece, say, section, signatures, table, under } from '../layout';
+import type { CampaignOnPaper } from './campaignOnPaper';
+import { fundFigures, fundOf } from './fundOfCampaign';
+import { unitsText, type Ways, waitingWith } from './waysSideBySide';
+
+const words = w.paperBoard;
+
+/** Two pages that say where the figures of the first come from, and what speaks against them. */
+export const boardAnnex = (file: CampaignOnPaper, ways: Ways): PaperPiece => [
+  section(words.each, eachWay(file, ways)),
+  ways.rows.length > 0 && section(words.rates, atThreeRates(file, ways)),
+  ways.leaning && section(words.against(ways.nameOf(ways.leaning.option.thing)), againstLeaning(file, ways)),
+  section(words.waiting, waiting(file, ways)),
+  section(words.causes, causes(file)),
+  section(words.money, moneyThere(file)),
+  section(words.decided, decidedBefore(file, ways)),
+  say(words.who, 'small'),
+  signatures([{ role: words.proposer }, { role: words.chair }]),
+];
+
+const eachWay = ({ record }: CampaignOnPaper, { options, nameOf }: Ways): PaperPiece =>
+  options.length === 0
+    ? say(words.noWays)
+    : options.map((option) => {
+        const { body } = option;
+        const sort = optionSortOf(body.sort);
+        const { facts: names } = words;
+        return under(
+          nameOf(option.thing),
+          facts([
+            [names.does, body.does || sort?.does],
+            [names.where, body.zones?.length ? words.where(lettersOf(record, body.zones)) : words.whole],
+            [names.who, body.who || sort?.who],
+            [names.months, goodMonthsText(body)],
+            [
+              names.costs,
+              list(body.costs.map((line) => words.cost(line.name, money(line.amount), costText(line)))) ??
+                words.notKnown,
+            ],
+            [names.irreversible, body.irreversible > 0 ? (sort?.irreversible ?? whole(body.irreversible)) : words.none],
+            [names.risks, body.risks || sort?.risks],
+          ]),
+        );
+      });
+
+const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, names }: Ways): PaperPiece => [
+  table(
+    words.ratesCaption(whole(rules.years)),
+    [
+      { head: words.columns.way },
+      { head: words.rate, kind: 'number' },
+      { head: words.columns.yearly, kind: 'number' },
+      { head: words.columns.perMonth, kind: 'number' },
+    ],
+    rows.flatMap(({ option, currency, atRates }) =>
+      atRates.map((at, i) => [
+        i === 0 ? nameOf(option.thing) : '',
+        words.percent(number(at.rate * 100, 2)),
+        spanText(at.yearly, currency),
+        at.perGoodMonth ? spanText(at.perGoodMonth, currency) : words.notKnown,
+      ]),
+    ),
+  ),
+  say(
+    words.ratesHow(
+      share(priceSpread.quote.value),
+      share(priceSpread.estimate.value),
+      share(priceSpread['made up'].value),
+    ),
+    'small',
+  ),
+  list(apart.flatMap(({ option, reasons }) => reasons.map((r) => `${nameOf(option.thing)}: ${sayReason(r, names)}`))),
+];
+
+const spanText = (
+  { value, low, high }: AtRate['yearly'] | NonNullable<AtRate['perGoodMonth']>,
+  currency: string,
+): string => {
+  const of = unitsText(value, currency);
+  const units = (x: number) => number(Math.round(x), 0);
+  return high === null ? words.andMore(of, units(low)) : words.range(of, units(low), units(high));
+};
+
+const againstLeaning = ({ rules }: CampaignOnPaper, { leaning, rows, names, nameOf, situation }: Ways): PaperPiece => {
+  if (!leaning) return undefined;
+  const told = whatIfs(leaning, rows, rules);
+  const against = [
+    ...speaking(leaning.option.body.sort, signsOf(situation)).against,
+    ...figuresAgainst(leaning, rows),
+    ...(told ? turningOf(leaning, told) : []),
+  ];
+  return [
+    list(against.map((reason) => sayReason(reason, names))) ?? say(words.againstNone),
+    told !== null && otherwise(told, nameOf, leaning.option.thing, leaning.currency),
+  ];
+};
+
+const otherwise = (told: WhatIfs, nameOf: Ways['nameOf'], option: string, currency: string): PaperPiece => [
+  table(
+    words.whatIfCaption(nameOf(option), told.per, unitsText(told.cost, currency)),
+    [
+      { head: words.what },
+      { head: words.from, kind: 'number' },
+      { head: words.to, kind: 'number' },
+      { head: words.turns },
+    ],
+    told.bars.map(({ what, low, high, answers }) => {
+      const other = answers.find(({ turnsTo }) => turnsTo !== undefined)?.turnsTo;
+      return [
+        w.options.whatIfs[what],
+        unitsText(low, currency),
+        unitsText(high, currency),
+        other ? nameOf(other) : words.same,
+      ];
+    }),
+  ),
+  say(words.whatIfNext(nameOf(told.next.option), unitsText(told.next.cost, currency)), 'small'),
+];
+
+const waiting = (file: CampaignOnPaper, ways: Ways): PaperPiece => {
+  const priced = ways.rows.flatMap(({ option }) => {
+    const told = waitingWith(file, ways, option);
+    return told ? [{ option, told }] : [];
+  });
+  if (priced.length === 0) return say(words.waitingNone);
+  const { waitColumns: heads } = words;
+  const units = (value: number) => number(Math.round(value), 0);
+  return priced.map(({ option, told }) => [
+    table(
+      words.waitingCaption(ways.nameOf(option.thing), currencyWord(told.currency)),
+      [
+        { head: heads.wait },
+        ...([heads.price, heads.rise, heads.care, heads.growth, heads.extra] as const).map((head) => ({
+          head,
+          kind: 'number' as const,
+        })),
+      ],
+      told.waits.map(({ years, price, rise, care, growth, extra }) => [
+        words.waits(years),
+        units(price),
+        units(rise),
+        units(care),
+        units(growth.value),
+        units(extra.value),
+      ]),
+    ),
+    say(told.reasons.map((reason) => sayReason(reason, ways.names)).join(' '), 'small'),
+  ]);
+};
+
+const causes = ({ record, planned, today }: CampaignOnPaper): PaperPiece => [
+  list(causesFirst(zonesAt(record, today), planned.cause, today).reasons.map((reason) => sayReason(reason))),
+  say(words.causesHow, 'small'),
+];
+
+const moneyThere = (file: CampaignOnPaper): PaperPiece => {
+  const told = fundFigures(file);
+  const upkeep = fundOf(file)?.body.upkeep;
+  if (!told) return say(words.noFund);
+  const { inHand, pledged, hoped } = told.pipeline;
+  const { spending } = file.rules;
+  return [
+    say(words.moneyState(money(inHand), money(pledged), money(hoped))),
+    upkeep && say(words.upkeep(money(upkeep), number(spending * 100, 1), money(endowmentFor(upkeep, spending)))),
+  ];
+};
+
+const decidedBefore = ({ campaign, planned, today }: CampaignOnPaper, { names }: Ways): PaperPiece => {
+  const decision = planned.decision.find(({ thing }) => thing === campaign.body.decision)?.body;
+  if (!decision) return say(words.notDecided);
+  const { date: day, title, chosen, refused, dissent, consulted, tripwires, review } = decision;
+  const wires = tripwires.map((wire) => words.lowered(tripwireText(wire, names)));
+  return [
+    say(words.decidedOn(date(day), title)),
+    list([
+      words.chosen(chosen),
+      ...refused.map(({ what, why }) => words.refused(what, why)),
+      ...(dissent ? [words.dissent(dissent)] : []),
+      ...(consulted.length > 0 ? [words.consulted(consulted.map(({ role, name }) => name ?? role))] : []),
+      ...(wires.length > 0 ? [words.wires(wires)] : []),
+      ...(review ? [words.review(date(review), review <= today)] : []),
+    ]),
+  ];
+};
