@@ -4,15 +4,20 @@ import { runSuites } from '../suites.mjs';
 
 const packages = [
   'apache2',
+  'firefox-esr',
+  'gir1.2-webkit2-4.1',
   'libimage-exiftool-perl',
   'openssl',
   'poppler-utils',
+  'python3-gi',
   'python3-icalendar',
   'python3-jsonschema',
   'python3-pil',
   'r-base-core',
   'r-cran-survival',
   'unzip',
+  'webkit2gtk-driver',
+  'xvfb',
 ];
 
 const missing = packages.filter((name) => spawnSync('dpkg', ['-s', name], { stdio: 'ignore' }).status !== 0);
