@@ -45,7 +45,7 @@ export const carry: Same<typeof english> = {
   outLeft: 'Abgebrochen. Nichts davon wurde behalten.',
   outWhich: 'Was hineinkommt',
   outAll: 'Die ganze Sammlung',
-  outSome: 'Nur einzelne Skulpturen',
+  outSome: 'Nur einzelne Werke',
   outSomeNone: 'Wählen Sie mindestens eine Skulptur.',
   noSculptures: 'Es gibt noch keine Skulptur, die mitgegeben werden könnte.',
   leaveOut: 'Weglassen',

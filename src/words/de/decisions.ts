@@ -1,4 +1,5 @@
 import type { decisions as english } from '../en/decisions';
+import { unitOf } from '../format';
 import type { Same } from '../tongue';
 
 /** "", or ", 3 Saisons in Folge". */
@@ -55,11 +56,13 @@ export const decisions: Same<typeof english> = {
     'hold under': (zone: string, level: string, times: string) =>
       `Das Wachs hält unter ${level} Monate: ${zone}${seasons(times)}`,
     'green share over': (zone: string, level: string) => `Nicht ruhendes Grün bedeckt über ${level} %: ${zone}`,
-    'green over': (zone: string, level: string) => `Nicht ruhendes Grün auf über ${level} m²: ${zone}`,
-    'bare over': (zone: string, level: string) => `Nicht ruhendes blankes Metall auf über ${level} m²: ${zone}`,
+    'green over': (zone: string, level: string) =>
+      `Nicht ruhendes Grün auf über ${level}\u00a0${unitOf('area')}: ${zone}`,
+    'bare over': (zone: string, level: string) =>
+      `Nicht ruhendes blankes Metall auf über ${level}\u00a0${unitOf('area')}: ${zone}`,
     'index under': (zone: string, level: string) => `Der Zustandsindex fällt unter ${level}: ${zone}`,
     'surely worse': (zone: string) => `Das Grün ist sicher schlechter geworden: ${zone}`,
-    'stop word': (zone: string) => `Etwas, wonach sofort der Restaurator zu fragen ist, wird gesehen: ${zone}`,
+    'stop word': (zone: string) => `Ein Stoppbegriff wird gesehen (sofort den Restaurator fragen): ${zone}`,
     'fund reaches': (_: string, level: string) => `Der Fonds hat ${level} vorhanden`,
     'quote ends': () => 'Ein Kostenvoranschlag läuft ab, und keiner tritt an seine Stelle',
     'day comes': (_: string, __: string, ___: string, day: string) => `Der Tag ${day} kommt`,
@@ -72,7 +75,7 @@ export const decisions: Same<typeof english> = {
     'bare over': 'Blankes Metall auf mehr Quadratmetern als',
     'index under': 'Der Zustandsindex fällt unter',
     'surely worse': 'Das Grün ist sicher schlechter als einen Rundgang zuvor',
-    'stop word': 'Etwas, wonach sofort der Restaurator zu fragen ist',
+    'stop word': 'Ein Stoppbegriff: sofort den Restaurator fragen',
     'fund reaches': 'Der Fonds hat so viel vorhanden',
     'quote ends': 'Ein Kostenvoranschlag läuft ab, und keiner tritt an seine Stelle',
     'day comes': 'Ein Tag kommt',

@@ -1,5 +1,6 @@
 import type { logbook as english } from '../en/logbook';
 import type { Same } from '../tongue';
+import { roundType } from './roundType';
 
 export const logbook: Same<typeof english> = {
   title: 'Logbuch',
@@ -56,7 +57,7 @@ export const logbook: Same<typeof english> = {
   coatsOf: (n: string) => (n === '1' ? '1 Auftrag' : `${n} Aufträge`),
   zonesOf: (zones: string) => `Zonen ${zones}`,
   zoneOf: (zone: string) => `Zone ${zone}`,
-  round: (type: string) => `Rundgang (${type})`,
+  round: (type: string) => `Rundgang (${roundType(type)})`,
   showRounds: 'Auch Rundgänge',
   take: 'Vorsicht',
   batch: 'Charge',

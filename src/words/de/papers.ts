@@ -1,5 +1,6 @@
 import type { papers as english } from '../en/papers';
 import type { Same } from '../tongue';
+import { roundType } from './roundType';
 
 export const papers: Same<typeof english> = {
   title: 'Zustandserfassung',
@@ -44,7 +45,7 @@ export const papers: Same<typeof english> = {
     note: 'Notiz',
   },
   noRound: 'Noch kein Rundgang.',
-  lastRound: (type: string, day: string) => `Rundgang vom ${day} (${type})`,
+  lastRound: (type: string, day: string) => `Rundgang vom ${day} (${roundType(type)})`,
   surface: (wet: string, washed: string) => `Oberfläche ${wet}, ${washed}.`,
   index: 'Index',
   range: (value: string, range: string) => `${value} (${range})`,

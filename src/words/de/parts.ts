@@ -20,7 +20,7 @@ export const parts: Same<typeof english> = {
     off: 'Abnehmen',
     offOf: (what: string, n: number) => `Foto ${n} abnehmen: ${what}`,
   },
-  level: { 1: 'gut', 2: 'leicht beeinträchtigt', 3: 'deutlich beeinträchtigt', 4: 'schlecht', 5: 'sehr schlecht' },
+  level: { 1: 'gut', 2: 'leichte Mängel', 3: 'deutliche Mängel', 4: 'schlecht', 5: 'sehr schlecht' },
   dial: (of: string, value: string, low: string, high: string, word: string) =>
     `${of}: Zustandsindex ${value} von 100, zwischen ${low} und ${high}, ${word}`,
   dialNone: (of: string) => `${of}: kein Zustandsindex, nicht angesehen`,

@@ -32,8 +32,7 @@ export const plan: Same<typeof english> = {
   closeDownWhat: 'Entwässerung, Abdeckungen, Wasser abstellen.',
   incidents: 'Vorfälle',
   report: 'Vorfall melden',
-  incidentsWhat: (open: number) =>
-    some(open, 'offener', 'offene', 'Sturm, Vandalismus, ein Stoß: jederzeit zu melden.'),
+  incidentsWhat: (open: number) => some(open, 'offen', 'offen', 'Sturm, Vandalismus, ein Stoß: jederzeit zu melden.'),
   moves: 'Umsetzungen und Leihgaben',
   movesWhat: (away: number) => some(away, 'Werk ist fort', 'Werke sind fort', 'Jedes Werk ist an seinem Platz.'),
   grounds: 'Vereinbarungen mit der Gartenpflege',

@@ -1,6 +1,7 @@
 import { kindOf } from '../../engine/trade';
 import type { round as english } from '../en/round';
 import type { Same } from '../tongue';
+import { roundType } from './roundType';
 
 const kindName = (id: string): string => kindOf(id)?.name ?? id;
 
@@ -19,7 +20,7 @@ export const round: Same<typeof english> = {
     wet: 'Die Oberfläche ist',
     wetMissing: 'Geben Sie an, ob die Oberfläche trocken, feucht oder nass ist: Davon hängt ab, was zu sehen ist.',
     wetName: { dry: 'Trocken', damp: 'Feucht', wet: 'Nass' },
-    washed: 'Betrachtet',
+    washed: 'Angesehen',
     washedMissing: 'Geben Sie an, ob dies vor oder nach dem Waschen ist.',
     washedName: { 'before wash': 'Vor dem Waschen', 'after wash': 'Nach dem Waschen' },
     ownEye: 'Erst das eigene Auge',
@@ -40,7 +41,7 @@ export const round: Same<typeof english> = {
   },
 
   walk: {
-    over: (type: string, day: string) => `Rundgang vom ${day} (${type})`,
+    over: (type: string, day: string) => `Rundgang vom ${day} (${roundType(type)})`,
     progress: (answered: number, all: number) =>
       all === 1 ? `${answered} von 1 Zone beantwortet` : `${answered} von ${all} Zonen beantwortet`,
     left: (n: number) => (n === 0 ? 'Alle Zonen beantwortet' : n === 1 ? 'noch 1 Zone' : `noch ${n} Zonen`),
@@ -282,5 +283,5 @@ export const round: Same<typeof english> = {
     gone: (kind: string) => `${kindName(kind)} verschwunden`,
   },
 
-  underWay: (title: string, type: string, day: string) => `${title}, Rundgang vom ${day} (${type})`,
+  underWay: (title: string, type: string, day: string) => `${title}, Rundgang vom ${day} (${roundType(type)})`,
 };

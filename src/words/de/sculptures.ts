@@ -1,5 +1,6 @@
 import type { sculptures as english } from '../en/sculptures';
 import type { Same } from '../tongue';
+import { roundType } from './roundType';
 
 export const sculptures: Same<typeof english> = {
   title: 'Skulpturen',
@@ -16,7 +17,7 @@ export const sculptures: Same<typeof english> = {
   notSurveyed: 'noch nicht untersucht',
   noZones: 'noch keine Zonen',
   zones: (n: number) => (n === 1 ? '1 Zone' : `${n} Zonen`),
-  lastRound: (type: string, day: string) => `Rundgang vom ${day} (${type})`,
+  lastRound: (type: string, day: string) => `Rundgang vom ${day} (${roundType(type)})`,
   runningRound: (day: string) => `Rundgang läuft seit ${day}`,
   seen: (share: string) => `${share} der Fläche gesehen`,
   between: (low: string, high: string) => `Index zwischen ${low} und ${high}`,

@@ -4,7 +4,7 @@ import type { Same } from '../tongue';
 export const shell: Same<typeof english> = {
   nav: {
     label: 'Hauptmenü',
-    sculptures: 'Skulpturen',
+    sculptures: 'Werke',
     nextSteps: 'Schritte',
     plan: 'Planung',
     carry: 'Mitgeben',
@@ -20,6 +20,8 @@ export const shell: Same<typeof english> = {
   invented: 'Erfundene Sammlung',
   inventedWhat: 'Nichts hiervon ist echt.',
   leaveDemo: 'Beispiel verlassen',
+  tour: 'Zur Führung',
+  help: 'Hilfe zu dieser Ansicht',
   readingOnly: 'Dieser Tab liest nur',
   readingOnlyWhat: 'Patina Round ist in einem anderen Tab geöffnet, und nur einer darf schreiben.',
   takeOver: 'Hier übernehmen',
