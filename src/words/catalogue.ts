@@ -49,6 +49,7 @@ export { paperFund } from './en/paperFund';
 export { paperHub } from './en/paperHub';
 export { paperKept } from './en/paperKept';
 export { paperLayout } from './en/paperLayout';
+export { paperLetter } from './en/paperLetter';
 export { papers } from './en/papers';
 export { paperViews } from './en/paperViews';
 export { parts } from './en/parts';

@@ -40,6 +40,7 @@ export const callAndTap: Same<typeof english> = {
   notReached: 'nicht erreicht: warum?',
   each: 'ohne Befund: ist jeder weg?',
   sentence: (letter: string, parts: readonly string[]) => `${letter}, ${parts.join(', ')}.`,
+  next: (kind: string) => `Jetzt: ${kindName(kind)}?`,
   now: (letter: string, name: string) => `Jetzt ${letter}, ${name}.`,
   kept: (letter: string, said: string) => `${letter}, ${said}.`,
 };

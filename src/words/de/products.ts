@@ -1,4 +1,5 @@
 import type { products as english } from '../en/products';
+import { measure, measureNumber, unitOf } from '../format';
 import type { Same } from '../tongue';
 
 export const products: Same<typeof english> = {
@@ -49,9 +50,9 @@ export const products: Same<typeof english> = {
   countedHint: 'Was nach diesem Tag laut Logbuch verbraucht wurde, wird abgezogen.',
   least: 'Bestellen ab',
   gramsPerUnit: 'Gramm je Stück',
-  surfaceFrom: 'Oberfläche ab, °C',
-  surfaceTo: 'Oberfläche bis, °C',
-  rangeHint: 'Was das Datenblatt verlangt. Bleibt das Feld leer: 10 bis 35 °C.',
+  surfaceFrom: `Oberfläche ab,\u00a0${unitOf('temperature')}`,
+  surfaceTo: `Oberfläche bis,\u00a0${unitOf('temperature')}`,
+  rangeHint: `Was das Datenblatt verlangt. Bleibt das Feld leer: ${measureNumber('temperature', 10)} bis ${measure('temperature', 35)}.`,
   sheetAt: 'Wo das Sicherheitsdatenblatt liegt',
   sheetHint: 'Ein Regal, ein Ordner, eine Adresse in Worten.',
   sheetDate: 'Datum des Datenblatts',

@@ -15,10 +15,10 @@ export const tour: Same<typeof english> = {
   steps: {
     works: 'Sechs Bronzen, sechs Jahre. Was am meisten braucht, steht oben: die Treppe; die Gänse brauchen nichts.',
     blink:
-      'Half-Tide Stair, sechs Fotos von einem Standpunkt. Legen Sie zwei aufeinander und wechseln Sie: was sich bewegt, ist grün.',
+      'Die Treppe von einem Standpunkt, dieses Jahr auf das letzte gelegt. Im Wechsel gezeigt, ist grün, was sich bewegt. Alle Jahre in einer Reihe sind sechs.',
     sure: 'Ist es an der Treppe schlimmer geworden? Ein Befund ja, fünfzehn ohne sichere Veränderung. Vergleichen Sie auch mit dem ersten Rundgang.',
     holds:
-      'Das Wachs auf der Wartenden: unter Zone D Balken von Jahr zu Jahr. Sie wirken kürzer, bewiesen ist es nicht.',
+      'Wie lange jedes Wachs das Grün fernhielt. Die Balken wirken von Jahr zu Jahr kürzer, bewiesen ist das nicht.',
     water: 'Woher das Grün kommt: Pfeile zeigen, wie das Wasser vom Hut über Schulter und Mantel läuft.',
     broken:
       'Supper by Five Lenses wurde 2023 bis aufs Metall abgenommen. Dort bricht die Linie: Vorher und Nachher sind nicht eine Geschichte.',
@@ -26,7 +26,7 @@ export const tour: Same<typeof english> = {
     colour: 'Der vereinbarte Farbton, unterschrieben von denen, die es dürfen, und was ein Messgerät heute dazu sagt.',
     due: 'Was einen Tag verlangt: ein Blick vor dem Ende der Gewährleistung und ein Grund, neu zu entscheiden.',
     geese:
-      'Die Gänse: nichts nötig, und warum. Unten steht eine leere Zelle für eine Zone, die in jenem Jahr niemand erreichte.',
+      'Die Gänse: in sechs Rundgängen kein Trend, nichts zu tun. Der offene Punkt ist ein Jahr, in dem niemand eine der Zonen erreichte.',
     eyes: 'Rope and Patience: 2024 sah jemand anderes hin. Das Zeichen sagt, dass ein Teil der Stufe am Auge liegen kann.',
     cause:
       'Sleeping Fluke: Der Sprinkler wurde im Juli 2023 versetzt. Seither geht der Kalkbelag zurück, ohne Behandlung.',

@@ -1,0 +1,79 @@
+import { firstPass, type PaperSource, type WorkOnPaper } from '../../engine/reckoning';
+import { type Lists, type TripwireFacts, tripwiresStanding } from '../../engine/watch';
+import { date, tripwireText, w, whole } from '../../words';
+import { list, type PaperPiece, say, section } from '../layout';
+import { nameOfWork, thingsIn, thingsOfAll, workOf } from '../reading';
+import { namesIn, zoneOf } from './namesIn';
+
+const words = w.paperLetter;
+/** Zones that a letter has room for. */
+const most = 10;
+
+/** Where a coating does not do what it is there for. */
+export const watchZones = (source: PaperSource): PaperPiece => {
+  const lines = source.works.flatMap(linesOf);
+  return section(
+    words.watch,
+    lines.length > 0 ? say(words.watchLead) : say(words.watchNone),
+    list(lines.slice(0, most)),
+    lines.length > most && say(words.watchMore(whole(lines.length - most))),
+  );
+};
+
+const linesOf = (work: WorkOnPaper): string[] =>
+  (work.figures?.holds ?? []).flatMap(({ zone, onNow, shortening }) => {
+    const advice = work.figures?.advice.find((one) => one.zone === zone);
+    const where = `${nameOfWork(work)}, ${zoneOf(work, zone)}`;
+    const shorter =
+      shortening.word === 'getting shorter'
+        ? words.watchShorter
+        : shortening.word === 'looks shorter, not proven'
+          ? words.watchMaybeShorter
+          : undefined;
+    const begins =
+      onNow?.state === 'back' && onNow.firstSeen
+        ? words.watchBack(where, date(onNow.firstSeen))
+        : onNow?.state === 'not clean'
+          ? words.watchNotClean(where)
+          : undefined;
+    if (!begins && !shorter && !advice?.asksConservator) return [];
+    return [
+      [
+        begins ?? `${where}:`,
+        shorter,
+        advice?.asksConservator && words.watchAsk,
+        advice?.nextLook && words.nextLook(date(advice.nextLook.day)),
+      ]
+        .filter(Boolean)
+        .join(' '),
+    ];
+  });
+
+/** What would change a mind, and where it stands on the day of the letter. */
+export const tripwires = (source: PaperSource): PaperPiece => {
+  const decisions = thingsOfAll(source, 'decision').filter(
+    ({ body }) => body.replacedBy === undefined && body.tripwires.length > 0,
+  );
+  const standing = tripwiresStanding(
+    decisions,
+    thingsOfAll(source, 'tripwireAnswer'),
+    (sculpture) => factsOf(source, sculpture),
+    source.today,
+  );
+  const names = namesIn(source);
+  const lines = standing.map(({ tripwire, word, since }) => {
+    const stands = [w.decisions.wireWord[word], since && w.decisions.wireOn(date(since))].filter(Boolean).join(', ');
+    return words.wire(tripwireText(tripwire, names), stands);
+  });
+  return section(words.wires, lines.length > 0 ? say(words.wiresLead) : say(words.wiresNone), list(lines));
+};
+
+const factsOf = (source: PaperSource, sculpture: string | undefined): TripwireFacts => {
+  const work = sculpture === undefined ? undefined : workOf(source, sculpture);
+  const of = <K extends 'quote' | 'fund' | 'gift'>(kind: K): Lists<K>[K] =>
+    (work ? thingsIn(work.within, kind) : thingsOfAll(source, kind)) as Lists<K>[K];
+  const lists = { quote: of('quote'), fund: of('fund'), gift: of('gift') };
+  if (!work) return { record: null, score: null, clearlyWorse: null, holds: [], lists };
+  const { score, clearlyWorse, holds } = firstPass(work.record, source.today);
+  return { record: work.record, score, clearlyWorse, holds, lists };
+};
