@@ -3,8 +3,21 @@ import { fundSheet } from './campaign/fundSheet';
 import { successorLetter } from './collection/successorLetter';
 import type { PaperSort } from './layout';
 import { conditionReport } from './work/conditionReport';
+import { conservatorPage } from './work/conservatorPage';
+import { insurerNote } from './work/insurerNote';
+import { seasonLog } from './work/seasonLog';
+import { visitorPanel } from './work/visitorPanel';
 
 /** Every kind of paper, in the order in which they are offered. */
-export const paperSorts: readonly PaperSort[] = [conditionReport, boardCase, fundSheet, successorLetter];
+export const paperSorts: readonly PaperSort[] = [
+  conditionReport,
+  seasonLog,
+  insurerNote,
+  conservatorPage,
+  visitorPanel,
+  boardCase,
+  fundSheet,
+  successorLetter,
+];
 
 export const paperSortOf = (id: string): PaperSort | undefined => paperSorts.find((sort) => sort.id === id);

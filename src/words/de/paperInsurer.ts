@@ -68,7 +68,8 @@ export const paperInsurer: Same<typeof english> = {
   watchKept: (by: string) => `gehalten, von ${by}`,
   watchNotKept: 'niemand hat aufgeschrieben, dass sie gehalten wurde',
   hotCaption: 'Der letzte Tag zuerst',
-  hotHow: 'Wie am Tag von den Genannten aufgeschrieben. Ob eine Regel eingehalten wurde, beurteilt dieses Papier nicht.',
+  hotHow:
+    'Wie am Tag von den Genannten aufgeschrieben. Ob eine Regel eingehalten wurde, beurteilt dieses Papier nicht.',
 
   inserts: 'Einlagen und ihre Werte',
   insertColumns: { insert: 'Einlage', zone: 'Zone', count: 'Anzahl', value: 'Festgehaltener Wert' },
@@ -77,8 +78,7 @@ export const paperInsurer: Same<typeof english> = {
   insertsHow: 'Werte, wie sie eingegeben wurden, jeweils mit Notiz; dieses Papier bildet keine.',
 
   risk: 'Wer das Risiko trägt, soweit festgehalten',
-  riskNone:
-    'Wer das Risiko am Standort, auf dem Transport oder bei einer Behandlung trägt, ist nicht festgehalten.',
+  riskNone: 'Wer das Risiko am Standort, auf dem Transport oder bei einer Behandlung trägt, ist nicht festgehalten.',
   riskMove: (sort: string, from: string, to: string, left: string, back: string, insurance: string) =>
     `${sort}, ${from} nach ${to}, ${left}${back ? ` bis ${back}` : ''}: ${insurance}`,
   riskMoveNone: 'keine Angabe zur Versicherung',

@@ -1,0 +1,101 @@
+import { levelOf } from '../../engine/condition';
+import type { WorkOnPaper } from '../../engine/reckoning';
+import { date, share, thingNames, w } from '../../words';
+import { figure, h, type PaperPiece, type PaperSort, pictures, say, section, signatures } from '../layout';
+import { nameOfWork, ownText, thingsOfAll, workOf, worksToChoose } from '../reading';
+import { photosOfRound, roundTypeOf, surfaceOf, theWork } from './conditionFacts';
+import { className, ranged } from './conditionFigures';
+import { foundBefore } from './foundBefore';
+import { hotWorkAndContractors, watchUnsaid } from './hotWorkAndContractors';
+import { incidentsOf } from './incidentsOf';
+import { insertValues, withoutValue } from './insertValues';
+import { type LatestOnPaper, latestOnPaper } from './latestOnPaper';
+import { notLookedFirst } from './notLookedFirst';
+import { openDangers } from './openDangers';
+import { captionOf } from './photosOnPaper';
+import { riskAsRecorded, riskLines } from './riskAsRecorded';
+import { upkeep } from './upkeep';
+
+const words = w.paperInsurer;
+const id = 'insurer-note';
+/** Most photos: one row. */
+const most = 3;
+
+/** What was there before, proof of upkeep, hot work, values and risk as recorded. It guesses at no cause. */
+export const insurerNote: PaperSort = {
+  id,
+  about: 'work',
+  pages: [1, 2],
+  title: words.title,
+  reader: words.reader,
+  speaksOf: ['money'],
+  choices: worksToChoose,
+  make: (source, about) => {
+    const work = workOf(source, about);
+    if (!work) return undefined;
+    const { record } = work;
+    const latest = latestOnPaper(work);
+    const nameOf = thingNames(record, []);
+    const own = (part: string) => ownText(source, id, about, part);
+    const lacking = withoutValue(work);
+    return {
+      title: words.title,
+      over: nameOfWork(work),
+      number: record.sculpture.body.number,
+      state: work.state,
+      scale: latest?.score.scale,
+      body: [
+        own('why') !== '' && say(own('why'), 'lead'),
+        notLookedFirst(latest),
+        openDangers(record, latest?.classes, nameOf),
+        theWork(work, latest),
+        latest && condition(work, latest),
+        incidentsOf(work, thingsOfAll(source, 'incident')),
+        upkeep(record),
+        hotWorkAndContractors(work),
+        insertValues(work),
+        riskAsRecorded(work, own('risk')),
+        signatures([{ role: words.signs }]),
+      ],
+      own: [
+        { part: 'why', label: words.why, hint: words.whyHint, text: own('why'), longest: 600 },
+        { part: 'risk', label: words.own, hint: words.ownHint, text: own('risk'), longest: 2000 },
+      ],
+      lacks: [
+        lacking > 0 && words.lacks.values(lacking),
+        riskLines(work).length === 0 && own('risk') === '' && words.lacks.risk,
+        latest !== undefined && photosOfRound(work, latest.round.thing).length === 0 && words.lacks.photos,
+        watchUnsaid(work) && words.lacks.watch,
+      ].filter((line) => typeof line === 'string'),
+    };
+  },
+};
+
+const condition = (work: WorkOnPaper, latest: LatestOnPaper): PaperPiece => {
+  const { score, classes, round } = latest;
+  const { value, low, high } = score;
+  const { sculpture } = classes;
+  const name = className('condition', levelOf(sculpture, 'condition'));
+  const setBy = sculpture.set?.condition === undefined ? undefined : sculpture.set.setBy;
+  return section(
+    words.condition,
+    say(words.conditionHow(date(round.body.date), roundTypeOf(round), surfaceOf(round))),
+    h(
+      'div',
+      { class: 'figures' },
+      figure(
+        w.paperCondition.index,
+        value === null || low === null || high === null ? w.paperCondition.indexNone : ranged({ value, low, high }),
+        w.paperCondition.indexHow(share(score.seenShare), score.scale),
+      ),
+      figure(words.class, setBy ? words.bySetter(name, setBy) : name, words.classHow),
+    ),
+    foundBefore(latest),
+    pictures(
+      [...photosOfRound(work, round.thing)]
+        .sort((a, b) => Number(b.body.role === 'station') - Number(a.body.role === 'station'))
+        .slice(0, most)
+        .map((photo) => ({ sha256: photo.body.sha256, caption: captionOf(work, photo) })),
+    ),
+  );
+};
