@@ -16,6 +16,7 @@ import { PrintFoot } from './PrintFoot';
 import { type RouteRow, routes } from './routes';
 import { ShellNotices } from './ShellNotices';
 import { useQuestion } from './useQuestion';
+import { useTopOfPlace } from './useTopOfPlace';
 import './shell.css';
 import './header.css';
 
@@ -41,6 +42,7 @@ function Frame() {
   const field = row?.field === true;
   useEffect(() => (field ? keepAwake() : undefined), [field]);
   useEffect(() => rememberPlace(place), [place]);
+  useTopOfPlace(place);
   return (
     <div className={field ? 'shell field-work' : 'shell'}>
       <button type="button" className="skip" onClick={skipToContent}>

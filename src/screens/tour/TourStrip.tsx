@@ -26,7 +26,6 @@ export function TourStrip() {
     const place = steps[n - 1]?.to(garden);
     if (!place) return;
     go(place);
-    scrollTo({ top: 0 });
   };
   const leave = () => {
     setTourStep(0);

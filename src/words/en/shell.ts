@@ -20,6 +20,8 @@ export const shell = spoken('shell', 'shell', {
   invented: 'Invented collection',
   inventedWhat: 'Nothing here is real.',
   leaveDemo: 'Leave the demo',
+  tour: 'Take the tour',
+  help: 'Help on this screen',
   readingOnly: 'This tab only reads',
   readingOnlyWhat: 'Patina Round is open in another tab, and only one may write.',
   takeOver: 'Take over here',

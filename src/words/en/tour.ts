@@ -14,16 +14,17 @@ export const tour = spoken('tour', 'tour', {
   goOn: 'Go on with the tour',
   steps: {
     works: 'Six bronzes, six years. Most need first: the Stair stands on top, the Geese need nothing.',
-    blink: 'Half-Tide Stair, six photos from one station. Touch “Look at them”, then “Blink”: what moves is green.',
+    blink:
+      'The Stair from one station, this year laid on last. Touch “Blink”: what moves is green. “All years in a row” has six.',
     sure: 'Did the Stair get worse? One finding did; fifteen did not change for sure. Touch “Since the first round”.',
-    holds:
-      'The wax on the Boat Woman: under zone D, bars from year to year. They look shorter, and are not proven to be.',
+    holds: 'How long each wax kept the green away. The bars look shorter from year to year, and that is not proven.',
     water: 'Where the green comes from: arrows show how water runs from the hat over shoulder and coat.',
     broken: 'Supper by Five Lenses was stripped in 2023. Its line breaks there: before and after are not one story.',
     heat: 'Two lenses could not be taken out before the heat: a limit, a shield and the readings of the day.',
     colour: 'The colour that was agreed, signed by those who may, and what an instrument says of it now.',
     due: 'What asks for a date: a look before the warranty ends, and a reason to decide anew.',
-    geese: 'The Geese: nothing needed, and why. Below, an open cell is a zone nobody could reach that year.',
+    geese:
+      'The Geese: no trend in six rounds, nothing to do. The open dot is a year in which nobody could reach one zone.',
     eyes: 'Rope and Patience: in 2024 another person looked. The mark says that part of the step may be the eye’s.',
     cause: 'Sleeping Fluke: the sprinkler was moved in July 2023. Since then the scale fades, with no treatment.',
     board: 'For the board: the case for the Stair, square metres first, what speaks against it beside it.',

@@ -10,7 +10,6 @@ import { done, freshDesk } from '../deskwork';
 
 beforeEach(() => {
   vi.stubGlobal('matchMedia', () => ({ matches: false }));
-  vi.stubGlobal('scrollTo', () => undefined);
   setTourStep(0);
   location.hash = '#/';
 });
