@@ -1,5 +1,6 @@
 /** The German words, file by file as the English ones. To be looked through by a native speaker. */
 
+export * as agreement from './agreement';
 export * as callAndTap from './callAndTap';
 export * as campaign from './campaign';
 export * as campaignBids from './campaignBids';
@@ -10,9 +11,14 @@ export * as charts from './charts';
 export * as decisions from './decisions';
 export * as deedsOfRound from './deedsOfRound';
 export * as due from './due';
+export * as erasing from './erasing';
+export * as eyeCheck from './eyeCheck';
+export * as facts from './facts';
 export * as field from './field';
 export * as help from './help';
 export * as holds from './holds';
+export * as inStep from './inStep';
+export * as keeping from './keeping';
 export * as logbook from './logbook';
 export * as look from './look';
 export * as measure from './measure';
@@ -41,6 +47,7 @@ export * as people from './people';
 export * as photoLinks from './photoLinks';
 export * as photoMethod from './photoMethod';
 export * as photos from './photos';
+export * as place from './place';
 export * as plan from './plan';
 export * as products from './products';
 export * as ready from './ready';
