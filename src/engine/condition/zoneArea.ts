@@ -1,5 +1,5 @@
 import type { BodyOf } from '../record';
-import type { Source } from '../trade';
+import { named, type Source } from '../trade';
 
 type Area = BodyOf<'zone'>['versions'][number]['area'];
 type Part = NonNullable<Area['parts']>[number];
@@ -18,7 +18,7 @@ export interface SolidRow {
 const geometry: Source = { text: 'Closed forms of elementary geometry.', sure: 'common practice, no source' };
 const at = (sizes: readonly number[], index: number): number => sizes[index] ?? 0;
 
-export const solids: readonly SolidRow[] = [
+export const solids: readonly SolidRow[] = named('solids', [
   {
     id: 'cylinder',
     name: 'cylinder, its side',
@@ -61,7 +61,7 @@ export const solids: readonly SolidRow[] = [
     surface: (s) => at(s, 0) * at(s, 1),
     source: geometry,
   },
-];
+]);
 
 const chosen: Source = { text: 'Chosen; shapes and tape follow a form only so far.', sure: 'own choice' };
 
@@ -72,12 +72,12 @@ export const areaMethods: readonly {
   /** Null: the person who types it says how sure it is. */
   readonly error: number | null;
   readonly source: Source;
-}[] = [
+}[] = named('areaMethods', [
   { id: 'typed', name: 'typed', error: null, source: chosen },
   { id: 'solids', name: 'from simple shapes', error: 0.15, source: chosen },
   { id: 'strips', name: 'from strips of girth and height', error: 0.1, source: chosen },
   { id: 'outline', name: 'from an outline on a photo', error: 0.25, source: chosen },
-];
+]);
 
 /** What a person may say of a typed area, as a share to each side. */
 export const typedErrors: readonly {
@@ -85,11 +85,11 @@ export const typedErrors: readonly {
   readonly name: string;
   readonly error: number;
   readonly source: Source;
-}[] = [
+}[] = named('typedErrors', [
   { id: 'measured', name: 'measured or from drawings', error: 0.05, source: chosen },
   { id: 'estimated', name: 'estimated with care', error: 0.2, source: chosen },
   { id: 'guessed', name: 'a guess', error: 0.5, source: chosen },
-];
+]);
 
 const withError = (m2: number, error: number, method: Area['method']): Area => ({
   m2,

@@ -1,5 +1,5 @@
 import { kindOf, treatmentOf, type WorkEffect, workEffectOf, workEffects } from '../../engine/trade';
-import { list, share, w } from '../../words';
+import { factSaid, list, share, w } from '../../words';
 
 const words = w.budget;
 
@@ -17,7 +17,7 @@ export function WorksCounted({ types }: { readonly types: readonly string[] }) {
           </li>
         ))}
       </ul>
-      <p className="soft small">{workEffects[0]?.source.text}</p>
+      <p className="soft small">{workEffects[0] && factSaid(workEffects[0].source.text)}</p>
     </>
   );
 }

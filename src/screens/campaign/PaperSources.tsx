@@ -1,5 +1,5 @@
 import { type PaperOf, paperItems } from '../../engine/trade';
-import { w } from '../../words';
+import { factSaid, w } from '../../words';
 import { Fold } from '../parts/Fold';
 
 const words = w.campaign.papers;
@@ -14,7 +14,7 @@ export function PaperSources({ of }: { readonly of: PaperOf }) {
           const rows = paperItems[of].flatMap((row, i) => (row.source === source ? [i + 1] : []));
           return (
             <li key={source.text}>
-              {rows[0]} {w.charts.lastTo} {rows.at(-1)}: {source.text}
+              {rows[0]} {w.charts.lastTo} {rows.at(-1)}: {factSaid(source.text)}
             </li>
           );
         })}

@@ -1,5 +1,5 @@
 import { weatherRules } from '../../engine/trade';
-import { number, w } from '../../words';
+import { factSaid, number, w } from '../../words';
 import { Fold } from '../parts/Fold';
 
 const words = w.careDay;
@@ -13,7 +13,7 @@ export function WhereLimitsComeFrom() {
           <li key={id}>
             {words.limitOf(name, number(value, 1), words.limitUnits[unit])}
             <span className="soft line-detail">
-              {source.text}
+              {factSaid(source.text)}
               {source.sure === 'from memory' && ` ${words.limitMemory}`}
             </span>
           </li>

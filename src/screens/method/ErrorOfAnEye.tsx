@@ -1,6 +1,6 @@
 import { eyesOf, surveyors } from '../../actions';
 import { eyeNumbers } from '../../engine/eye';
-import { number, w } from '../../words';
+import { factSaid, number, w } from '../../words';
 import { LinkButton, Section } from '../parts';
 import { EyesTable } from '../parts/EyesTable';
 import { pathTo, useDesk, useQuestion } from '../shell';
@@ -35,7 +35,7 @@ export function ErrorOfAnEye() {
         figures={[1]}
         rows={Object.entries(eyeNumbers).map(([key, { value, what, source }]) => ({
           key,
-          cells: [what, number(value, 2), source.text],
+          cells: [factSaid(what), number(value, 2), factSaid(source.text)],
         }))}
       />
     </Section>

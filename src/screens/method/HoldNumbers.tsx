@@ -1,5 +1,5 @@
 import { holdNumbers } from '../../engine/hold';
-import { number, w } from '../../words';
+import { factSaid, number, w } from '../../words';
 import { Section } from '../parts';
 import { RowsTable } from './RowsTable';
 import { Rules } from './Rules';
@@ -16,7 +16,7 @@ export function HoldNumbers() {
         figures={[1]}
         rows={Object.entries(holdNumbers).map(([key, { value, what, source }]) => ({
           key,
-          cells: [what, number(value, 4), source.text],
+          cells: [factSaid(what), number(value, 4), factSaid(source.text)],
         }))}
       />
     </Section>

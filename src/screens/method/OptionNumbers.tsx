@@ -1,5 +1,5 @@
 import { colourHolds, optionNumbers, priceSpread } from '../../engine/options';
-import { list, number, w } from '../../words';
+import { factSaid, list, number, w } from '../../words';
 import { Section } from '../parts';
 import { RowsTable } from './RowsTable';
 import { Rules } from './Rules';
@@ -17,8 +17,11 @@ export function OptionNumbers() {
         heads={[words.errorColumns.what, words.errorColumns.value, words.errorColumns.source]}
         figures={[1]}
         rows={[
-          ...rows.map(([key, { value, what, source }]) => ({ key, cells: [what, number(value, 4), source.text] })),
-          { key: 'colour', cells: [w.options.method.colour(years), '', colourHolds.source.text] },
+          ...rows.map(([key, { value, what, source }]) => ({
+            key,
+            cells: [factSaid(what), number(value, 4), factSaid(source.text)],
+          })),
+          { key: 'colour', cells: [w.options.method.colour(years), '', factSaid(colourHolds.source.text)] },
         ]}
       />
     </Section>

@@ -2,7 +2,7 @@ import { colourNumbers } from '../../engine/colour';
 import { areaMethods } from '../../engine/condition';
 import { coverageNumbers, fewestPairs, fitNumbers, obliquities, shareInterval } from '../../engine/photo';
 import type { Source } from '../../engine/trade';
-import { number, share, w, whole } from '../../words';
+import { factSaid, number, share, w, whole } from '../../words';
 import { Section } from '../parts';
 import { RowsTable } from './RowsTable';
 import { Rules } from './Rules';
@@ -18,7 +18,7 @@ function NumbersTable({ caption, numbers }: { readonly caption: string; readonly
       figures={[1]}
       rows={Object.entries(numbers).map(([key, { value, what, source }]) => ({
         key,
-        cells: [what, number(value, 4), source.text],
+        cells: [factSaid(what), number(value, 4), factSaid(source.text)],
       }))}
     />
   );
@@ -79,7 +79,7 @@ export function PhotosMeasured() {
           figures={[1]}
           rows={obliquities.map(({ id, factor, source }) => ({
             key: id,
-            cells: [words.obliquityNames[id], number(factor, 2), source.text],
+            cells: [words.obliquityNames[id], number(factor, 2), factSaid(source.text)],
           }))}
         />
       </Section>

@@ -12,7 +12,7 @@ import {
   severities,
   treatments,
 } from '../../engine/trade';
-import { number, w } from '../../words';
+import { factSaid, number, w } from '../../words';
 import { Section } from '../parts';
 import { RowsTable } from './RowsTable';
 import { Rules } from './Rules';
@@ -71,7 +71,7 @@ export function RuleTables({ scale }: { readonly scale: Scale }) {
           figures={[1]}
           rows={coverageMethods.map(({ id, name, ownSd, source }) => ({
             key: id,
-            cells: [name, ownSd === null ? words.asReported : number(ownSd, 2), source.text],
+            cells: [name, ownSd === null ? words.asReported : number(ownSd, 2), factSaid(source.text)],
           }))}
         />
         <RowsTable
@@ -80,7 +80,7 @@ export function RuleTables({ scale }: { readonly scale: Scale }) {
           figures={[1]}
           rows={Object.entries(constants).map(([key, { value, what, source }]) => ({
             key,
-            cells: [what, number(value, 4), source.text],
+            cells: [factSaid(what), number(value, 4), factSaid(source.text)],
           }))}
         />
       </Section>
@@ -122,7 +122,7 @@ export function RuleTables({ scale }: { readonly scale: Scale }) {
           figures={[1]}
           rows={Object.entries(thresholds).map(([key, { value, what, source }]) => ({
             key,
-            cells: [what, number(value, 3), source.text],
+            cells: [factSaid(what), number(value, 3), factSaid(source.text)],
           }))}
         />
       </Section>

@@ -17,7 +17,7 @@ import {
   severities,
   treatments,
 } from '../../engine/trade';
-import { list, w } from '../../words';
+import { factSaid, list, w } from '../../words';
 import { Section } from '../parts';
 import { RowsTable } from './RowsTable';
 
@@ -68,7 +68,7 @@ export function Sources() {
         heads={[words.source, words.howSure, words.usedFor]}
         rows={sources().map(({ source, uses }) => ({
           key: `${source.sure} ${source.text}`,
-          cells: [source.text, words.sure[source.sure], list(uses)],
+          cells: [factSaid(source.text), words.sure[source.sure], list(uses)],
         }))}
       />
     </Section>

@@ -37,6 +37,8 @@ export * as paperHub from './paperHub';
 export * as paperInsurer from './paperInsurer';
 export * as paperKept from './paperKept';
 export * as paperLayout from './paperLayout';
+export * as paperRequest from './paperRequest';
+export * as paperSite from './paperSite';
 export * as paperLetter from './paperLetter';
 export * as paperSeason from './paperSeason';
 export * as papers from './papers';

@@ -35,4 +35,7 @@ export const namesOfPlanned: Same<typeof english> = {
   insertReading: 'Temperatur',
   insertAfter: 'Einlage nach der Wärme',
   accessSheet: 'Zugangsblatt',
+  paperText: 'Worte für ein Schriftstück',
+  paperIssued: 'ein herausgegebenes Schriftstück',
+  keptWhere: 'wo etwas aufbewahrt wird',
 };

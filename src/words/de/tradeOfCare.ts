@@ -197,4 +197,17 @@ export const tradeOfCare: NamesOfTrade = {
     'fall scaffold': 'Absturzsicherung auf einem Gerüst, über',
     'scaffold load': 'Ein Gerüst trägt das Vielfache der vorgesehenen Last',
   }),
+  keptThings: named({
+    keys: 'Schlüssel und Codes',
+    'colour panels': 'Tafeln mit dem vereinbarten Farbton',
+    samples: 'Entnommene Proben',
+    spares: 'Ersatzeinlagen und abgenommene Teile',
+    moulds: 'Formen und Abgüsse',
+    negatives: 'Negative, Dias und Abzüge',
+    drawings: 'Zeichnungen und Pläne',
+    papers: 'Berichte, Verträge, Gewährleistungen',
+    'archive copy': 'Kopien dieses Archivs',
+    materials: 'Wachs, Werkzeug und Leitern',
+    other: 'Anderes',
+  }),
 };

@@ -144,4 +144,23 @@ export const tradeOfZones: NamesOfTrade = {
     'ask a conservator': ['Restaurator fragen', 'bevor irgendetwas anderes geschieht'],
     campaign: ['Maßnahme', 'eine Behandlung vorbereiten, bezahlen und begleiten'],
   }),
+  solids: {
+    cylinder: { name: 'Zylinder, Mantel', asks: ['Durchmesser', 'Höhe'] },
+    cap: { name: 'Kuppel oder Kappe, ohne Grundfläche', asks: ['Durchmesser der Grundfläche', 'Höhe'] },
+    cone: { name: 'Kegel, Mantel', asks: ['Durchmesser der Grundfläche', 'Höhe'] },
+    box: { name: 'Quader, alle sechs Flächen', asks: ['Länge', 'Breite', 'Höhe'] },
+    disc: { name: 'Scheibe, eine Fläche', asks: ['Durchmesser'] },
+    strip: { name: 'Streifen: Maßband ringsum, mal Höhe', asks: ['Umfang', 'Höhe entlang der Oberfläche'] },
+  },
+  areaMethods: named({
+    typed: 'eingetragen',
+    solids: 'aus einfachen Körpern',
+    strips: 'aus Streifen, Umfang mal Höhe',
+    outline: 'aus einem Umriss auf einem Foto',
+  }),
+  typedErrors: named({
+    measured: 'gemessen oder aus Plänen',
+    estimated: 'sorgfältig geschätzt',
+    guessed: 'grob geschätzt',
+  }),
 };
