@@ -1,5 +1,6 @@
 import { boardCase } from './campaign/boardCase';
 import { fundSheet } from './campaign/fundSheet';
+import { requestForProposals } from './campaign/requestForProposals';
 import { successorLetter } from './collection/successorLetter';
 import type { PaperSort } from './layout';
 import { conditionReport } from './work/conditionReport';
@@ -17,6 +18,7 @@ export const paperSorts: readonly PaperSort[] = [
   visitorPanel,
   boardCase,
   fundSheet,
+  requestForProposals,
   successorLetter,
 ];
 

@@ -52,6 +52,8 @@ export { paperHub } from './en/paperHub';
 export { paperInsurer } from './en/paperInsurer';
 export { paperKept } from './en/paperKept';
 export { paperLayout } from './en/paperLayout';
+export { paperRequest } from './en/paperRequest';
+export { paperSite } from './en/paperSite';
 export { paperLetter } from './en/paperLetter';
 export { paperSeason } from './en/paperSeason';
 export { papers } from './en/papers';

@@ -1,0 +1,117 @@
+import { ofCampaign, type QuantityLine, scheduleStanding, surfaceOf } from '../../engine/campaign';
+import { areaOn, latestRound } from '../../engine/record';
+import { areaTolerance, reaches } from '../../engine/trade';
+import {
+  amountText,
+  area,
+  date,
+  list,
+  namesOfCampaign,
+  number,
+  sayReason,
+  share,
+  taskName,
+  unitOf,
+  w,
+} from '../../words';
+import { h, list as listOf, type PaperPiece, room, say, section, signatures, table } from '../layout';
+import type { CampaignOnPaper } from './campaignOnPaper';
+
+const words = w.paperRequest;
+
+/** The lines of work of a campaign, in their order. */
+export const linesOf = (file: CampaignOnPaper): readonly QuantityLine[] =>
+  ofCampaign(file, 'quantities')[0]?.body.items ?? [];
+
+/** How the area of a line's zone was taken; '' where it is of no zone. */
+const measuredHow = ({ record, today }: CampaignOnPaper, line: QuantityLine): string => {
+  const zone = record.zones.find(({ thing }) => thing === line.zone);
+  return zone && line.unit === 'm2' ? words.measured[areaOn(zone, today).method] : '';
+};
+
+const amountOf = (line: QuantityLine): string => (line.unit === 'm2' ? area(line.amount) : amountText(line));
+
+const rangeOf = ({ low, high, unit }: QuantityLine): string => {
+  if (low === undefined || high === undefined || low === high) return '';
+  return unit === 'm2' ? `${area(low)} – ${area(high)}` : `${number(low)} – ${number(high)}`;
+};
+
+const nameOf = (line: QuantityLine): PaperPiece => {
+  const task = taskName(line.task);
+  return task === line.name ? task : [line.name, h('br', {}), h('span', { class: 'small' }, task)];
+};
+
+/** One job line by line: how much, how that was taken, how it is reached and what was seen. No prices of our own. */
+export const scheduleSection = (file: CampaignOnPaper): PaperPiece => {
+  const lines = linesOf(file);
+  if (lines.length === 0) return section(words.schedule, say(words.scheduleNone));
+  const { record, today } = file;
+  const names = namesOfCampaign(file);
+  const { columns } = words;
+  const surface = surfaceOf(lines);
+  const round = latestRound(record);
+  const made = ofCampaign(file, 'quantities')[0]?.body.date ?? today;
+  const against = scheduleStanding(record, lines, today);
+  return section(
+    words.schedule,
+    table(
+      words.caption(date(made)),
+      [
+        { head: columns.number, kind: 'narrow' },
+        { head: columns.what },
+        { head: columns.amount, kind: 'number' },
+        { head: columns.measured },
+        { head: columns.reach },
+        { head: columns.seen, kind: 'wide' },
+      ],
+      lines.map((line, i) => [
+        `${i + 1}`,
+        nameOf(line),
+        [amountOf(line), rangeOf(line) && [h('br', {}), h('span', { class: 'small' }, rangeOf(line))]],
+        measuredHow(file, line),
+        reaches.find(({ id }) => id === line.reach)?.name ?? line.reach,
+        [
+          line.condition,
+          line.inserts?.length ? words.seenNear(list(line.inserts.map((insert) => names(insert) ?? '?'))) : undefined,
+          line.note,
+        ]
+          .filter(Boolean)
+          .join('. '),
+      ]),
+    ),
+    surface.value > 0 && say(words.total(area(surface.value), area(surface.low), area(surface.high))),
+    say(words.quantitiesHow(share(areaTolerance.low), share(areaTolerance.high)), 'small'),
+    round && say(words.seenHow(date(round.body.date)), 'small'),
+    against.length > 0 && [say(words.against), listOf(against.map((reason) => sayReason(reason, names)))],
+  );
+};
+
+/** The lines again, with room for the bidder's own measure and prices. */
+export const priceForm = (file: CampaignOnPaper): PaperPiece => {
+  const { formColumns: heads } = words;
+  return section(
+    words.form,
+    say(words.formLead),
+    h(
+      'div',
+      { class: 'price-form' },
+      table(
+        words.formCaption,
+        [
+          { head: heads.number, kind: 'narrow' },
+          { head: heads.what, kind: 'wide' },
+          { head: heads.amount, kind: 'number' },
+          { head: `${heads.own} (${unitOf('area')})` },
+          { head: heads.unit },
+          { head: heads.price },
+        ],
+        [
+          ...linesOf(file).map((line, i) => [`${i + 1}`, nameOf(line), amountOf(line), '', '', '']),
+          ...[words.formSum, words.formTax, words.formTotal].map((name) => ['', name, '', '', '', '']),
+        ],
+      ),
+    ),
+    words.formRoom.map((name) => room(name)),
+    signatures([{ role: words.bidder }]),
+  );
+};
