@@ -1,6 +1,8 @@
 /** The German words, file by file as the English ones. To be looked through by a native speaker. */
 
 export * as agreement from './agreement';
+export * as bring from './bring';
+export * as budget from './budget';
 export * as callAndTap from './callAndTap';
 export * as campaign from './campaign';
 export * as campaignBids from './campaignBids';
@@ -15,6 +17,7 @@ export * as erasing from './erasing';
 export * as eyeCheck from './eyeCheck';
 export * as facts from './facts';
 export * as field from './field';
+export * as funds from './funds';
 export * as help from './help';
 export * as holds from './holds';
 export * as inStep from './inStep';
@@ -27,6 +30,7 @@ export * as money from './money';
 export * as moves from './moves';
 export * as namesOfPlanned from './namesOfPlanned';
 export * as nextSteps from './nextSteps';
+export * as options from './options';
 export * as overTime from './overTime';
 export * as paperBoard from './paperBoard';
 export * as paperCards from './paperCards';
@@ -37,10 +41,10 @@ export * as paperHub from './paperHub';
 export * as paperInsurer from './paperInsurer';
 export * as paperKept from './paperKept';
 export * as paperLayout from './paperLayout';
-export * as paperRequest from './paperRequest';
-export * as paperSite from './paperSite';
 export * as paperLetter from './paperLetter';
+export * as paperRequest from './paperRequest';
 export * as paperSeason from './paperSeason';
+export * as paperSite from './paperSite';
 export * as papers from './papers';
 export * as paperViews from './paperViews';
 export * as paperVisitors from './paperVisitors';
