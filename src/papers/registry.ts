@@ -1,6 +1,8 @@
 import { boardCase } from './campaign/boardCase';
 import { fundSheet } from './campaign/fundSheet';
 import { requestForProposals } from './campaign/requestForProposals';
+import { siteCard } from './campaign/siteCard';
+import { zoneCards } from './cards/zoneCards';
 import { successorLetter } from './collection/successorLetter';
 import type { PaperSort } from './layout';
 import { conditionReport } from './work/conditionReport';
@@ -16,9 +18,11 @@ export const paperSorts: readonly PaperSort[] = [
   insurerNote,
   conservatorPage,
   visitorPanel,
+  zoneCards,
   boardCase,
   fundSheet,
   requestForProposals,
+  siteCard,
   successorLetter,
 ];
 

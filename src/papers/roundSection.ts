@@ -29,6 +29,7 @@ export const lastRound = (record: SculptureRecord, round: Thing<'round'>): Html 
   });
   return html`<h3>${words.lastRound(roundName(type), date(round.body.date))}</h3>
 <p>${words.surface(wet, washed)} ${words.seen(share(score.seenShare))}</p>
+${round.body.fromPaper && html`<p>${w.paperCards.enteredFromPaper(date(round.body.fromPaper.entered), '')}</p>`}
 <p class="figure">${words.index} <strong>${indexOf(score)}</strong></p>
 ${active.length > 0 && html`<p>${words.active}: ${active.join('; ')}.</p>`}
 ${note && html`<p>${lines(note)}</p>`}

@@ -39,6 +39,8 @@ const judgedIn = ({ record, round }: AtHand, zone: string): readonly Finding[] =
 /** Zones drawn for this round: as recorded, or, until the first is asked, as the round's own name draws them. */
 const drawn = (atHand: AtHand): readonly string[] => {
   const { record, round } = atHand;
+  // What is entered from paper is not before anybody's eyes any more.
+  if (round.body.fromPaper) return [];
   if (round.body.askAgain) return round.body.askAgain;
   const zones = walkOf(record, round, () => false);
   const walked = zones.filter((z) => z.standing !== 'not yet').at(-1)?.zone.thing;

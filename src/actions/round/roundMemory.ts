@@ -165,6 +165,7 @@ const makeMemory = (desk: Desk, name: string): RoundMemory => {
       zone: zone.thing,
       zoneVersion: zoneVersionAt(zone, round.body.date).n,
       ownEye: round.body.ownEye,
+      ...(round.body.fromPaper ? { fromPaper: true as const } : {}),
       ...earlierAnswers(record, round, zone.thing),
       ...(visit
         ? { present: { visit: visit.body, findings: found.map(({ body }) => ({ body, measure: measureOf(body) })) } }

@@ -6,6 +6,7 @@ export { checkDotsFor, checkDotsIn } from './checkDots';
 export { type Classifier, classifierOf, type PixelClass, pixelClass, type Rgb } from './classifier';
 export { type CornerAt, joined, nearestCorner, withCorner, withCornerAfter } from './corners';
 export { coverageNumbers } from './coverageNumbers';
+export { type CoveragePatch, coveragePatch, patchHeight, patchWidth } from './coveragePatch';
 export { dotsCoverage } from './dotsCoverage';
 export { type Dots, dotsIn } from './dotsIn';
 export { fewestPairs, fitNumbers, type PhotoFitKind } from './fitNumbers';

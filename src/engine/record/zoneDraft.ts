@@ -49,6 +49,8 @@ export interface ZoneDraft {
   readonly zone: string;
   readonly zoneVersion: number;
   readonly ownEye: boolean;
+  /** Entered from a pencil card: nobody stands before the surface to say how it differs from before. */
+  readonly fromPaper?: true;
   /** The last round that has an answer for this zone, where there is one. */
   readonly before?: { readonly round: string; readonly judgedIn: string; readonly date: string };
   /** What this round already holds of the zone, when it is opened again. */
@@ -78,6 +80,7 @@ export interface DraftStart {
   readonly zone: string;
   readonly zoneVersion: number;
   readonly ownEye: boolean;
+  readonly fromPaper?: true;
   readonly before?: ZoneDraft['before'];
   readonly earlier: readonly EarlierFinding[];
   /** What this round already holds of this zone. */
@@ -145,6 +148,7 @@ export const startDraft = (start: DraftStart): ZoneDraft => {
     findings,
     photos: visit?.photos ?? [],
     touches: 0,
+    ...(start.fromPaper ? { fromPaper: true } : {}),
     ...(start.before ? { before: start.before } : {}),
     ...(visit ? { already: visit.state } : {}),
     ...(visit?.beading ? { beading: visit.beading } : {}),

@@ -105,6 +105,7 @@ export const bodiesOf = (draft: ZoneDraft, leaving: Leaving): ZoneBodies => {
     ...(state === 'carried' && draft.before ? { carriedFrom: draft.before.judgedIn } : {}),
     ...(state !== 'not looked' && draft.beading ? { beading: draft.beading } : {}),
     ...(draft.photos.length > 0 ? { photos: [...draft.photos] } : {}),
+    ...(draft.fromPaper ? { fromPaper: true as const } : {}),
     ...(draft.note ? { note: draft.note } : {}),
   };
   if (state === 'not looked') return { visit, findings: [] };

@@ -83,12 +83,12 @@ const isSameExtent = (f: DraftFinding): boolean => {
 
 /** With own eye first, an extent that differs from the earlier one has still to be said same, changed, or earlier wrong. */
 export const awaitsAgainst = (draft: ZoneDraft, f: DraftFinding): boolean =>
-  draft.ownEye && f.earlier !== undefined && isJudged(f) && !f.gone && f.against === undefined;
+  draft.ownEye && !draft.fromPaper && f.earlier !== undefined && isJudged(f) && !f.gone && f.against === undefined;
 
 const judge = (draft: ZoneDraft, key: string | undefined, extent: Partial<DraftFinding>): ZoneDraft => {
   const judged = change(draft, key, (f) => {
     const next: DraftFinding = { ...cleared(f), ...extent, ...handedOn(f) };
-    if (!draft.ownEye || !f.earlier) return next;
+    if (!draft.ownEye || draft.fromPaper || !f.earlier) return next;
     if (next.gone) return { ...next, against: 'changed' };
     return isSameExtent(next) ? { ...next, against: 'same' } : next;
   });

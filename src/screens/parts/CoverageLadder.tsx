@@ -1,6 +1,6 @@
 import { memo } from 'react';
+import { coveragePatch, patchHeight, patchWidth } from '../../engine/photo';
 import { type LadderStep, ladder } from '../../engine/trade';
-import { coveragePatch, patchHeight, patchWidth } from './coveragePatch';
 import './coverage.css';
 
 interface CoverageLadderProps {

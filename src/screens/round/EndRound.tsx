@@ -4,6 +4,7 @@ import { Button, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { AskAgain } from './AskAgain';
 import { EyeInvite } from './EyeInvite';
+import { FromPaper } from './FromPaper';
 import { typeName } from './Round';
 import { RoundMissing } from './RoundMissing';
 import { RoundMissingParts } from './RoundMissingParts';
@@ -88,6 +89,7 @@ function Summary({ round, view }: OfRound) {
   const since = useQuestion(sinceCarried(useDesk()));
   return (
     <>
+      <FromPaper round={view.round} />
       {view.personChecks.length > 0 && (
         <Notice kind="stop" title={words.people}>
           <ul className="cautions">

@@ -3,6 +3,7 @@ import { roundTypes } from '../../engine/trade';
 import { date, sayReason, w } from '../../words';
 import { Button, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { pathTo, say, useDesk, useQuestion } from '../shell';
+import { FromPaper } from './FromPaper';
 import { RoundMissing } from './RoundMissing';
 import { StandingMark } from './StandingMark';
 import { UndoButton } from './UndoButton';
@@ -45,6 +46,7 @@ export function RoundScreen({ round }: { readonly round: string }) {
         </>
       }
     >
+      <FromPaper round={view.round} />
       {view.personChecks.length > 0 && (
         <Notice kind="stop" title={w.round.end.people}>
           <ul className="cautions">

@@ -18,8 +18,10 @@ export function RoundMissingParts({ view }: { readonly view: RoundView }) {
   const visits = record?.visits.filter(({ body }) => body.round === view.round.thing) ?? [];
   const notLooked = visits.filter(({ body }) => body.state === 'not looked');
   const carried = visits.filter(({ body }) => body.state === 'carried');
+  const onPaper = view.round.body.fromPaper !== undefined;
+  // Nobody stands before the work with a camera while cards are entered.
   const noPhoto =
-    record?.findings.filter(
+    (onPaper ? undefined : record)?.findings.filter(
       ({ body }) =>
         body.round === view.round.thing && !body.cleared && !body.carriedFrom && (body.photos ?? []).length === 0,
     ) ?? [];
@@ -69,7 +71,7 @@ export function RoundMissingParts({ view }: { readonly view: RoundView }) {
       {open.length === 0 && notLooked.length === 0 && carried.length === 0 && inPart.length === 0 && (
         <p>{words.nothingMissing}</p>
       )}
-      <ShotsMissing sculpture={view.sculpture.thing} round={view.round.thing} />
+      {!onPaper && <ShotsMissing sculpture={view.sculpture.thing} round={view.round.thing} />}
     </div>
   );
 }

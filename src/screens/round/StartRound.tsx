@@ -15,6 +15,7 @@ import type { SculptureRecord } from '../../engine/record';
 import { cautionsAt, roundTypes } from '../../engine/trade';
 import { date, w } from '../../words';
 import { Button, Choice, EmptyState, Field, LinkButton, Notice, Page, Reading, Section, Tick } from '../parts';
+import { LinkLines } from '../parts/LinkLines';
 import { pathTo, useDeed, useDesk, useQuestion } from '../shell';
 import { typeName } from './Round';
 import { RoundMissing } from './RoundMissing';
@@ -46,6 +47,8 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
   const [washed, setWashed] = useState<Washed>();
   const [ownEye, setOwnEye] = useState(usual.ownEye);
   const [asked, setAsked] = useState(false);
+  const [fromPaper, setFromPaper] = useState(false);
+  const [looked, setLooked] = useState<string>();
   // A tablet without room is told here, and not on the ladder.
   useEffect(() => void tryRoom(), []);
   const { sculpture, zones, rounds } = record;
@@ -73,7 +76,13 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
     setAsked(true);
     if (!wet || !washed || !day) return;
     void run(
-      () => startRound(desk, sculpture.thing, { type, date: day, wet, washed, ownEye }),
+      () =>
+        startRound(desk, sculpture.thing, {
+          ...{ type, date: day, wet, washed },
+          // The cards show no earlier share: what is on them was judged by the own eye.
+          ownEye: fromPaper || ownEye,
+          ...(fromPaper ? { fromPaper: { looked: looked ?? usual.surveyor } } : {}),
+        }),
       ({ round }) => {
         const first = zones[0];
         go(first ? pathTo.zoneInRound(round, first.thing) : pathTo.round(round));
@@ -101,10 +110,17 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
         onChange={setType}
         options={roundTypes.map(({ id, name, means }) => ({ value: id, label: name, detail: means }))}
       />
+      <Tick
+        label={w.paperCards.fromPaper}
+        detail={w.paperCards.fromPaperWhat}
+        checked={fromPaper}
+        onChange={setFromPaper}
+        size="round"
+      />
       <Field
         kind="date"
-        label={words.date}
-        hint={words.dateHint}
+        label={fromPaper ? w.paperCards.seenOn : words.date}
+        hint={fromPaper ? w.paperCards.seenOnHint : words.dateHint}
         value={day}
         onChange={setDay}
         error={asked && !day ? words.dateMissing : undefined}
@@ -129,9 +145,18 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
         error={asked && !washed ? words.washedMissing : undefined}
         options={(['before wash', 'after wash'] as const).map((value) => ({ value, label: words.washedName[value] }))}
       />
-      <Tick label={words.ownEye} detail={words.ownEyeWhat} checked={ownEye} onChange={setOwnEye} size="round" />
-      <WhoLooks />
-      <CallAndTap />
+      {fromPaper ? (
+        <>
+          <WhoLooks label={w.paperCards.whoSaw} value={looked ?? usual.surveyor} onChange={setLooked} />
+          <WhoLooks label={w.paperCards.whoEnters} value={usual.surveyor} onChange={setSurveyor} />
+        </>
+      ) : (
+        <>
+          <Tick label={words.ownEye} detail={words.ownEyeWhat} checked={ownEye} onChange={setOwnEye} size="round" />
+          <WhoLooks label={words.surveyor} value={usual.surveyor} onChange={setSurveyor} />
+          <CallAndTap />
+        </>
+      )}
       <Section title={words.cautions}>
         <ul className="cautions">
           {cautionsAt('round').map(({ id, text }) => (
@@ -139,6 +164,15 @@ function StartForm({ record }: { readonly record: SculptureRecord }) {
           ))}
         </ul>
       </Section>
+      <LinkLines
+        rows={[
+          {
+            to: pathTo.paper('zone-cards', sculpture.thing),
+            name: w.paperCards.print,
+            what: w.paperCards.printWhat,
+          },
+        ]}
+      />
       {refused && <Notice kind="problem" title={refused} />}
     </Page>
   );
@@ -177,20 +211,26 @@ function CallAndTap() {
   );
 }
 
-function WhoLooks() {
+interface WhoLooksProps {
+  readonly label: string;
+  /** Thing name, or '' for nobody. */
+  readonly value: string;
+  readonly onChange: (surveyor: string) => void;
+}
+
+function WhoLooks({ label, value, onChange }: WhoLooksProps) {
   const desk = useDesk();
   const people = useQuestion(surveyors(desk));
-  const { surveyor } = useQuestion(settings);
   if (!people) return null;
   if (people.length === 0) {
     return <Notice title={words.nobody} actions={<LinkButton to={pathTo.settings()}>{words.toSettings}</LinkButton>} />;
   }
   return (
     <Choice
-      label={words.surveyor}
+      label={label}
       size="round"
-      value={people.some((p) => p.thing === surveyor) ? surveyor : undefined}
-      onChange={setSurveyor}
+      value={people.some((p) => p.thing === value) ? value : undefined}
+      onChange={onChange}
       options={people.map(({ thing, role, name }) => ({ value: thing, label: role, detail: name }))}
     />
   );

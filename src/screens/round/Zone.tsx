@@ -152,6 +152,7 @@ const OpenZone = memo(function OpenZone({ view, leaving: isLeaving, left: leftWi
           {view.draft.already && view.draft.touches === 0 && (
             <p className="strong">{w.round.zone.already[view.draft.already]}</p>
           )}
+          {view.round.body.fromPaper && <p className="soft">{w.paperCards.entering}</p>}
           <ZoneNotices />
           <ZonePad />
         </div>

@@ -17,7 +17,10 @@ export function RoundsOfWork({ record }: { readonly record: SculptureRecord }) {
         {[...record.rounds].reverse().map(({ thing, body }) => (
           <li key={thing}>
             <Link href={body.ended ? pathTo.endRound(thing) : pathTo.round(thing)} className="line">
-              <span className="grow">{words.roundRow(roundTypeName(body.type), date(body.date))}</span>
+              <span className="grow">
+                {words.roundRow(roundTypeName(body.type), date(body.date))}
+                {body.fromPaper && <span className="soft"> {w.paperCards.short}</span>}
+              </span>
               {!body.ended && <span className="strong">{words.roundOpen}</span>}
               <OnIcon />
             </Link>

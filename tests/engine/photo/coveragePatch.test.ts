@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ladder } from '../../src/engine/trade';
-import { coveragePatch, patchHeight, patchWidth } from '../../src/screens/parts/coveragePatch';
+import { coveragePatch, patchHeight, patchWidth } from '../../../src/engine/photo';
+import { ladder } from '../../../src/engine/trade';
 
 interface Point {
   readonly x: number;

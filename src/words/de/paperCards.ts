@@ -1,0 +1,70 @@
+import type { paperCards as english } from '../en/paperCards';
+import type { Same } from '../tongue';
+
+export const paperCards: Same<typeof english> = {
+  title: 'Zonenkarten für den Bleistift',
+  reader: 'wer den Rundgang macht, wenn das Tablet leer ist oder trocken bleiben muss',
+  lead: 'Eine Karte für jede Zone, in der Reihenfolge des Rundwegs. Kreuzen Sie mit Bleistift an, was Sie sehen; lassen Sie frei, was Sie nicht angesehen haben. Tragen Sie die Karten danach in derselben Reihenfolge ein: Beginnen Sie einen Rundgang des Werks und wählen Sie „von Papier“.',
+  howTitle: 'So wird eine Karte ausgefüllt',
+  how: [
+    'Trockene Oberfläche, vor dem Waschen, Fotos vor der Sprühflasche.',
+    'Erste Zeile: Ein Kreuz beantwortet die ganze Zone. „Wie im Vorjahr“ ist übernommen, nicht neu beurteilt, und kein Beleg.',
+    'Sonst eine Zeile für jede Befundart. Die Arten früherer Rundgänge stehen schon da, ohne ihren Anteil: Urteilen Sie mit eigenem Auge.',
+    'Anteil: Halten Sie das gezeichnete Muster gegen die Oberfläche; jedes bedeckt genau, was darunter steht. 0 ankreuzen, wo Sie nachgesehen haben und es fort ist.',
+    'Eine Zone, die Sie nicht ansehen konnten: Kreuzen Sie an, warum. Frei gelassen heißt „nicht beantwortet“, niemals „ohne Befund“.',
+  ],
+  people:
+    'Loses, Schiefes oder Scharfes: zuerst Menschen fernhalten, die verantwortliche Person verständigen, dann schreiben.',
+  round: 'Zum Rundgang',
+  fields: {
+    day: 'Gesehen am',
+    light: 'Licht und Wetter',
+    who: 'Wer untersucht hat',
+    started: 'Begonnen um',
+    ended: 'Beendet um',
+    sheet: 'Blatt',
+  },
+  surface: 'Oberfläche',
+  washed: 'Angesehen',
+  type: 'Rundgang',
+  zone: (letter: string, name: string) => `${letter}  ${name}`,
+  of: (n: string, all: string) => `Zone ${n} von ${all}`,
+  oneTouch: { nothing: 'Ohne Befund', carried: 'Wie im Vorjahr', notLooked: 'Nicht angesehen, weil' },
+  columns: {
+    kind: 'Befundart',
+    from: 'Woher',
+    share: 'Anteil an der Zone, %',
+    severity: 'Wie schwer',
+    activity: 'Am Werk',
+    photos: 'Fotos',
+  },
+  fromShort: { dirt: 'Schmutz', stain: 'Fleck', metal: 'Metall' },
+  severityShort: { slight: 'leicht', moderate: 'mäßig', severe: 'schwer' },
+  activityShort: { active: 'aktiv', unclear: 'unklar', stable: 'ruhend' },
+  countOr: '1 / 2–5 / mehr',
+  there: 'vorhanden',
+  gone: 'nicht mehr da',
+  beading: 'Sprühprobe, zuletzt',
+  initials: 'Kürzel',
+  time: 'Uhrzeit',
+  zonePhotos: 'Fotos der Zone',
+  note: 'Notiz',
+  ladderTold: (label: string) => `Muster für ${label} %`,
+  kindsTitle: 'Befundarten, in den Gruppen des Tablets',
+  lacks: { kinds: 'Ein früherer Rundgang: Auf den Karten stehen noch keine Befundarten.' },
+
+  fromPaper: 'Von Papierkarten',
+  fromPaperWhat:
+    'Das Werk wurde auf Papier aufgenommen; die Karten werden jetzt in derselben Reihenfolge eingetragen. Nach Fotos wird nicht gefragt.',
+  seenOn: 'Tag, an dem es gesehen wurde',
+  seenOnHint: 'Der Tag auf den Karten, nicht heute.',
+  whoSaw: 'Wer hat laut Karten untersucht?',
+  whoEnters: 'Wer trägt ein?',
+  enteredFromPaper: (day: string, who: string) =>
+    who ? `Von Papier eingetragen am ${day} von ${who}.` : `Von Papier eingetragen am ${day}.`,
+  short: 'von Papier eingetragen',
+  entering:
+    'Von Papier eingetragen: die Karte dieser Zone, wie sie ist. Was auf der Karte frei ist, bleibt ohne Antwort.',
+  print: 'Zonenkarten für dieses Werk',
+  printWhat: 'Für den Fall, dass das Tablet leer ist: eine Karte je Zone, danach einzutragen.',
+};
