@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  addSurveyor,
   closeRound,
   type Desk,
   deskOn,
@@ -109,6 +110,58 @@ describe('starting a round', () => {
       ok: false,
       reason: { code: 'day not valid' },
     });
+  });
+});
+
+describe('a round entered from pencil cards', () => {
+  const fromCards = async () => {
+    const lived = await secondYear();
+    const { desk, sculpture } = lived;
+    const { surveyor } = await done(addSurveyor(desk, { role: 'Helper' }));
+    const { round } = await done(
+      startRound(desk, sculpture, {
+        ...{ type: 'annual', date: '2026-05-10', wet: 'dry', washed: 'before wash', ownEye: true },
+        fromPaper: { looked: surveyor },
+      }),
+    );
+    await ready(desk, round);
+    return { ...lived, round, surveyor };
+  };
+
+  it('says on which day it was seen and by whom, when it was entered, and every visit that it came from paper', async () => {
+    const { desk, round, surveyor, a } = await fromCards();
+    expect(roundNow(desk, round).round.body).toMatchObject({
+      date: '2026-05-10',
+      surveyor,
+      fromPaper: { entered: '2026-05-12', surveyor: '' },
+    });
+    await touches(desk, round, a, [{ do: 'open', key: 'green-spots/metal' }, cover('30')]);
+    await done(leave(desk, round, a, { how: 'next' }));
+    expect(visitOf(recordNow(desk, round), round, a)?.body.fromPaper).toBe(true);
+  });
+
+  it('asks nobody how a share differs from before: that was for the eye before the surface', async () => {
+    const { desk, round, a } = await fromCards();
+    await touches(desk, round, a, [{ do: 'open', key: 'green-spots/metal' }, cover('30')]);
+    expect(zoneNow(desk, round, a).asks.what).not.toBe('against');
+    await done(leave(desk, round, a, { how: 'next' }));
+    expect(findingsOf(recordNow(desk, round), round, a)[0]?.body).not.toHaveProperty('against');
+  });
+
+  it('takes a kind left blank on the card for no answer, not for as before', async () => {
+    const { desk, round, a } = await fromCards();
+    await touches(desk, round, a, [{ do: 'kind', kind: 'black-crust', measure: 'area' }, cover('5')]);
+    expect(await leave(desk, round, a, { how: 'next' })).toMatchObject({ ok: false });
+  });
+
+  it('is not asked again at its end: nobody stands before the work', async () => {
+    const { desk, round, a, b, c } = await fromCards();
+    for (const zone of [a, b]) {
+      await touches(desk, round, zone, [{ do: 'open', key: 'green-spots/metal' }, cover('10')]);
+      await done(leave(desk, round, zone, { how: 'next' }));
+    }
+    await done(leave(desk, round, c, { how: 'nothing' }));
+    expect(roundNow(desk, round).again).toBeUndefined();
   });
 });
 
