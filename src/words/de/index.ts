@@ -1,5 +1,6 @@
 /** The German words, file by file as the English ones. To be looked through by a native speaker. */
 
+export * as accessSheet from './accessSheet';
 export * as agreement from './agreement';
 export * as bring from './bring';
 export * as budget from './budget';
@@ -18,10 +19,15 @@ export * as eyeCheck from './eyeCheck';
 export * as facts from './facts';
 export * as field from './field';
 export * as funds from './funds';
+export * as grounds from './grounds';
 export * as help from './help';
 export * as holds from './holds';
+export * as hotWork from './hotWork';
+export * as incidents from './incidents';
 export * as inStep from './inStep';
+export * as insertCare from './insertCare';
 export * as keeping from './keeping';
+export * as layers from './layers';
 export * as logbook from './logbook';
 export * as look from './look';
 export * as measure from './measure';
@@ -95,3 +101,4 @@ export * as shell from './shell';
 export * as thenAndNow from './thenAndNow';
 export * as tour from './tour';
 export * as walk from './walk';
+export * as year from './year';
