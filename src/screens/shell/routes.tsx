@@ -1,6 +1,15 @@
 import { type ComponentType, lazy, type ReactNode } from 'react';
 import { nameOf } from '../../engine/record';
 
+/** A thing name inside an address is written with its stroke escaped; one that is not a written address names nothing. */
+const whole = (part = ''): string => {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return '';
+  }
+};
+
 /** A screen's own code comes when it is first gone to; the service worker keeps it, so it comes offline too. */
 const alone = <P,>(load: () => Promise<ComponentType<P>>) => lazy(async () => ({ default: await load() }));
 
@@ -209,11 +218,11 @@ export const routes: readonly RouteRow[] = [
   { path: '/keeping', show: () => <Keeping /> },
   { path: '/papers', show: () => <PapersPage /> },
   { path: '/papers/kept', show: () => <KeptPage /> },
-  { path: '/papers/of/:about', show: (ids) => <PapersPage key={ids.about} of={ids.about} /> },
+  { path: '/papers/of/:about', show: (ids) => <PapersPage key={ids.about} of={whole(ids.about)} /> },
   {
     path: '/papers/:sort/:about',
     help: 'paper',
-    show: (ids) => <PaperPage key={`${ids.sort} ${ids.about}`} sort={ids.sort ?? ''} about={ids.about ?? ''} />,
+    show: (ids) => <PaperPage key={`${ids.sort} ${ids.about}`} sort={ids.sort ?? ''} about={whole(ids.about)} />,
   },
   { path: '/plan', show: () => <PlanPage /> },
   { path: '/sculpture/:sculpture/plan', show: (ids) => <PlanOfWorkPage sculpture={sculptureOf(ids)} /> },
