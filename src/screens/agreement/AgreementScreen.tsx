@@ -8,7 +8,7 @@ import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
 import { Select } from '../parts/Select';
-import { thingNames } from '../parts/thingNames';
+import { thingNames, workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { AgreedFigures } from './AgreedFigures';
 import { AgreedInShort } from './AgreedInShort';
@@ -29,7 +29,7 @@ export function AgreementScreen({ sculpture, one, other }: AgreementScreenProps)
   return (
     <Page
       title={words.title}
-      over={record ? `${record.sculpture.body.number} · ${record.sculpture.body.title}` : undefined}
+      over={record ? workName(record.sculpture) : undefined}
       lead={words.lead}
       back={{ to: pathTo.sculpture(sculpture), label: words.back }}
     >

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { tabs } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { list, sayReason, w } from '../../words';
-import { Choice, Choices, EmptyState, Notice, Page, Reading } from '../parts';
+import { Choice, Choices, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
@@ -59,7 +59,7 @@ function OfYear({ atHand, year, without, onWithout }: OfYearProps) {
     return workingOut ? (
       <Reading />
     ) : (
-      <EmptyState title={words.empty}>
+      <EmptyState title={words.empty} actions={<LinkButton to={pathTo.sculptures()}>{w.plan.toSculptures}</LinkButton>}>
         <p>{words.emptyWhat}</p>
       </EmptyState>
     );

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { isInYear, seasonOf, seasonsOf } from '../../engine/care';
 import { date, list, money, number, w } from '../../words';
-import { Page, Reading, Section } from '../parts';
+import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { workName } from '../parts/thingNames';
@@ -52,7 +52,12 @@ function SeasonOf({ care: { record, planned, products } }: { readonly care: Care
           options={years.map((each) => ({ value: String(each), label: String(each) }))}
         />
       </div>
-      {nothing && <p>{words.none}</p>}
+      {nothing && (
+        <EmptyState
+          title={words.none}
+          actions={<LinkButton to={pathTo.logbook(sculpture)}>{w.plan.ofWork.logbook}</LinkButton>}
+        />
+      )}
       {season.treatments.length > 0 && (
         <Section title={words.done}>
           <SeasonTable record={record} treatments={season.treatments} readings={planned.weather} />

@@ -68,6 +68,16 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
       narrow
       actions={<UndoLook />}
     >
+      {zones.length === 0 && (
+        <EmptyState
+          title={words.noZones}
+          actions={
+            <LinkButton to={pathTo.zones(sculpture.thing)} kind="main" size="round">
+              {w.sculptures.work.addZones}
+            </LinkButton>
+          }
+        />
+      )}
       <div className="look-setting">
         <Choice
           label={words.surface}
@@ -107,7 +117,6 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
             />
           ))}
         </ul>
-        {zones.length === 0 && <p>{words.noZones}</p>}
         {!all && watched.length > 0 && rest.length > 0 && (
           <Button size="round" onClick={() => setAll(true)}>
             {words.showAll(rest.length)}

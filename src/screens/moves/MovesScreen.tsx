@@ -42,7 +42,10 @@ export function MovesScreen() {
       }
     >
       {moves.length === 0 ? (
-        <EmptyState title={words.empty}>
+        <EmptyState
+          title={words.empty}
+          actions={around.works.length === 0 && <LinkButton to={pathTo.sculptures()}>{w.plan.toSculptures}</LinkButton>}
+        >
           <p>{words.emptyWhat}</p>
         </EmptyState>
       ) : (

@@ -5,7 +5,7 @@ import { w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
-import { thingNames } from '../parts/thingNames';
+import { thingNames, workName } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { Done } from './Done';
 import { FollowedSeries } from './FollowedSeries';
@@ -26,7 +26,7 @@ export function OverTimeScreen({ sculpture }: { readonly sculpture: string }) {
   return (
     <Page
       title={words.title}
-      over={record ? `${record.sculpture.body.number} · ${record.sculpture.body.title}` : undefined}
+      over={record ? workName(record.sculpture) : undefined}
       lead={words.lead}
       back={{ to: pathTo.sculpture(sculpture), label: words.back }}
     >

@@ -31,7 +31,7 @@ export function PlanOfWorkScreen({ sculpture }: { readonly sculpture: string }) 
       back={{ to: pathTo.plan(), label: w.plan.title }}
       actions={
         <LinkButton to={pathTo.sculpture(sculpture)} size="round">
-          {body.title || w.sculptures.untitled}
+          {w.plan.ofWork.toWork}
         </LinkButton>
       }
     >

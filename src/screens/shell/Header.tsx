@@ -54,8 +54,9 @@ function Undo() {
     say(outcome.ok ? w.shell.undone(deedNamed(outcome.name)) : sayReason(outcome.reason));
   };
   return (
-    <Button icon={<UndoIcon />} onClick={undo}>
-      {w.shell.undoOf(deedNamed(last.name))}
+    <Button icon={<UndoIcon />} aria-label={w.shell.undoOf(deedNamed(last.name))} onClick={undo}>
+      <span className="undo-deed">{w.shell.undoOf(deedNamed(last.name))}</span>
+      <span className="undo-short">{w.shell.undo}</span>
     </Button>
   );
 }

@@ -6,7 +6,7 @@ import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Choice, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { thingNames } from '../parts/thingNames';
+import { thingNames, workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { CorrectedContext, correctedBy } from './CorrectedContext';
 import { LongerView } from './LongerView';
@@ -29,12 +29,7 @@ export function ThenAndNowScreen({ sculpture, earlier, later }: ThenAndNowScreen
   const record = useQuestion(sculptureRecordOf(desk, sculpture));
   const back = { to: pathTo.sculpture(sculpture), label: record?.sculpture.body.title ?? w.shell.nav.sculptures };
   return (
-    <Page
-      title={words.title}
-      over={record ? `${record.sculpture.body.number} · ${record.sculpture.body.title}` : undefined}
-      lead={words.lead}
-      back={back}
-    >
+    <Page title={words.title} over={record ? workName(record.sculpture) : undefined} lead={words.lead} back={back}>
       {record === undefined ? (
         <Reading>{words.reading}</Reading>
       ) : record === null ? (

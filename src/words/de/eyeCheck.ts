@@ -5,7 +5,7 @@ export const eyeCheck: Same<typeof english> = {
   title: 'Augenprobe',
   lead: 'Zwölf gezeichnete Felder mit bekannter Bedeckung, etwa zwei Minuten: Gemessen wird, wie weit ein Auge irrt, damit Spannen und Veränderungen darauf beruhen und nicht auf einer Annahme.',
   who: 'Wessen Auge',
-  whoHint: 'Jede Person macht ihre eigene Probe.',
+  whoHint: 'Wählen Sie eine Person, um zu beginnen. Jede macht ihre eigene Probe.',
   nobody: 'Noch niemand eingetragen',
   nobodyWhat: 'Eine Augenprobe gehört zu einer Person. Tragen Sie zuerst ein, wer hier erfasst.',
   toSettings: 'Eintragen, wer erfasst',

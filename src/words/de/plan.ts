@@ -70,6 +70,7 @@ export const plan: Same<typeof english> = {
   ofWork: {
     title: 'Planung dieses Werks',
     link: 'Planung',
+    toWork: 'Zum Werk',
     decide: 'Entscheiden',
     care: 'Pflegen',
     prepare: 'Erreichen und schützen',

@@ -5,7 +5,7 @@ export const eyeCheck = spoken('eyeCheck', 'eyeCheck', {
   title: 'Eye check',
   lead: 'Twelve drawn patches whose coverage is known, about two minutes: it measures how far an eye errs, so that ranges and changes rest on that and not on a guess.',
   who: 'Whose eye',
-  whoHint: 'Each person makes a check of their own.',
+  whoHint: 'Choose one to begin. Each person makes a check of their own.',
   nobody: 'Nobody has been named yet',
   nobodyWhat: 'An eye check belongs to a person. Say first who surveys here.',
   toSettings: 'Say who surveys',

@@ -62,6 +62,7 @@ export const plan = spoken('plan', 'plan', {
   ofWork: {
     title: 'Plan of this work',
     link: 'Plan',
+    toWork: 'To the work',
     decide: 'Decide',
     care: 'Care',
     prepare: 'Reach and protect',
