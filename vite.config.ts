@@ -172,6 +172,15 @@ export default defineConfig({
           hookTimeout: 300_000,
         },
       },
+      {
+        // By itself, when nothing else runs: what it measures is time.
+        extends: true,
+        test: {
+          name: 'lighthouse',
+          environment: 'node',
+          include: ['tests/lighthouse/**/*.test.ts'],
+        },
+      },
     ],
   },
 });
