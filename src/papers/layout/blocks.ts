@@ -35,7 +35,13 @@ export interface Column {
   readonly kind?: 'number' | 'narrow' | 'wide';
 }
 
-/** A table whose rows are never cut by a page and whose head is on each page. The first cell of a row names it. */
+/** Tables of no more rows are kept on one page. */
+const short = 8;
+
+/**
+ * A table whose rows are never cut by a page and whose head is on each page. The first cell of a row names it. Without a caption ('')
+ * it is told by the heading above it.
+ */
 export const table = (
   caption: string,
   columns: readonly Column[],
@@ -46,8 +52,8 @@ export const table = (
     h(i === 0 ? 'th' : 'td', { ...(i === 0 ? { scope: 'row' } : {}), class: columns[i]?.kind }, piece);
   return h(
     'table',
-    {},
-    h('caption', {}, caption),
+    rows.length <= short ? { class: 'short' } : {},
+    caption !== '' && h('caption', {}, caption),
     h('thead', {}, h('tr', {}, ...columns.map(({ head, kind }) => h('th', { scope: 'col', class: kind }, head)))),
     h(
       'tbody',
@@ -78,9 +84,11 @@ export const thought = (...pieces: readonly PaperPiece[]): PaperNode =>
     h('p', { class: 'box-name' }, words.thought),
     ...pieces,
   );
+/** What was left: stands first, before all that was seen or done. */
+export const leftFirst = (name: string, ...pieces: readonly PaperPiece[]): PaperNode =>
+  h('div', { class: 'box not-looked' }, h('p', { class: 'box-name' }, name), ...pieces);
 /** What was not looked at: stands first in every paper that tells of a round. */
-export const notLooked = (...pieces: readonly PaperPiece[]): PaperNode =>
-  h('div', { class: 'box not-looked' }, h('p', { class: 'box-name' }, words.notLooked), ...pieces);
+export const notLooked = (...pieces: readonly PaperPiece[]): PaperNode => leftFirst(words.notLooked, ...pieces);
 /** Something that could hurt a person, or a rule of safety. */
 export const danger = (...pieces: readonly PaperPiece[]): PaperNode =>
   h('div', { class: 'box danger' }, h('p', { class: 'box-name' }, words.danger), ...pieces);
@@ -88,7 +96,7 @@ export const danger = (...pieces: readonly PaperPiece[]): PaperNode =>
 /** Pictures side by side, each with its caption, none cut by a page. */
 export const pictures = (
   all: readonly { readonly sha256: string; readonly caption: string }[],
-  size: 'small' | 'pair' | 'large' = 'small',
+  size: 'strip' | 'small' | 'pair' | 'large' = 'small',
 ): PaperNode | undefined =>
   all.length === 0
     ? undefined
@@ -144,3 +152,6 @@ export const newPage = (...pieces: readonly PaperPiece[]): PaperNode => h('div',
 
 /** Kept together on one page, as far as it fits on one. */
 export const together = (...pieces: readonly PaperPiece[]): PaperNode => h('div', { class: 'together' }, ...pieces);
+
+/** Two columns beside each other on the sheet, one under the other on a narrow screen; no part is cut by a column. */
+export const columns = (...pieces: readonly PaperPiece[]): PaperNode => h('div', { class: 'columns' }, ...pieces);

@@ -11,26 +11,33 @@ import { letters } from './zoneLabel';
 const words = w.paperCondition;
 
 /** Which work it is. Where keys are and how it is climbed is told to nobody here. */
-export const theWork = ({ record, within }: WorkOnPaper, latest: LatestOnPaper | undefined): PaperPiece => {
+export const factsOfWork = (
+  { record, within }: WorkOnPaper,
+  latest: LatestOnPaper | undefined,
+  how: 'whole' | 'short' = 'whole',
+): PaperPiece => {
   const { number, title, maker, date: made, materials, dimensions, note } = record.sculpture.body;
   const zones = latest?.zones ?? record.zones;
   const count = words.zoneCount(zones.length, whole(zones.length));
-  return section(
-    words.what,
-    facts([
-      [words.facts.number, number],
-      [words.facts.titleOf, title],
-      [words.facts.maker, maker],
-      [words.facts.date, made && date(made)],
-      [words.facts.materials, materials],
-      [words.facts.dimensions, dimensions],
-      [words.facts.place, thingsIn(within, 'place')[0]?.body.text],
-      [words.facts.zones, latest ? words.zonesOf(count, area(areaOfAll(latest))) : count],
-      [words.facts.inserts, list(record.inserts.map(({ body }) => w.papers.insert(whole(body.count), body.material)))],
-      [words.facts.note, note],
-    ]),
-  );
+  return facts([
+    [words.facts.number, how === 'whole' && number],
+    [words.facts.titleOf, how === 'whole' && title],
+    [words.facts.maker, maker],
+    [words.facts.date, made && date(made)],
+    [words.facts.materials, materials],
+    [words.facts.dimensions, dimensions],
+    [words.facts.place, thingsIn(within, 'place')[0]?.body.text],
+    [words.facts.zones, latest ? words.zonesOf(count, area(areaOfAll(latest))) : count],
+    [
+      words.facts.inserts,
+      how === 'whole' && list(record.inserts.map(({ body }) => w.papers.insert(whole(body.count), body.material))),
+    ],
+    [words.facts.note, how === 'whole' && note],
+  ]);
 };
+
+export const theWork = (work: WorkOnPaper, latest: LatestOnPaper | undefined): PaperPiece =>
+  section(words.what, factsOfWork(work, latest));
 
 export const roundTypeOf = ({ body }: Thing<'round'>): string =>
   roundTypes.find(({ id }) => id === body.type)?.name ?? body.type;

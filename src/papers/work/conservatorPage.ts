@@ -19,7 +19,7 @@ import {
 } from '../layout';
 import { nameOfWork, ownText, workOf, worksToChoose } from '../reading';
 import { viewsOf } from '../views';
-import { theWork } from './conditionFacts';
+import { factsOfWork } from './conditionFacts';
 import { conservatorQuestions } from './conservatorQuestions';
 import { type LatestOnPaper, latestOnPaper } from './latestOnPaper';
 import { notLookedFirst } from './notLookedFirst';
@@ -58,24 +58,15 @@ export const conservatorPage: PaperSort = {
         say(words.lead),
         question !== '' && section(words.question, say(question, 'lead')),
         latest && whyWeAsk(work, latest, nameOf),
-        theWork(work, latest),
-        toDrawOn(work),
+        section(w.paperCondition.what, factsOfWork(work, latest, 'short')),
         thoughtSoFar(work),
+        toDrawOn(work),
+        howSeen(),
         section(
           words.answers,
           conservatorQuestions.map((code) => room(words.questions[code].ask, 3)),
         ),
-        together(
-          section(
-            words.viewing,
-            under(words.surface, boxes(words.surfaces)),
-            under(words.light, boxes(words.lights)),
-            under(words.reach, boxes(words.reaches)),
-            room(words.samples, 2),
-            room(words.nameAndOffice, 1),
-          ),
-          signatures([{ role: words.signs }]),
-        ),
+        signatures([{ role: words.signs }]),
       ],
       own: [{ part: 'question', label: words.question, hint: words.questionHint, text: question, longest: 2000 }],
       lacks: [!latest && words.lacks.noRound, question === '' && words.lacks.question].filter(
@@ -84,6 +75,19 @@ export const conservatorPage: PaperSort = {
     };
   },
 };
+
+/** The conditions of looking, to tick. */
+const howSeen = (): PaperPiece =>
+  together(
+    section(
+      words.viewing,
+      under(words.surface, boxes(words.surfaces)),
+      under(words.light, boxes(words.lights)),
+      under(words.reach, boxes(words.reaches)),
+      room(words.samples, 2),
+      room(words.nameAndOffice, 1),
+    ),
+  );
 
 /** Zones with a stop word, or on which wax does not hold, with what was seen there; what asks of the whole. */
 const whyWeAsk = (work: WorkOnPaper, latest: LatestOnPaper, nameOf: NameOfThing): PaperPiece => {
@@ -118,17 +122,16 @@ const seenThere = (record: LatestOnPaper['record'], round: Thing<'round'>, zone:
 /** The outlines without a hatch, large enough to mark. */
 const toDrawOn = (work: WorkOnPaper): PaperPiece => {
   const views = viewsOf(work);
-  return (
-    views.length > 0 &&
-    section(
-      words.views,
-      say(words.viewsHow, 'small'),
+  return views.map(({ side, drawing }, i) =>
+    together(
+      ...(i === 0 ? [h('h2', {}, words.views), say(words.viewsHow, 'small')] : []),
       h(
         'div',
         { class: 'pictures pair views' },
-        views.map(({ side, drawing }) => h('figure', {}, drawing, h('figcaption', {}, w.paperViews.drawn(side)))),
+        h('figure', {}, drawing, h('figcaption', {}, w.paperViews.drawn(side))),
+        room(words.viewNotes, 8),
       ),
-    )
+    ),
   );
 };
 

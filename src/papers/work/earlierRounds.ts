@@ -17,7 +17,7 @@ export const earlierRounds = ({ record, round }: LatestOnPaper): PaperPiece => {
   return section(
     words.earlier,
     table(
-      words.earlierCaption,
+      '',
       [{ head: day }, { head: type }, { head: index, kind: 'number' }, { head: seen, kind: 'number' }],
       before.slice(0, most).map((each) => {
         const { value, low, high, seenShare } = scoreRound(record, each.thing);

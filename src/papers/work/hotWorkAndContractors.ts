@@ -1,5 +1,5 @@
 import type { WorkOnPaper } from '../../engine/reckoning';
-import { vagueDateOrder } from '../../engine/record';
+import { type Thing, vagueDateOrder } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
 import { date, number, w, whenDone, whereDone, whoDid, whole } from '../../words';
 import { list, type PaperPiece, say, section, table, under } from '../layout';
@@ -40,9 +40,16 @@ const campaignLines = ({ within }: WorkOnPaper): readonly string[] => {
     });
 };
 
-const workLines = ({ record }: WorkOnPaper): readonly string[] =>
-  record.treatments
-    .filter(({ body }) => treatmentOf(body.type)?.askConservator)
+/** Work that is no curator's own and belongs to no campaign told of above. */
+const workLines = ({ record, within }: WorkOnPaper): readonly string[] => {
+  const campaigns = thingsIn(within, 'campaign').filter(({ body }) => body.began);
+  const isTold = ({ body }: Thing<'treatment'>): boolean =>
+    campaigns.some(
+      ({ thing, body: { began = '', ended = '9999' } }) =>
+        body.campaign === thing || (body.date >= began && body.date <= ended),
+    );
+  return record.treatments
+    .filter((each) => treatmentOf(each.body.type)?.askConservator && !isTold(each))
     .sort((a, b) => (vagueDateOrder(a.body.date) < vagueDateOrder(b.body.date) ? 1 : -1))
     .map(({ body }) =>
       words.work(
@@ -52,11 +59,12 @@ const workLines = ({ record }: WorkOnPaper): readonly string[] =>
         whoDid(body),
       ),
     );
+};
 
 const hotTable = (work: WorkOnPaper): PaperPiece => {
   const { date: day, permit, by, clear, watch } = words.hotColumns;
   return table(
-    words.hotCaption,
+    '',
     [{ head: day, kind: 'narrow' }, { head: permit }, { head: by }, { head: clear, kind: 'number' }, { head: watch }],
     hotDaysOf(work).map(({ body }) => [
       date(body.date),

@@ -1,14 +1,15 @@
 import { levelOf } from '../../engine/condition';
 import type { WorkOnPaper } from '../../engine/reckoning';
+import type { Thing } from '../../engine/record';
 import { date, share, thingNames, w } from '../../words';
 import { figure, h, type PaperPiece, type PaperSort, pictures, say, section, signatures } from '../layout';
 import { nameOfWork, ownText, thingsOfAll, workOf, worksToChoose } from '../reading';
-import { photosOfRound, roundTypeOf, surfaceOf, theWork } from './conditionFacts';
+import { factsOfWork, photosOfRound, roundTypeOf, surfaceOf } from './conditionFacts';
 import { className, ranged } from './conditionFigures';
 import { foundBefore } from './foundBefore';
 import { hotWorkAndContractors, watchUnsaid } from './hotWorkAndContractors';
 import { incidentsOf } from './incidentsOf';
-import { insertValues, withoutValue } from './insertValues';
+import { insertValues, valuesLacking } from './insertValues';
 import { type LatestOnPaper, latestOnPaper } from './latestOnPaper';
 import { notLookedFirst } from './notLookedFirst';
 import { openDangers } from './openDangers';
@@ -37,7 +38,8 @@ export const insurerNote: PaperSort = {
     const latest = latestOnPaper(work);
     const nameOf = thingNames(record, []);
     const own = (part: string) => ownText(source, id, about, part);
-    const lacking = withoutValue(work);
+    const lacking = valuesLacking(work).length;
+    const photos = latest ? photosToShow(work, latest) : [];
     return {
       title: words.title,
       over: nameOfWork(work),
@@ -48,8 +50,8 @@ export const insurerNote: PaperSort = {
         own('why') !== '' && say(own('why'), 'lead'),
         notLookedFirst(latest),
         openDangers(record, latest?.classes, nameOf),
-        theWork(work, latest),
-        latest && condition(work, latest),
+        theWorkWithPhoto(work, latest, photos[0]),
+        latest && condition(work, latest, photos.slice(1)),
         incidentsOf(work, thingsOfAll(source, 'incident')),
         upkeep(record),
         hotWorkAndContractors(work),
@@ -64,14 +66,38 @@ export const insurerNote: PaperSort = {
       lacks: [
         lacking > 0 && words.lacks.values(lacking),
         riskLines(work).length === 0 && own('risk') === '' && words.lacks.risk,
-        latest !== undefined && photosOfRound(work, latest.round.thing).length === 0 && words.lacks.photos,
+        latest !== undefined && photos.length === 0 && words.lacks.photos,
         watchUnsaid(work) && words.lacks.watch,
       ].filter((line) => typeof line === 'string'),
     };
   },
 };
 
-const condition = (work: WorkOnPaper, latest: LatestOnPaper): PaperPiece => {
+/** Views first, then squares. */
+const photosToShow = (work: WorkOnPaper, { round }: LatestOnPaper): readonly Thing<'photo'>[] =>
+  [...photosOfRound(work, round.thing)]
+    .sort((a, b) => Number(b.body.role === 'station') - Number(a.body.role === 'station'))
+    .slice(0, most);
+
+const asPictures = (work: WorkOnPaper, photos: readonly Thing<'photo'>[]): PaperPiece =>
+  pictures(
+    photos.map((photo) => ({ sha256: photo.body.sha256, caption: captionOf(work, photo) })),
+    'strip',
+  );
+
+const theWorkWithPhoto = (
+  work: WorkOnPaper,
+  latest: LatestOnPaper | undefined,
+  photo: Thing<'photo'> | undefined,
+): PaperPiece =>
+  section(
+    w.paperCondition.what,
+    photo
+      ? h('div', { class: 'beside' }, factsOfWork(work, latest, 'short'), asPictures(work, [photo]))
+      : factsOfWork(work, latest, 'short'),
+  );
+
+const condition = (work: WorkOnPaper, latest: LatestOnPaper, photos: readonly Thing<'photo'>[]): PaperPiece => {
   const { score, classes, round } = latest;
   const { value, low, high } = score;
   const { sculpture } = classes;
@@ -91,11 +117,6 @@ const condition = (work: WorkOnPaper, latest: LatestOnPaper): PaperPiece => {
       figure(words.class, setBy ? words.bySetter(name, setBy) : name, words.classHow),
     ),
     foundBefore(latest),
-    pictures(
-      [...photosOfRound(work, round.thing)]
-        .sort((a, b) => Number(b.body.role === 'station') - Number(a.body.role === 'station'))
-        .slice(0, most)
-        .map((photo) => ({ sha256: photo.body.sha256, caption: captionOf(work, photo) })),
-    ),
+    asPictures(work, photos),
   );
 };

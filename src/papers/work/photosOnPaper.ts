@@ -22,10 +22,9 @@ export const photosOnPaper = (work: WorkOnPaper, latest: LatestOnPaper): PaperPi
   const left = all.length - most;
   return section(
     words.photos,
-    all.length === 0 && say(words.noPhotos),
+    say(all.length === 0 ? words.noPhotos : words.photosHow, all.length === 0 ? undefined : 'small'),
     pictures(all.slice(0, most).map((photo) => ({ sha256: photo.body.sha256, caption: captionOf(work, photo) }))),
     left > 0 && say(words.photoMore(left, whole(left)), 'small'),
-    all.length > 0 && say(words.photosHow, 'small'),
   );
 };
 

@@ -16,7 +16,7 @@ import {
   whole,
   withWhat,
 } from '../../words';
-import { list, notLooked, type PaperPiece, type PaperSort, say, section, signatures, table } from '../layout';
+import { leftFirst, list, type PaperPiece, type PaperSort, say, section, signatures, table } from '../layout';
 import { nameOfWork, thingsIn, thingsOfAll, workOf } from '../reading';
 
 const words = w.paperSeason;
@@ -56,12 +56,11 @@ export const seasonLog: PaperSort = {
     const season = seasonOf(record, year);
     const readings = thingsIn(within, 'weather').filter(({ body }) => isInYear(body.date, year));
     const body: PaperPiece[] = isEmpty(work, year)
-      ? [notLooked(say(words.nothing(String(year))))]
+      ? [leftFirst(words.left, say(words.nothing(String(year))))]
       : [
           notDone(work, season, year),
           season.treatments.length > 0 && doneTable(work, season, readings),
-          sums(source, season),
-          lookedAt(work, year),
+          section(words.sums, list([...sums(source, season), ...lookedAt(work, year)])),
           airReadings(readings, season),
           notes(season),
           signatures([{ role: words.signs.did }, { role: words.signs.checked }]),
@@ -97,7 +96,7 @@ const notDone = (work: WorkOnPaper, { treatments, notReached }: Season, year: nu
     coated.length > 0 && words.notCoated(name(coated)),
     ...notReached.map(({ date: day, text }) => words.notReached(date(day), text)),
   ].filter((line) => typeof line === 'string');
-  return notLooked(lines.length > 0 ? list(lines) : say(words.allDone));
+  return leftFirst(words.left, lines.length > 0 ? list(lines) : say(words.allDone));
 };
 
 const doneTable = (
@@ -128,10 +127,10 @@ const doneTable = (
 /** A coat asks for a reading; what asks for none says so. */
 const gateMissing = (type: string): string => (treatmentOf(type)?.coats ? words.gateNone : words.gateNotAsked);
 
-const sums = (source: PaperSource, { hours, products, costs }: Season): PaperPiece => {
+const sums = (source: PaperSource, { hours, products, costs }: Season): readonly string[] => {
   const unitOf = (stock: string | undefined) =>
     thingsOfAll(source, 'product').find(({ thing }) => thing === stock)?.body.unit;
-  const lines = [
+  return [
     ...hours.map(({ role, hours: all, unknown }) => words.hours(role, number(all, 2), unknown)),
     ...products.map(({ product, batch, stock, uses, used }) => {
       const unit = unitOf(stock);
@@ -140,25 +139,17 @@ const sums = (source: PaperSource, { hours, products, costs }: Season): PaperPie
     }),
     ...costs.map((cost) => words.cost(money(cost))),
   ];
-  return lines.length > 0 && section(words.sums, list(lines));
 };
 
-const lookedAt = ({ record }: WorkOnPaper, year: number): PaperPiece => {
+const lookedAt = ({ record }: WorkOnPaper, year: number): readonly string[] => {
   const rounds = record.rounds.filter(({ body }) => isInYear(body.date, year));
   const looks = record.looks.filter(({ body }) => isInYear(body.date, year));
   const many = (result: 'clear' | 'green' | 'unsure') =>
     whole(looks.filter(({ body }) => body.result === result).length);
-  if (rounds.length + looks.length === 0) return undefined;
-  return section(
-    words.looked,
-    list(
-      [
-        rounds.length > 0 && words.rounds(joined(rounds.map(({ body }) => date(body.date)))),
-        looks.length > 0 &&
-          words.looks(looks.length, whole(looks.length), many('clear'), many('green'), many('unsure')),
-      ].filter((line) => typeof line === 'string'),
-    ),
-  );
+  return [
+    rounds.length > 0 && words.rounds(joined(rounds.map(({ body }) => date(body.date)))),
+    looks.length > 0 && words.looks(looks.length, whole(looks.length), many('clear'), many('green'), many('unsure')),
+  ].filter((line) => typeof line === 'string');
 };
 
 /** Readings no entry of the table rests on, and those gone on against. */

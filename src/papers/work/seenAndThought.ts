@@ -2,7 +2,7 @@ import type { WorkOnPaper } from '../../engine/reckoning';
 import { findingsOf, type Thing, vagueDateOrder } from '../../engine/record';
 import { kindOf } from '../../engine/trade';
 import { date, share, w, whole } from '../../words';
-import { list, type PaperPiece, say, section, seen, thought } from '../layout';
+import { list, type PaperPiece, say, section, seen, thought, together } from '../layout';
 import { thingsIn } from '../reading';
 import type { LatestOnPaper } from './latestOnPaper';
 import { zoneLabel } from './zoneLabel';
@@ -18,7 +18,7 @@ export const seenAndThought = (work: WorkOnPaper, latest: LatestOnPaper): PaperP
   const left = thoughts.length - most;
   return section(
     words.thoughts,
-    seen(lines.length > 0 ? list(lines) : say(words.seenNothing)),
+    together(seen(lines.length > 0 ? list(lines) : say(words.seenNothing))),
     thought(
       thoughts.length === 0 && say(words.noThoughts),
       list(thoughts.slice(0, most).map((each) => thoughtLine(work, each))),

@@ -25,12 +25,12 @@ export const upkeep = (record: SculptureRecord): PaperPiece => {
   return section(
     words.upkeep,
     table(
-      words.upkeepCaption,
+      '',
       [
         { head: year },
-        { head: rounds },
+        { head: rounds, kind: 'narrow' },
         { head: looks, kind: 'number' },
-        { head: washed },
+        { head: washed, kind: 'narrow' },
         { head: coated },
         { head: other },
       ],

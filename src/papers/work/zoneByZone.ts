@@ -18,7 +18,7 @@ export const zoneByZone = (latest: LatestOnPaper): PaperPiece => {
   return section(
     words.zones,
     table(
-      words.zoneCaption,
+      '',
       [
         { head: zone },
         { head: area, kind: 'number' },

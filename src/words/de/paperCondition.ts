@@ -109,7 +109,6 @@ export const paperCondition: Same<typeof english> = {
     'Klassen nach DIN EN 16096:2012, in eigenen Worten. Eine Regel schlägt sie aus den Befunden vor; was eine namentlich genannte Person setzt, geht vor. Sie sagen, wie stark Anzeichen sind, wie bald und welche Art von Pflege gefragt ist. Sie nennen keine Ursache und schreiben keine Behandlung vor.',
 
   zones: 'Zone für Zone',
-  zoneCaption: 'Zonen in der Reihenfolge des Rundwegs',
   zoneColumns: { zone: 'Zone', area: 'Fläche', index: 'Index', classes: 'CC UC RC', seen: 'Was gesehen wurde' },
   zoneLies: (lie: string, reach: string) => [lie, reach].filter(Boolean).join('; '),
   nothing: 'Angesehen, ohne Befund.',
@@ -210,7 +209,6 @@ export const paperCondition: Same<typeof english> = {
   doneWhat: 'Es steht neben der Veränderung. Was sie verursacht hat, sagt es nicht.',
 
   earlier: 'Frühere Rundgänge',
-  earlierCaption: 'Der letzte zuerst',
   earlierColumns: { date: 'Datum', type: 'Rundgang', index: 'Index', seen: 'Angesehen' },
   earlierHow:
     'Index mit seiner 90-%-Spanne, über die jeweils angesehenen Zonen. „Angesehen“ ist der Anteil der Fläche.',

@@ -21,6 +21,8 @@ export const paperConservator: Same<typeof english> = {
   viewsHow:
     'Zeichnen Sie ein, was Sie sehen. Die Buchstaben sind unsere; ziehen Sie neue Umrisse, wo unsere falsch sind.',
 
+  viewNotes: 'Anmerkungen zur Zeichnung',
+
   before: 'Bisher vermutet',
 
   viewing: 'Wie Sie es gesehen haben',

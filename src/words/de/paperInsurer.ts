@@ -44,7 +44,6 @@ export const paperInsurer: Same<typeof english> = {
     coated: 'Beschichtet',
     other: 'Andere Arbeiten',
   },
-  upkeepCaption: 'Das letzte Jahr zuerst',
   upkeepHow: 'Aus Logbuch, Rundgängen und Kontrollblicken: Tage, wie sie aufgeschrieben wurden.',
   upkeepOlder: (n: number, figure: string) =>
     n === 1 ? '1 früheres Jahr liegt im Archiv.' : `${figure} frühere Jahre liegen im Archiv.`,
@@ -67,14 +66,12 @@ export const paperInsurer: Same<typeof english> = {
   watch: (minutes: string) => `${minutes} min verlangt`,
   watchKept: (by: string) => `gehalten, von ${by}`,
   watchNotKept: 'niemand hat aufgeschrieben, dass sie gehalten wurde',
-  hotCaption: 'Der letzte Tag zuerst',
   hotHow:
     'Wie am Tag von den Genannten aufgeschrieben. Ob eine Regel eingehalten wurde, beurteilt dieses Papier nicht.',
 
   inserts: 'Einlagen und ihre Werte',
   insertColumns: { insert: 'Einlage', zone: 'Zone', count: 'Anzahl', value: 'Festgehaltener Wert' },
-  noValue: 'keiner festgehalten',
-  insertsCaption: 'Eine Zeile je Einlage',
+  noValue: (inserts: string) => `Kein Wert ist festgehalten für: ${inserts}.`,
   insertsHow: 'Werte, wie sie eingegeben wurden, jeweils mit Notiz; dieses Papier bildet keine.',
 
   risk: 'Wer das Risiko trägt, soweit festgehalten',

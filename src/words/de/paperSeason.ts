@@ -7,6 +7,7 @@ export const paperSeason: Same<typeof english> = {
   reader: 'Gebäudeverwaltung, Revision',
   choice: (work: string, year: string) => `${work}, ${year}`,
 
+  left: 'Nicht getan',
   nothing: (year: string) => `Für ${year} ist nichts aufgeschrieben.`,
   allDone: 'Nach dem Logbuch wurde im Lauf des Jahres jede Zone gewaschen und beschichtet.',
   notWashed: (zones: string) => `Nicht gewaschen: ${zones}.`,
@@ -35,7 +36,6 @@ export const paperSeason: Same<typeof english> = {
   product: (product: string, times: string, amount: string) => `${product}: ${times}${amount && `, ${amount}`}`,
   times: (n: number, figure: string) => (n === 1 ? 'einmal' : `${figure}-mal`),
   cost: (amount: string) => `Aufgeschriebene Kosten: ${amount}`,
-  looked: 'Angesehen',
   rounds: (days: string) => `Rundgänge: ${days}.`,
   looks: (n: number, figure: string, clear: string, green: string, unsure: string) =>
     `${n === 1 ? '1 Kontrollblick' : `${figure} Kontrollblicke`}: ${clear} ohne Grün, ${green} mit neuem Grün, ${unsure} unsicher.`,

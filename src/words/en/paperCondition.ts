@@ -102,7 +102,6 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
     'Classes after EN 16096:2012, in our own words. A rule proposes them from the findings; what a named person sets counts before it. They say how strong signs are and how soon and what sort of care is asked for. They name no cause and prescribe no treatment.',
 
   zones: 'Zone by zone',
-  zoneCaption: 'Zones in walking order',
   zoneColumns: { zone: 'Zone', area: 'Area', index: 'Index', classes: 'CC UC RC', seen: 'What was seen' },
   zoneLies: (lie: string, reach: string) => [lie, reach].filter(Boolean).join('; '),
   nothing: 'Looked at, nothing found.',
@@ -203,7 +202,6 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
   doneWhat: 'It stands beside the change. It does not say what caused it.',
 
   earlier: 'Rounds before',
-  earlierCaption: 'The last first',
   earlierColumns: { date: 'Date', type: 'Round', index: 'Index', seen: 'Looked at' },
   earlierHow:
     'Index with its 90 % range, over the zones looked at in each round. “Looked at” is the share of the area.',

@@ -19,6 +19,8 @@ export const paperConservator = spoken('paperConservator', 'paperConservator', {
   views: 'To draw on',
   viewsHow: 'Mark what you see. Letters are ours; draw new outlines where ours are wrong.',
 
+  viewNotes: 'Notes to the drawing',
+
   before: 'Thought so far',
 
   viewing: 'How you saw it',

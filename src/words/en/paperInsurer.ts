@@ -38,7 +38,6 @@ export const paperInsurer = spoken('paperInsurer', 'paperInsurer', {
     coated: 'Coated',
     other: 'Other work',
   },
-  upkeepCaption: 'The last year first',
   upkeepHow: 'From the logbook, the rounds and the looks in passing: days as they were written down.',
   upkeepOlder: (n: number, figure: string) =>
     n === 1 ? '1 earlier year is in the archive.' : `${figure} earlier years are in the archive.`,
@@ -55,13 +54,11 @@ export const paperInsurer = spoken('paperInsurer', 'paperInsurer', {
   watch: (minutes: string) => `${minutes} min asked for`,
   watchKept: (by: string) => `kept, by ${by}`,
   watchNotKept: 'nobody has written that it was kept',
-  hotCaption: 'The last day first',
   hotHow: 'As written down on the day by those named. This paper does not judge whether a rule was kept.',
 
   inserts: 'Inserts and their values',
   insertColumns: { insert: 'Insert', zone: 'Zone', count: 'Count', value: 'Value recorded' },
-  noValue: 'none recorded',
-  insertsCaption: 'One line an insert',
+  noValue: (inserts: string) => `No value is recorded of: ${inserts}.`,
   insertsHow: 'Values as they were entered, each with its note; this paper makes none.',
 
   risk: 'Who carries the risk, as recorded',

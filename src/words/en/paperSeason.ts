@@ -7,6 +7,7 @@ export const paperSeason = spoken('paperSeason', 'paperSeason', {
   reader: 'facilities, auditor',
   choice: (work: string, year: string) => `${work}, ${year}`,
 
+  left: 'Not done',
   nothing: (year: string) => `Nothing is written down for ${year}.`,
   allDone: 'Every zone was washed and coated in the year, as far as the logbook says.',
   notWashed: (zones: string) => `Not washed: ${zones}.`,
@@ -35,7 +36,6 @@ export const paperSeason = spoken('paperSeason', 'paperSeason', {
   product: (product: string, times: string, amount: string) => `${product}: ${times}${amount && `, ${amount}`}`,
   times: (n: number, figure: string) => (n === 1 ? 'once' : `${figure} times`),
   cost: (amount: string) => `Cost written down: ${amount}`,
-  looked: 'Looked at',
   rounds: (days: string) => `Rounds: ${days}.`,
   looks: (n: number, figure: string, clear: string, green: string, unsure: string) =>
     `${n === 1 ? '1 look' : `${figure} looks`} in passing: ${clear} clear, ${green} with green back, ${unsure} not sure.`,
