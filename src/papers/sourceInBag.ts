@@ -1,4 +1,5 @@
 import type { BagContents } from '../device/bag';
+import { wordOf } from '../device/wordOf';
 import { firstPass, lives as livesFrom, type PaperSource, secondPass } from '../engine/reckoning';
 import { surveyRead } from './surveyRead';
 
@@ -13,7 +14,7 @@ export const sourceInBag = (contents: BagContents): PaperSource => {
     collection,
     today: made,
     lives,
-    state: states?.get(collection) ?? '',
+    state: states ? wordOf([...states.values()].sort()) : '',
     works: passed.map(({ work, first }) => {
       const { need, advice } = secondPass(first, lives, made);
       const state = states?.get(work.record.sculpture.thing) ?? '';

@@ -1,9 +1,23 @@
 import { type Money, noCurrency, placesOf, unitsOf } from '../engine/money';
+import { ours } from './inFigures';
 import { written } from './numbers';
 import { tongueNow } from './tongue';
 import { areaNumber, unitOf } from './units';
 
-export { area, areaNumber, fromUnit, inUnit, measure, measureNumber, measureTyped, type Quantity, unitOf } from './units';
+export { inQuotes } from './inFigures';
+export {
+  area,
+  areaNumber,
+  fieldText,
+  fromUnit,
+  inUnit,
+  keptFrom,
+  measure,
+  measureNumber,
+  measureTyped,
+  type Quantity,
+  unitOf,
+} from './units';
 
 /** Every number, date and amount on screen and paper goes through here, in the way of writing of the device. */
 
@@ -60,20 +74,21 @@ export const figure = (
   return { value: `${write(value)}${unit}`, range: `${write(low)} ${ours().to} ${write(high)}` };
 };
 
-/** Made when first asked for: by then the language is chosen. */
-const once = <T>(make: () => T): (() => T) => {
-  let made: T | undefined;
+/** One for each way of writing, made when first asked for. */
+const perLocale = <T>(make: (locale: string) => T): (() => T) => {
+  const made = new Map<string, T>();
   return () => {
-    made ??= make();
-    return made;
+    const { locale } = tongueNow();
+    const known = made.get(locale) ?? make(locale);
+    made.set(locale, known);
+    return known;
   };
 };
-const dates = once(
-  () =>
-    new Intl.DateTimeFormat(tongueNow().locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }),
+const dates = perLocale(
+  (locale) => new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }),
 );
-const months = once(
-  () => new Intl.DateTimeFormat(tongueNow().locale, { month: 'long', year: 'numeric', timeZone: 'UTC' }),
+const months = perLocale(
+  (locale) => new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' }),
 );
 
 /** A date as vague as it is known: 2019-05-12 "12 May 2019", 2019-05 "May 2019", 2019 and words as they are. */
@@ -98,7 +113,7 @@ export const bytes = (count: number): string => {
 };
 
 /** "A, B and C". */
-const joined = once(() => new Intl.ListFormat(tongueNow().locale, { type: 'conjunction' }));
+const joined = perLocale((locale) => new Intl.ListFormat(locale, { type: 'conjunction' }));
 export const list = (items: readonly string[]): string => joined().format(items);
 
 /** What a person typed for a number: comma or point, or undefined where it is none. */

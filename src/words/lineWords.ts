@@ -2,14 +2,17 @@ import type { QuantityLine, SeenInZone } from '../engine/campaign';
 import { countOf, kindOf, severityOf, workItemOf } from '../engine/trade';
 import { quantities as words } from './en/campaignBids';
 import { charts } from './en/charts';
-import { date, list, number, share } from './format';
+import { area, date, list, number, share } from './format';
+import { tongueNow } from './tongue';
 
 /** The work of a line: the row's name, or the person's own words. */
 export const taskName = (task: string): string => workItemOf(task)?.name ?? task;
 
-/** "1.50 m²", "5 pieces", "once". */
+/** "1.50 m²", "5 pieces", "once". Prices are asked and given by the square metre; where feet are read they stand behind. */
 export const amountText = ({ amount, unit }: Pick<QuantityLine, 'amount' | 'unit'>): string =>
-  unit === 'sum' && amount === 1 ? words.units.sum : `${number(amount)} ${words.unitOf(unit, amount === 1)}`;
+  unit === 'sum' && amount === 1
+    ? words.units.sum
+    : `${number(amount)} ${words.unitOf(unit, amount === 1)}${unit === 'm2' && tongueNow().units === 'us' ? ` (${area(amount)})` : ''}`;
 
 /** What the last round saw in a zone, in a few words: "12 May 2026: even green film, 20 to 40 %, moderate". */
 export const seenText = (seen: SeenInZone): string => {

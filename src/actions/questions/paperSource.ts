@@ -1,3 +1,4 @@
+import { wordOf } from '../../device/wordOf';
 import type { PaperSource, WorkOnPaper } from '../../engine/reckoning';
 import type { Current } from '../../engine/record';
 import type { Desk, Question } from '../desk';
@@ -42,7 +43,7 @@ export const paperSource = (desk: Desk, work?: string): Question<PaperSourceAske
       works: works.sort(byNumber),
       around: living(await desk.store.within(desk.collection)),
       lives: await livesKept(desk),
-      state: desk.store.headsOf(work ?? desk.collection),
+      state: wordOf([...desk.store.allHeads().values()].sort()),
     };
     return {
       value: { source, workingOut },

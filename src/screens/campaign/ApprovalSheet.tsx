@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type BodyOf, type Thing, zonesAt } from '../../engine/record';
-import { typedNumber, w } from '../../words';
+import { fieldText, keptFrom, typedNumber, unitOf, w } from '../../words';
 import { Choice, Field, PhotosHere } from '../parts';
 import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
@@ -8,7 +8,7 @@ import { SignedEntry } from '../parts/SignedEntry';
 import { zoneOptions } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
-import { plain } from './bidText';
+
 import type { OpenFile } from './OfCampaign';
 
 const words = w.campaign.approvals.sheet;
@@ -31,7 +31,7 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
   const { sculpture } = file.campaign.body;
   const [of, setOf] = useState<Of>(from?.of ?? 'sample area');
   const [zone, setZone] = useState<string>(from?.zone ?? '');
-  const [m2, setM2] = useState(from?.m2 === undefined ? '' : plain(from.m2));
+  const [m2, setM2] = useState(fieldText('area', from?.m2));
   const [date, setDate] = useState<string>(from?.date ?? desk.today());
   const [answer, setAnswer] = useState<Answer>(from?.answer ?? 'open');
   const [said, setSaid] = useState(from?.words ?? '');
@@ -39,7 +39,7 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
   const [signed, setSigned] = useState<readonly SignedSaid[]>(from?.signed ?? []);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
-  const size = m2.trim() === '' ? undefined : typedNumber(m2);
+  const size = m2.trim() === '' ? undefined : keptFrom('area', typedNumber(m2));
   const sizeWrong = m2.trim() !== '' && !size;
   const body = (): BodyOf<'approval'> | undefined => {
     setTried(true);
@@ -83,7 +83,7 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
         <Field
           label={words.m2}
           kind="number"
-          unit={w.campaign.quantities.units.m2}
+          unit={unitOf('area')}
           value={m2}
           onChange={setM2}
           maxLength={10}

@@ -1,6 +1,6 @@
 import type { Thing } from '../../engine/record';
 import { isTimeOfDay } from '../../engine/record';
-import { w } from '../../words';
+import { unitOf, w } from '../../words';
 import { Choice, Field } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Select } from '../parts/Select';
@@ -51,7 +51,14 @@ export function AirEntry({ draft, onChange, tins, tin, onTin, last, earlier, onE
           ]}
         />
       )}
-      <NumberSteps what="air" label={words.air} unit="°C" value={draft.air} from={last?.air} onChange={set('air')} />
+      <NumberSteps
+        what="air"
+        label={words.air}
+        unit={unitOf('temperature')}
+        value={draft.air}
+        from={last?.air}
+        onChange={set('air')}
+      />
       <NumberSteps
         what="humidity"
         label={words.humidity}
@@ -64,7 +71,7 @@ export function AirEntry({ draft, onChange, tins, tin, onTin, last, earlier, onE
         what="surface"
         label={words.surface}
         hint={words.surfaceHint}
-        unit="°C"
+        unit={unitOf('temperature')}
         value={draft.surface}
         from={last?.surface}
         onChange={set('surface')}

@@ -1,5 +1,5 @@
 import type { Gate } from '../../engine/weather';
-import { number, sayReason, w } from '../../words';
+import { measureNumber, sayReason, w } from '../../words';
 import { CautionIcon, StopIcon } from '../parts';
 
 const words = w.careDay;
@@ -41,13 +41,15 @@ export function GateAnswer({ gate }: { readonly gate: Gate | undefined }) {
       <dl className="gate-figures figures">
         <div>
           <dt>{words.point[gate.dewPoint.frost ? 'frost' : 'dew']}</dt>
-          <dd>{words.celsius(number(gate.dewPoint.celsius, 1))}</dd>
+          <dd>{words.celsius(measureNumber('temperature', gate.dewPoint.celsius, 1))}</dd>
         </div>
         <div>
           <dt>{words.margin}</dt>
           <dd>
-            {words.kelvin(number(value, 1))}
-            <span className="soft line-detail">{words.marginRange(number(low, 1), number(high, 1))}</span>
+            {words.kelvin(measureNumber('difference', value, 1))}
+            <span className="soft line-detail">
+              {words.marginRange(measureNumber('difference', low, 1), measureNumber('difference', high, 1))}
+            </span>
           </dd>
         </div>
       </dl>

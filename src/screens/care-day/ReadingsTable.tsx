@@ -1,7 +1,7 @@
 import { removePlanned } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { gateOf } from '../../engine/weather';
-import { date, number, w } from '../../words';
+import { date, measureNumber, number, w } from '../../words';
 import { Button, Notice } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
 import '../parts/plainTable.css';
@@ -42,9 +42,9 @@ export function ReadingsTable({ title, readings, withDay = false, open = false }
           {readings.map(({ thing, body }) => (
             <tr key={thing}>
               <th scope="row">{withDay ? `${date(body.date)}, ${body.time}` : body.time}</th>
-              <td data-head={heads.air}>{words.celsius(number(body.air, 1))}</td>
+              <td data-head={heads.air}>{words.celsius(measureNumber('temperature', body.air, 1))}</td>
               <td data-head={heads.humidity}>{words.percent(number(body.humidity, 1))}</td>
-              <td data-head={heads.surface}>{words.celsius(number(body.surface, 1))}</td>
+              <td data-head={heads.surface}>{words.celsius(measureNumber('temperature', body.surface, 1))}</td>
               <td data-head={heads.margin}>{marginOf(body)}</td>
               <td data-head={heads.said}>
                 <span>
@@ -81,4 +81,4 @@ export function ReadingsTable({ title, readings, withDay = false, open = false }
 
 /** A file made elsewhere may hold a humidity no dew point can be told of. */
 const marginOf = (body: Thing<'weather'>['body']): string =>
-  body.humidity > 0 ? words.kelvin(number(gateOf(body).margin.value, 1)) : '\u2013';
+  body.humidity > 0 ? words.kelvin(measureNumber('difference', gateOf(body).margin.value, 1)) : '\u2013';

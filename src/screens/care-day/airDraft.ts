@@ -1,4 +1,5 @@
 import type { AirReading } from '../../engine/weather';
+import { fromUnit, inUnit } from '../../words';
 
 /** The three numbers as they stand on the screen, '' until read. */
 export interface AirDraft {
@@ -24,11 +25,11 @@ export const numberRules: Readonly<
   surface: { low: -60, high: 100, start: 15, steps: [1, 0.1] },
 };
 
-/** A temperature or a humidity as typed: comma or point, below nought too; undefined where it is none or out of bounds. */
+/** A temperature in the unit of the device or a humidity as typed: comma or point, below nought too; undefined where it is none or out of bounds. */
 export const readNumber = (text: string, what: NumberRead): number | undefined => {
   const clean = text.trim().replace(',', '.').replace('\u2212', '-');
   if (!/^-?\d{1,3}(\.\d+)?$/.test(clean)) return undefined;
-  const value = Number(clean);
+  const value = what === 'humidity' ? Number(clean) : fromUnit('temperature', Number(clean));
   const { low, high } = numberRules[what];
   return value >= low && value <= high ? value : undefined;
 };
@@ -37,8 +38,9 @@ export const readNumber = (text: string, what: NumberRead): number | undefined =
 export const stepped = (text: string, what: NumberRead, by: number, from: number | undefined): string => {
   const { low, high, start } = numberRules[what];
   const was = readNumber(text, what);
-  const is = was === undefined ? (from ?? start) : was + by;
-  return String(Math.round(Math.min(high, Math.max(low, is)) * 10) / 10);
+  const shown = (value: number) => (what === 'humidity' ? value : inUnit('temperature', value));
+  const is = was === undefined ? shown(from ?? start) : shown(was) + by;
+  return String(Math.round(Math.min(shown(high), Math.max(shown(low), is)) * 10) / 10);
 };
 
 export const emptyAir = (before: AirDraft['before']): AirDraft => ({

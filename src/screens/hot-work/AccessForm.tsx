@@ -3,7 +3,7 @@ import { setPlanned } from '../../actions';
 import { isMoney, readMoney, unitsOf } from '../../engine/money';
 import { type BodyOf, nameOf } from '../../engine/record';
 import { reaches } from '../../engine/trade';
-import { sayReason, w } from '../../words';
+import { fieldText, keptFrom, sayReason, unitOf, w } from '../../words';
 import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { say, useDeed, useDesk } from '../shell';
@@ -14,6 +14,10 @@ const words = w.accessSheet;
 const bearsOptions = ['yes', 'no', 'not known'] as const;
 const figures = ['height', 'plinth', 'outreach', 'waterDepth', 'days'] as const;
 const texts = ['ground', 'closures', 'power', 'water', 'permits', 'rescue', 'note'] as const;
+
+/** All but the days are lengths. */
+const figureOf = (key: (typeof figures)[number], text: string) =>
+  key === 'days' ? maybeNumber(text) : keptFrom('length', maybeNumber(text));
 
 interface AccessFormProps {
   readonly sculpture: string;
@@ -32,7 +36,7 @@ export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
     (value: (typeof text)[K]) =>
       setText({ ...text, [key]: value });
   const wrong = (key: (typeof figures)[number]): boolean => {
-    const figure = maybeNumber(text[key]);
+    const figure = figureOf(key, text[key]);
     return figure === 'wrong' || (figure !== undefined && (figure < 0 || (key === 'height' && figure === 0)));
   };
   const costIn = sheet?.dayCost?.currency ?? currency;
@@ -46,7 +50,7 @@ export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
     const name = text.competentName.trim();
     const body: BodyOf<'accessSheet'> = {
       sculpture,
-      ...Object.fromEntries(figures.map((key) => [key, maybeNumber(text[key])])),
+      ...Object.fromEntries(figures.map((key) => [key, figureOf(key, text[key])])),
       ...Object.fromEntries(texts.map((key) => [key, text[key].trim() || undefined])),
       ...{ equipment: text.equipment || undefined, bears: text.bears, dayCost },
       competent: role || name ? { role: role || name, ...(role && name ? { name } : {}) } : undefined,
@@ -86,15 +90,15 @@ export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
       actions={<SheetActs save={words.save} onSave={() => void save()} busy={busy} />}
     >
       {refused && <Notice kind="problem" title={refused} />}
-      {figure('height', 'm')}
-      {figure('plinth', 'm')}
+      {figure('height', unitOf('length'))}
+      {figure('plinth', unitOf('length'))}
       <Choice
         label={words.equipment}
         options={reaches.map(({ id, name }) => ({ value: id, label: name }))}
         value={text.equipment || undefined}
         onChange={set('equipment')}
       />
-      {figure('outreach', 'm')}
+      {figure('outreach', unitOf('length'))}
       {line('ground', 500, words.groundHint)}
       <Choice
         label={words.bears}
@@ -103,7 +107,7 @@ export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
         value={text.bears}
         onChange={set('bears')}
       />
-      {figure('waterDepth', 'm')}
+      {figure('waterDepth', unitOf('length'))}
       {line('closures', 1000)}
       {line('power', 500)}
       {line('water', 500)}
@@ -135,13 +139,12 @@ export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
 }
 
 const textOf = (sheet: BodyOf<'accessSheet'> | undefined) => {
-  const figure = (n: number | undefined) => (n === undefined ? '' : String(n));
   return {
-    height: figure(sheet?.height),
-    plinth: figure(sheet?.plinth),
-    outreach: figure(sheet?.outreach),
-    waterDepth: figure(sheet?.waterDepth),
-    days: figure(sheet?.days),
+    height: fieldText('length', sheet?.height),
+    plinth: fieldText('length', sheet?.plinth),
+    outreach: fieldText('length', sheet?.outreach),
+    waterDepth: fieldText('length', sheet?.waterDepth),
+    days: sheet?.days === undefined ? '' : String(sheet.days),
     equipment: sheet?.equipment ?? '',
     bears: sheet?.bears,
     ground: sheet?.ground ?? '',

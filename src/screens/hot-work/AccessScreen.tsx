@@ -4,7 +4,7 @@ import { daysWithWeather, ladderAngle, ladderTo, workingReach } from '../../engi
 import { times } from '../../engine/money';
 import { type BodyOf, endOf, type SculptureRecord } from '../../engine/record';
 import { cautionsAt, heightRules, reaches, weatherFloat, workingReachStanding } from '../../engine/trade';
-import { list, money, number, share, w } from '../../words';
+import { list, measureNumber, money, number, share, w } from '../../words';
 import { Button, EmptyState, Notice, Page, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
@@ -71,7 +71,7 @@ function Access({ around }: { readonly around: Around }) {
 type Row = readonly [what: string, said: string, why?: string];
 
 const saidRows = (sheet: BodyOf<'accessSheet'>): Row[] => {
-  const metres = (n: number | undefined) => (n === undefined ? '' : words.metres(number(n, 2)));
+  const metres = (n: number | undefined) => (n === undefined ? '' : words.metres(measureNumber('length', n, 2)));
   return [
     [words.height, metres(sheet.height)],
     [words.plinth, metres(sheet.plinth)],
@@ -122,8 +122,16 @@ function WorkedOut({ sheet }: { readonly sheet: BodyOf<'accessSheet'> }) {
     const up = workingReach(plinth, height);
     const { length, foot } = ladderTo(plinth + height);
     rows.push(
-      [words.reach, words.metres(number(up, 1)), words.reachWhat(number(workingReachStanding.value, 1))],
-      [words.ladder, words.ladderIs(number(length, 1), number(foot, 2)), words.ladderWhat(number(ladderAngle, 2))],
+      [
+        words.reach,
+        words.metres(measureNumber('length', up, 1)),
+        words.reachWhat(measureNumber('length', workingReachStanding.value, 1)),
+      ],
+      [
+        words.ladder,
+        words.ladderIs(measureNumber('length', length, 1), measureNumber('length', foot, 2)),
+        words.ladderWhat(number(ladderAngle, 2)),
+      ],
     );
   }
   if (days !== undefined) {
@@ -170,7 +178,9 @@ function Rules() {
           {heightRules.map((rule) => (
             <tr key={rule.id}>
               <th scope="row">{rule.name}</th>
-              <td data-head={w.hotWork.asks}>{value[rule.unit](number(rule.value, 1))}</td>
+              <td data-head={w.hotWork.asks}>
+                {value[rule.unit](rule.unit === 'm' ? measureNumber('length', rule.value, 1) : number(rule.value, 1))}
+              </td>
               <td data-head={w.hotWork.from}>{sourceText(rule.source)}</td>
             </tr>
           ))}

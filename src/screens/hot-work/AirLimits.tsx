@@ -1,5 +1,5 @@
 import { exposureLimits, patinationHeats } from '../../engine/trade';
-import { list, number, w } from '../../words';
+import { list, measureNumber, w } from '../../words';
 import { Fold } from '../parts/Fold';
 import { sourceText } from './sourceText';
 import '../parts/plainTable.css';
@@ -8,7 +8,9 @@ const words = w.hotWork.air;
 
 /** What published limits say of the air around hot colouring and blasting. */
 export function AirLimits() {
-  const heats = patinationHeats.map(({ low, high }) => words.heat(number(low, 0), number(high, 0)));
+  const heats = patinationHeats.map(({ low, high }) =>
+    words.heat(measureNumber('temperature', low, 0), measureNumber('temperature', high, 0)),
+  );
   return (
     <Fold show={words.show} hide={words.hide} alsoOnPaper>
       <p className="soft">{words.what}</p>

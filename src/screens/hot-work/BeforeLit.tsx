@@ -2,7 +2,7 @@ import { editPlanned } from '../../actions';
 import { againstStarting, type HotDayFacts } from '../../engine/heat';
 import type { Thing } from '../../engine/record';
 import { cautionsAt, hotChecks } from '../../engine/trade';
-import { type NameOfThing, number, w } from '../../words';
+import { measureNumber, type NameOfThing, number, w } from '../../words';
 import { Button, Choices, Notice, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
@@ -31,7 +31,7 @@ export function BeforeLit({ day, facts, names, mayWrite, onEdit }: BeforeLitProp
     [words.card.permit, body.permit],
     [words.card.authorised, personText(body.authorisedBy)],
     [words.card.watcher, body.watcher ? personText(body.watcher) : ''],
-    [words.card.clearZone, words.metres(number(body.clearZone, 1))],
+    [words.card.clearZone, words.metres(measureNumber('length', body.clearZone, 1))],
     [words.card.watch, words.minutes(number(body.watchMinutes, 0))],
   ];
   return (

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { arrivalOfHeat, type Bound, glassBound, heatUpTime, reachOfHeat } from '../../engine/heat';
 import { glassData, glassKinds, heatOfMetals } from '../../engine/trade';
-import { number, sayReason, w } from '../../words';
+import { fromUnit, inUnit, measureNumber, number, type Quantity, sayReason, unitOf, w } from '../../words';
 import { Field } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
@@ -10,6 +10,9 @@ import { sourceText } from './sourceText';
 import { typedDegrees } from './typed';
 
 const words = w.insertCare.talk;
+
+/** Where a field starts: a figure of the unit shown, with no more places than it is worth. */
+const start = (quantity: Quantity, value: number): string => String(Number(inUnit(quantity, value).toPrecision(2)));
 
 /** Rough sums on heat, as bounds with what they leave out. Nothing of it is kept. */
 export function HeatTalk() {
@@ -27,15 +30,25 @@ export function HeatTalk() {
 
 function Metals() {
   const [text, setText] = useState({
-    ...{ metal: heatOfMetals[0]?.id ?? '', thickness: '6', area: '0.05', rise: '180', power: '20' },
-    ...{ minutes: '5', distance: '15' },
+    ...{ metal: heatOfMetals[0]?.id ?? '', thickness: start('millimetres', 6), area: start('area', 0.05) },
+    ...{ rise: start('difference', 180), power: '20' },
+    ...{ minutes: '5', distance: start('centimetres', 15) },
   });
   const set = (key: keyof typeof text) => (value: string) => setText({ ...text, [key]: value });
   const metal = heatOfMetals.find(({ id }) => id === text.metal) ?? heatOfMetals[0];
   if (!metal) return null;
-  const of = (key: keyof typeof text, per: number) => (typedDegrees(text[key]) ?? Number.NaN) / per;
+  const of = (key: keyof typeof text, per: number, quantity?: Quantity) => {
+    const typed = typedDegrees(text[key]) ?? Number.NaN;
+    return (quantity ? fromUnit(quantity, typed) : typed) / per;
+  };
   const heated = heatUpTime({
-    ...{ metal, thickness: of('thickness', 1000), area: of('area', 1), rise: of('rise', 1), power: of('power', 0.001) },
+    ...{
+      metal,
+      thickness: of('thickness', 1000, 'millimetres'),
+      area: of('area', 1, 'area'),
+      rise: of('rise', 1, 'difference'),
+      power: of('power', 0.001),
+    },
   });
   return (
     <>
@@ -48,9 +61,14 @@ function Metals() {
       <p className="soft small">{sourceText(metal.source)}</p>
       <div className="hot-card">
         <div className="hot-pair">
-          <Figure label={words.thickness} unit="mm" value={text.thickness} onChange={set('thickness')} />
-          <Figure label={words.area} unit="m²" value={text.area} onChange={set('area')} />
-          <Figure label={words.rise} unit="K" value={text.rise} onChange={set('rise')} />
+          <Figure
+            label={words.thickness}
+            unit={unitOf('millimetres')}
+            value={text.thickness}
+            onChange={set('thickness')}
+          />
+          <Figure label={words.area} unit={unitOf('area')} value={text.area} onChange={set('area')} />
+          <Figure label={words.rise} unit={unitOf('difference')} value={text.rise} onChange={set('rise')} />
           <Figure label={words.power} unit="kW" value={text.power} onChange={set('power')} />
         </div>
         <BoundText label={words.heatUp} bound={heated} write={timeText} />
@@ -60,8 +78,12 @@ function Metals() {
         <BoundText label={words.reach} bound={reachOfHeat(metal, of('minutes', 1 / 60))} write={lengthText} />
       </div>
       <div className="hot-card">
-        <Figure label={words.distance} unit="cm" value={text.distance} onChange={set('distance')} />
-        <BoundText label={words.arrival} bound={arrivalOfHeat(metal, of('distance', 100))} write={timeText} />
+        <Figure label={words.distance} unit={unitOf('centimetres')} value={text.distance} onChange={set('distance')} />
+        <BoundText
+          label={words.arrival}
+          bound={arrivalOfHeat(metal, of('distance', 100, 'centimetres'))}
+          write={timeText}
+        />
       </div>
     </>
   );
@@ -82,7 +104,9 @@ function Glass() {
       />
       <p>
         {words.glassBears}:{' '}
-        <span className="strong">{value === undefined ? words.glassNone : words.kelvin(number(value, 0))}</span>
+        <span className="strong">
+          {value === undefined ? words.glassNone : words.kelvin(measureNumber('difference', value, 0))}
+        </span>
       </p>
       <Reasons reasons={reasons} />
       <p className="soft small">{sourceText(row.source)}</p>
@@ -124,4 +148,5 @@ const rounded = (n: number): string => number(Number(n.toPrecision(2)), 1);
 /** Two figures at most: more would be a promise. */
 const timeText = (low: number, high: number): string =>
   high < 120 ? words.seconds(rounded(low), rounded(high)) : words.inMinutes(rounded(low / 60), rounded(high / 60));
-const lengthText = (low: number, high: number): string => words.centimetres(rounded(low * 100), rounded(high * 100));
+const lengthText = (low: number, high: number): string =>
+  words.centimetres(rounded(inUnit('centimetres', low * 100)), rounded(inUnit('centimetres', high * 100)));

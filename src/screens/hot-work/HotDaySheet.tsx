@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { isOut } from '../../engine/heat';
 import type { BodyOf, Thing } from '../../engine/record';
 import { hotDayDefaults } from '../../engine/trade';
-import { w } from '../../words';
+import { keptFrom, measureTyped, unitOf, w } from '../../words';
 import { Choices, Field } from '../parts';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
@@ -31,7 +31,7 @@ export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDa
     <K extends keyof typeof text>(key: K) =>
     (value: (typeof text)[K]) =>
       setText({ ...text, [key]: value });
-  const clearZone = typedDegrees(text.clearZone);
+  const clearZone = keptFrom('length', typedDegrees(text.clearZone));
   const watch = typedDegrees(text.watch);
   const zoneWrong = clearZone === undefined || clearZone < 0 || clearZone > 1000;
   const watchWrong = watch === undefined || watch < 0 || watch > 1440 || !Number.isInteger(watch);
@@ -92,7 +92,7 @@ export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDa
         label={words.clearZone}
         hint={words.clearZoneHint}
         kind="number"
-        unit="m"
+        unit={unitOf('length')}
         value={text.clearZone}
         onChange={set('clearZone')}
         error={tried && zoneWrong ? words.figureWrong : undefined}
@@ -139,7 +139,7 @@ const newText = (body: BodyOf<'hotDay'> | undefined, { record, planned }: Around
     byName: body?.authorisedBy.name ?? '',
     watcherRole: body?.watcher?.role ?? '',
     watcherName: body?.watcher?.name ?? '',
-    clearZone: String(body?.clearZone ?? hotDayDefaults.clearZone),
+    clearZone: measureTyped('length', body?.clearZone ?? hotDayDefaults.clearZone),
     watch: String(body?.watchMinutes ?? hotDayDefaults.watchMinutes),
     inserts: (body ? (body.inserts ?? []) : here) as readonly string[],
     note: body?.note ?? '',

@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { tabs } from '../../actions';
 import type { BodyOf } from '../../engine/record';
 import { hotWorkRules } from '../../engine/trade';
-import { date, number, w } from '../../words';
+import { date, measureNumber, number, w } from '../../words';
 import { AddIcon, Button, EmptyState, Notice, OnIcon, Page } from '../parts';
 import { Fold } from '../parts/Fold';
 import { workName } from '../parts/thingNames';
@@ -89,7 +89,7 @@ export function Reminder() {
 
 function Rules() {
   const value = (n: number, unit: 'm' | 'min') =>
-    unit === 'm' ? words.metres(number(n, 1)) : words.minutes(number(n));
+    unit === 'm' ? words.metres(measureNumber('length', n, 1)) : words.minutes(number(n));
   return (
     <Fold show={words.rules} hide={words.rulesShut} alsoOnPaper>
       <p className="soft">{words.rulesWhat}</p>

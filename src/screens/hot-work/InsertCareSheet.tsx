@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { setPlanned } from '../../actions';
 import { type BodyOf, nameOf, type SculptureRecord, type Thing } from '../../engine/record';
 import { beddings } from '../../engine/trade';
-import { w } from '../../words';
+import { fieldText, keptFrom, unitOf, w } from '../../words';
 import { Choice, Field, Notice, PhotosHere, Sheet, SheetActs, Tick } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
 import { maybeNumber } from './typed';
@@ -29,9 +29,9 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
     (value: (typeof text)[K]) =>
       setText({ ...text, [key]: value });
   const figures = {
-    most: maybeNumber(text.most),
-    mostDifference: maybeNumber(text.mostDifference),
-    mostPerMinute: maybeNumber(text.mostPerMinute),
+    most: keptFrom('temperature', maybeNumber(text.most)),
+    mostDifference: keptFrom('difference', maybeNumber(text.mostDifference)),
+    mostPerMinute: keptFrom('difference', maybeNumber(text.mostPerMinute)),
   };
   const wrong = (figure: number | 'wrong' | undefined) =>
     tried && (figure === 'wrong' || (figure ?? 0) < 0) ? words.figureWrong : undefined;
@@ -106,7 +106,7 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
       <Field
         label={words.most}
         kind="number"
-        unit="°C"
+        unit={unitOf('temperature')}
         value={text.most}
         onChange={set('most')}
         error={wrong(figures.most)}
@@ -116,7 +116,7 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
       <Field
         label={words.mostDifference}
         kind="number"
-        unit="K"
+        unit={unitOf('difference')}
         value={text.mostDifference}
         onChange={set('mostDifference')}
         error={wrong(figures.mostDifference)}
@@ -156,16 +156,15 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
 }
 
 const textOf = (care: BodyOf<'insertCare'> | undefined) => {
-  const figure = (n: number | undefined) => (n === undefined ? '' : String(n));
   return {
     bedding: care?.bedding ?? '',
     fixings: care?.fixings ?? '',
     condition: care?.condition ?? '',
     photos: (care?.photos ?? []) as readonly string[],
     spare: care?.spare ?? false,
-    most: figure(care?.most),
-    mostDifference: figure(care?.mostDifference),
-    mostPerMinute: figure(care?.mostPerMinute),
+    most: fieldText('temperature', care?.most),
+    mostDifference: fieldText('difference', care?.mostDifference),
+    mostPerMinute: fieldText('difference', care?.mostPerMinute),
     limitBy: care?.limitBy?.role ?? '',
     limitName: care?.limitBy?.name ?? '',
     limitDate: care?.limitDate ?? '',

@@ -1,6 +1,6 @@
 import { alarmAt, isOut, temperatureLog } from '../../engine/heat';
 import type { Thing } from '../../engine/record';
-import { number, w } from '../../words';
+import { measureNumber, w } from '../../words';
 import { Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { AfterHeat } from './AfterHeat';
@@ -48,12 +48,16 @@ export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }
       ) : (
         <p className={limits ? undefined : 'strong'}>
           {limits ? words.limits(limits) : words.noLimit}{' '}
-          {care?.most !== undefined && limits && words.alarmAt(number(alarmAt(care.most), 1))}
+          {care?.most !== undefined && limits && words.alarmAt(measureNumber('temperature', alarmAt(care.most), 1))}
         </p>
       )}
       {care?.shield && <p className="soft">{care.shield}</p>}
       {alarm && <Notice kind={workEnded ? 'stop' : 'problem'} title={words.alarm(name)} />}
-      {log.highest && <p className="strong">{words.highest(number(log.highest.celsius, 1), log.highest.time)}</p>}
+      {log.highest && (
+        <p className="strong">
+          {words.highest(measureNumber('temperature', log.highest.celsius, 1), log.highest.time)}
+        </p>
+      )}
       {(!out || readings.length > 0) && <Reasons reasons={log.reasons} />}
       {mayWrite && !out && (
         <ReadingEntry

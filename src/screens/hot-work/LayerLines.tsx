@@ -1,5 +1,5 @@
 import type { Thing } from '../../engine/record';
-import { date, number, w } from '../../words';
+import { date, measureNumber, number, w } from '../../words';
 import '../parts/lines.css';
 
 const words = w.layers;
@@ -51,7 +51,7 @@ const detailOf = ({ body }: Thing<'layer'>, source: string | undefined): string 
   const { tool, surface, passes, rinsed, date: day, time, air, by, photos } = body;
   return [
     tool && (tool in words.tools ? words.tools[tool as keyof typeof words.tools] : tool),
-    surface !== undefined && words.degrees(number(surface, 0)),
+    surface !== undefined && words.degrees(measureNumber('temperature', surface, 0)),
     passes !== undefined && words.passesOf(number(passes, 0)),
     rinsed && words.rinsedYes,
     `${date(day)}${time ? `, ${time}` : ''}`,

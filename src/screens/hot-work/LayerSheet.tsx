@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { BodyOf, SculptureRecord, Thing } from '../../engine/record';
-import { w } from '../../words';
+import { fieldText, keptFrom, unitOf, w } from '../../words';
 import { Choice, Field, PhotosHere, Tick } from '../parts';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
@@ -31,7 +31,7 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
       solution: from?.solution ?? '',
       strength: from?.strength ?? '',
       tool: from?.tool ?? last?.tool ?? '',
-      surface: from?.surface === undefined ? '' : String(from.surface),
+      surface: fieldText('temperature', from?.surface),
       passes: from?.passes === undefined ? '' : String(from.passes),
       rinsed: from?.rinsed ?? false,
       date: from?.date ?? desk.today(),
@@ -47,7 +47,7 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
     <K extends keyof typeof text>(key: K) =>
     (value: (typeof text)[K]) =>
       setText({ ...text, [key]: value });
-  const surface = maybeNumber(text.surface);
+  const surface = keptFrom('temperature', maybeNumber(text.surface));
   const passes = maybeNumber(text.passes);
   const time = text.time.trim() === '' ? undefined : (typedTime(text.time) ?? 'wrong');
   const surfaceWrong = surface === 'wrong' || (surface !== undefined && (surface < -50 || surface > 1200));
@@ -102,7 +102,7 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
       <Field
         label={words.surface}
         kind="number"
-        unit="°C"
+        unit={unitOf('temperature')}
         value={text.surface}
         onChange={set('surface')}
         error={tried && surfaceWrong ? words.surfaceWrong : undefined}

@@ -1,5 +1,5 @@
 import { alarmAt, minuteOf, type TemperatureLog } from '../../engine/heat';
-import { number, w } from '../../words';
+import { measureNumber, w } from '../../words';
 import { Axes } from '../parts/charts/Axes';
 import { straightScale } from '../parts/charts/straightScale';
 import { unitsInRem, useWidth } from '../parts/charts/useWidth';
@@ -25,7 +25,7 @@ export function ReadingChart({ name, log, most }: ReadingChartProps) {
     <div ref={ref} className="chart-drawing">
       <svg
         role="img"
-        aria-label={words.drawn(name, rows.length, number(highest.celsius, 1))}
+        aria-label={words.drawn(name, rows.length, measureNumber('temperature', highest.celsius, 1))}
         viewBox={`0 0 ${width} ${height}`}
         width={`${width / unitsInRem}rem`}
         className="chart-svg"
@@ -51,7 +51,7 @@ function Drawing({ log: { rows }, most, width }: Omit<ReadingChartProps, 'name'>
         xTicks={hours(Math.min(...minutes), Math.max(...minutes), width < 460 ? 60 : 30)}
         yTicks={y.ticks(5)}
         xText={timeText}
-        yText={(value) => words.value(number(value, 0))}
+        yText={(value) => words.value(measureNumber('temperature', value, 0))}
       />
       {most !== undefined &&
         [most, alarmAt(most)].map((limit) => (

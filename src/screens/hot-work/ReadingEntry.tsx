@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { addPlanned } from '../../actions';
 import type { BodyOf, Thing } from '../../engine/record';
-import { number, w } from '../../words';
+import { fromUnit, inUnit, keptFrom, measureNumber, unitOf, w } from '../../words';
 import { Button, Choice, Field, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
 import { say, useDeed, useDesk } from '../shell';
@@ -45,13 +45,13 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
     void run(
       () => addPlanned(desk, 'insertReading', body),
       () => {
-        say(words.written(number(value, 1), spot));
+        say(words.written(measureNumber('temperature', value, 1), spot));
         done?.();
       },
     );
   };
   const time = typedTime(typed.time);
-  const degrees = typedDegrees(typed.degrees);
+  const degrees = keptFrom('temperature', typedDegrees(typed.degrees));
   const degreesWrong = degrees === undefined || degrees < -60 || degrees > 1200;
   const keepTyped = () => {
     setTried(true);
@@ -76,11 +76,11 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
       )}
       <div className="hot-degrees">
         {steps.slice(0, 2).map((step) => (
-          <Step key={step} step={step} name={name} go={() => setCelsius(celsius + step)} />
+          <Step key={step} step={step} name={name} go={() => setCelsius(stepped(celsius, step))} />
         ))}
-        <output className="hot-value">{words.value(number(celsius, 1))}</output>
+        <output className="hot-value">{words.value(measureNumber('temperature', celsius, 1))}</output>
         {steps.slice(2).map((step) => (
-          <Step key={step} step={step} name={name} go={() => setCelsius(celsius + step)} />
+          <Step key={step} step={step} name={name} go={() => setCelsius(stepped(celsius, step))} />
         ))}
       </div>
       <div className="row by-hand">
@@ -88,10 +88,10 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
           kind="main"
           size="big"
           disabled={busy}
-          aria-label={words.writeOf(number(celsius, 1), name)}
+          aria-label={words.writeOf(measureNumber('temperature', celsius, 1), name)}
           onClick={() => keep(celsius, timeIn(desk.now()))}
         >
-          {words.write(number(celsius, 1))}
+          {words.write(measureNumber('temperature', celsius, 1))}
         </Button>
       </div>
       <Fold show={words.late} hide={words.lateShut} whenOpened alsoOnPaper>
@@ -122,7 +122,7 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
             <Field
               label={words.degrees}
               kind="text"
-              unit="°C"
+              unit={unitOf('temperature')}
               value={typed.degrees}
               onChange={(value) => setTyped({ ...typed, degrees: value })}
               maxLength={8}
@@ -140,6 +140,10 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
     </div>
   );
 }
+
+/** One step of the unit shown. */
+const stepped = (celsius: number, step: number): number =>
+  fromUnit('temperature', Number((inUnit('temperature', celsius) + step).toFixed(1)));
 
 /** Where the first reading of a day begins, degrees Celsius: a mild morning. */
 const startAt = 20;

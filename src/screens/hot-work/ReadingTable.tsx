@@ -1,7 +1,7 @@
 import { removePlanned } from '../../actions';
 import type { LoggedReading, TemperatureLog } from '../../engine/heat';
 import type { Thing } from '../../engine/record';
-import { number, w } from '../../words';
+import { measureNumber, w } from '../../words';
 import { Button, CrossIcon } from '../parts';
 import { Fold } from '../parts/Fold';
 import { useDeed, useDesk } from '../shell';
@@ -59,9 +59,13 @@ function Row({ row, reading, mayWrite }: RowProps) {
     <tr>
       <th scope="row">{row.time}</th>
       <td data-head={words.spot}>{row.spot}</td>
-      <td data-head={words.degrees}>{words.value(number(row.celsius, 1))}</td>
-      <td data-head={words.rise}>{row.perMinute === undefined ? '' : words.perMinute(number(row.perMinute, 1))}</td>
-      <td data-head={words.apart}>{row.apart === undefined ? '' : words.kelvin(number(row.apart, 1))}</td>
+      <td data-head={words.degrees}>{words.value(measureNumber('temperature', row.celsius, 1))}</td>
+      <td data-head={words.rise}>
+        {row.perMinute === undefined ? '' : words.perMinute(measureNumber('difference', row.perMinute, 1))}
+      </td>
+      <td data-head={words.apart}>
+        {row.apart === undefined ? '' : words.kelvin(measureNumber('difference', row.apart, 1))}
+      </td>
       <td data-head={words.level}>
         <span className={row.level === 'near' || row.level === 'over' ? 'strong' : undefined}>
           {words.levels[row.level]}

@@ -1,5 +1,5 @@
 import type { BodyOf, SculptureRecord, Thing } from '../../engine/record';
-import { date, type NameOfThing, number, w } from '../../words';
+import { date, measureNumber, type NameOfThing, w } from '../../words';
 
 /** "Cast glass, lens L2 (zone B)". */
 export const insertName = (record: SculptureRecord, { body }: Thing<'insert'>): string => {
@@ -23,9 +23,9 @@ export const limitText = (care: BodyOf<'insertCare'> | undefined): string | unde
   if (!care?.limitBy) return undefined;
   const words = w.hotWork.readings;
   const limits = [
-    care.most !== undefined && words.limitDegrees(number(care.most, 1)),
-    care.mostDifference !== undefined && words.limitDifference(number(care.mostDifference, 1)),
-    care.mostPerMinute !== undefined && words.limitRate(number(care.mostPerMinute, 1)),
+    care.most !== undefined && words.limitDegrees(measureNumber('temperature', care.most, 1)),
+    care.mostDifference !== undefined && words.limitDifference(measureNumber('difference', care.mostDifference, 1)),
+    care.mostPerMinute !== undefined && words.limitRate(measureNumber('difference', care.mostPerMinute, 1)),
   ].filter(Boolean);
   if (limits.length === 0) return undefined;
   return [...limits, words.limitBy(personText(care.limitBy), date(care.limitDate ?? ''))].join(', ');

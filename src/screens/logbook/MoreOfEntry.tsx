@@ -1,7 +1,7 @@
 import { isMoney } from '../../engine/money';
 import type { Thing } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
-import { date, sayReason, w } from '../../words';
+import { date, sayReason, unitOf, w } from '../../words';
 import { Field, PhotosHere } from '../parts';
 import { HoursEntry } from '../parts/HoursEntry';
 import { MoneyField } from '../parts/MoneyField';
@@ -87,7 +87,7 @@ export function MoreOfEntry(props: MoreOfEntryProps) {
           kind="number"
           short
           optional
-          unit="m²"
+          unit={unitOf('area')}
           value={text.takenAway}
           onChange={set('takenAway')}
           maxLength={8}

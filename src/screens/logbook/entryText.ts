@@ -2,7 +2,7 @@ import type { TreatmentFields } from '../../actions';
 import { isMoney, type Money, readMoney } from '../../engine/money';
 import type { BodyOf, Reason } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
-import { moneyTyped, typedNumber } from '../../words';
+import { fieldText, keptFrom, moneyTyped, typedNumber } from '../../words';
 import { type HoursSaid, peopleKept } from '../parts/peopleSaid';
 
 type Body = BodyOf<'treatment'>;
@@ -101,7 +101,7 @@ export const entryTextOf = (body: Body, last: LastProduct | undefined, today: st
   weather: body.weather ?? '',
   cost: body.cost ? moneyTyped(body.cost) : '',
   campaign: body.campaign ?? '',
-  takenAway: typed(body.takenAway),
+  takenAway: fieldText('area', body.takenAway),
   left: body.left ?? '',
   photosBefore: body.photosBefore ?? [],
   photosAfter: body.photosAfter ?? [],
@@ -175,7 +175,7 @@ export const entryFields = (
     weather: given(text.weather),
     cost: cost && isMoney(cost) ? cost : undefined,
     campaign: given(text.campaign),
-    takenAway: typedNumber(text.takenAway),
+    takenAway: keptFrom('area', typedNumber(text.takenAway)),
     left: given(text.left),
     photosBefore: some(text.photosBefore),
     photosAfter: some(text.photosAfter),

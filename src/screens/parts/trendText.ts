@@ -1,10 +1,10 @@
 import { type Followed, type Followup, isFigure } from '../../engine/trend';
-import { date, number, squareMetres, w, whole } from '../../words';
+import { areaNumber, date, number, w, whole } from '../../words';
 
 const words = w.overTime;
 
 const write = (what: Followed, value: number): string =>
-  what === 'index' ? `${number(value)} ${words.unit.index}` : `${squareMetres(value)} ${words.unit.m2}`;
+  what === 'index' ? `${number(value)} ${words.unit.index}` : `${areaNumber(value)} ${words.unit.m2}`;
 
 /** One plain sentence of what a series shows: the word trend only where the engine gave it. */
 export const trendSentence = ({ series, trend }: Pick<Followup, 'series' | 'trend'>): string => {
@@ -13,7 +13,7 @@ export const trendSentence = ({ series, trend }: Pick<Followup, 'series' | 'tren
   if (n === 0) return words.trend.none0(what);
   if (word === 'trend' && slope) {
     const size = [slope.low, slope.high].map(Math.abs).sort((a, b) => a - b) as [number, number];
-    const bare = (value: number): string => (series.what === 'index' ? number(value) : squareMetres(value));
+    const bare = (value: number): string => (series.what === 'index' ? number(value) : areaNumber(value));
     return words.trend.trend(
       what,
       up,
@@ -33,7 +33,7 @@ export const forecastSentence = (
   nextRound: string | null,
 ): string | undefined => {
   if (!next || !nextRound || !isFigure(next)) return undefined;
-  const bare = (value: number): string => (series.what === 'index' ? whole(value) : squareMetres(value));
+  const bare = (value: number): string => (series.what === 'index' ? whole(value) : areaNumber(value));
   const unit = series.what === 'index' ? '' : ` ${words.unit.m2}`;
   return words.forecast(date(nextRound), `${bare(next.value)}${unit}`, `${bare(next.low)} to ${bare(next.high)}`);
 };

@@ -1,5 +1,5 @@
 import type { BodyOf } from '../../engine/record';
-import { number, w } from '../../words';
+import { measureNumber, number, w } from '../../words';
 
 const words = w.photos.viewfinder;
 
@@ -7,8 +7,8 @@ const words = w.photos.viewfinder;
 export function StationFacts({ body }: { readonly body: BodyOf<'station'> }) {
   const said = [
     ...(body.mark ? [words.mark(body.mark)] : []),
-    ...(body.distance ? [words.distance(number(body.distance, 1))] : []),
-    ...(body.height ? [words.height(number(body.height, 1))] : []),
+    ...(body.distance ? [words.distance(measureNumber('length', body.distance, 1))] : []),
+    ...(body.height ? [words.height(measureNumber('length', body.height, 1))] : []),
     ...(body.bearing !== undefined ? [words.bearing(number(body.bearing, 0))] : []),
     ...(body.lens ? [words.lens(number(body.lens, 0))] : []),
     ...(body.format ? [words.format[body.format]] : []),

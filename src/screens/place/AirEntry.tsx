@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { setClimate } from '../../actions';
 import type { BodyOf } from '../../engine/record';
-import { typedNumber, w } from '../../words';
+import { fieldText, fromUnit, typedNumber, w } from '../../words';
 import { Button, Field, Notice, Section } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
 
@@ -25,7 +25,7 @@ interface AirEntryProps {
 export function AirEntry({ climate, onDone }: AirEntryProps) {
   const desk = useDesk();
   const [texts, setTexts] = useState<Readonly<Record<What, string>>>({
-    temperature: climate ? String(climate.temperature) : '',
+    temperature: fieldText('temperature', climate?.temperature),
     humidity: climate ? String(climate.humidity) : '',
     so2: climate ? String(climate.so2) : '',
     chloride: climate ? String(climate.chloride) : '',
@@ -42,7 +42,7 @@ export function AirEntry({ climate, onDone }: AirEntryProps) {
     void run(
       () =>
         setClimate(desk, {
-          temperature: value('temperature'),
+          temperature: fromUnit('temperature', value('temperature')),
           humidity: value('humidity'),
           so2: value('so2'),
           chloride: value('chloride'),

@@ -1,5 +1,5 @@
 import type { BodyOf } from '../../engine/record';
-import { typedNumber } from '../../words';
+import { keptFrom, measureTyped, typedNumber } from '../../words';
 
 type Body = BodyOf<'product'>;
 
@@ -28,6 +28,8 @@ export interface ProductText {
 const numbers = ['left', 'least', 'gramsPerUnit', 'surfaceFrom', 'surfaceTo'] as const;
 const texts = ['solvent', 'additives', 'batch', 'opened', 'expires', 'sheet', 'sheetDate', 'ended', 'note'] as const;
 
+const isDegrees = (field: string): boolean => field === 'surfaceFrom' || field === 'surfaceTo';
+
 /** A new tin, counted today. */
 export const newProduct = (today: string): ProductText => ({
   ...(Object.fromEntries([...numbers, ...texts, 'name', 'unit'].map((field) => [field, ''])) as unknown as ProductText),
@@ -40,7 +42,8 @@ export const productText = (body: Body, today: string): ProductText => ({
   ...(Object.fromEntries(
     [...numbers, ...texts, 'name', 'sort', 'unit', 'counted'].flatMap((field) => {
       const value = body[field];
-      return value === undefined ? [] : [[field, String(value)]];
+      if (value === undefined) return [];
+      return [[field, isDegrees(field) ? measureTyped('temperature', Number(value)) : String(value)]];
     }),
   ) as Partial<ProductText>),
 });
@@ -53,7 +56,8 @@ export const wrongNumbers = (text: ProductText): ReadonlySet<string> =>
 export const productBody = (text: ProductText): Body => {
   const fields: Record<string, unknown> = { name: text.name.trim(), sort: text.sort };
   for (const field of texts) fields[field] = text[field].trim() || undefined;
-  for (const field of numbers) fields[field] = typedNumber(text[field]);
+  for (const field of numbers)
+    fields[field] = isDegrees(field) ? keptFrom('temperature', typedNumber(text[field])) : typedNumber(text[field]);
   fields.unit = text.unit || undefined;
   fields.counted = text.left.trim() === '' ? undefined : text.counted || undefined;
   return fields as Body;

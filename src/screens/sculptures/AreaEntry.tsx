@@ -1,5 +1,5 @@
 import { type Solid, solids, typedErrors } from '../../engine/condition';
-import { w, whole } from '../../words';
+import { unitOf, w, whole } from '../../words';
 import { AddIcon, Button, Choice, Field, FigureText } from '../parts';
 import { Select } from '../parts/Select';
 import { type AreaDraft, areaFrom, newPart, type PartDraft, sizesOf } from './areaDraft';
@@ -38,7 +38,7 @@ export function AreaEntry({ draft, onChange, tried }: AreaEntryProps) {
           <Field
             label={words.areaTyped}
             kind="number"
-            unit="m²"
+            unit={unitOf('area')}
             short
             value={draft.typed}
             onChange={(typed) => onChange({ ...draft, typed })}
@@ -114,7 +114,7 @@ function Part({ part, title, onChange, onRemove }: PartProps) {
           key={asked}
           label={asked}
           kind="number"
-          unit="m"
+          unit={unitOf('length')}
           value={part.sizes[i] ?? ''}
           onChange={(size) => onChange({ ...part, sizes: part.sizes.map((s, at) => (at === i ? size : s)) })}
         />

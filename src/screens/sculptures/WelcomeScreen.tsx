@@ -3,6 +3,7 @@ import { useLocation } from 'wouter';
 import { lastFiles, openDemo } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Notice, OnIcon, Page } from '../parts';
+import { TongueLinks } from '../parts/TongueChoice';
 import { LastFiles, pathTo, useCollections, useDesk } from '../shell';
 import { DeviceNotes } from './DeviceNotes';
 import { asksForHomeScreen } from './homeScreen';
@@ -45,6 +46,7 @@ export function WelcomeScreen() {
         </ul>
         <WalkPicture />
       </div>
+      <TongueLinks />
       {problem && <Notice kind="problem" title={problem} />}
       {files.length > 0 && (
         <Notice kind="caution" title={words.hadFiles}>

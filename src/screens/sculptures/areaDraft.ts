@@ -1,6 +1,6 @@
 import { areaOf, type Solid, solids, typedArea, typedErrors } from '../../engine/condition';
 import type { BodyOf } from '../../engine/record';
-import { number, typedNumber } from '../../words';
+import { fromUnit, measureTyped, type Quantity, typedNumber } from '../../words';
 
 type Area = BodyOf<'zone'>['versions'][number]['area'];
 
@@ -42,12 +42,12 @@ const sureFrom = ({ m2, low }: Area): string => {
 /** What is kept, to be edited. An area from an outline comes as a typed one. */
 export const draftFrom = (area: Area | undefined): AreaDraft => {
   if (!area) return usual;
-  const typed = { typed: number(area.m2, 4).replaceAll(',', ''), sure: sureFrom(area) };
+  const typed = { typed: measureTyped('area', area.m2), sure: sureFrom(area) };
   if (area.method === 'typed' || area.method === 'outline' || !area.parts) return { ...usual, ...typed };
   const parts = area.parts.map(({ solid, sizes, share }, key) => ({
     key,
     solid,
-    sizes: sizes.map((size) => String(size)),
+    sizes: sizes.map((size) => measureTyped('length', size)),
     share: String(Math.round(share * 1000) / 10),
   }));
   return { ...usual, ...typed, method: area.method, parts };
@@ -58,16 +58,22 @@ const positive = (text: string): number | undefined => {
   return said !== undefined && said > 0 ? said : undefined;
 };
 
+/** As the record holds it, from the unit it is typed in. */
+const positiveIn = (quantity: Quantity, text: string): number | undefined => {
+  const said = positive(text);
+  return said === undefined ? undefined : fromUnit(quantity, said);
+};
+
 /** The area as the draft says it, or undefined while something is missing. */
 export const areaFrom = ({ method, typed, sure, parts }: AreaDraft): Area | undefined => {
   if (method === 'typed') {
-    const m2 = positive(typed);
+    const m2 = positiveIn('area', typed);
     const error = typedErrors.find(({ id }) => id === sure)?.error;
     return m2 === undefined || error === undefined ? undefined : typedArea(m2, error);
   }
   if (parts.length === 0) return undefined;
   const read = parts.flatMap((part) => {
-    const sizes = part.sizes.map(positive);
+    const sizes = part.sizes.map((size) => positiveIn('length', size));
     const share = positive(part.share);
     const whole = sizes.every((size) => size !== undefined) && share !== undefined && share <= 100;
     return whole ? [{ solid: part.solid, sizes: sizes as number[], share: share / 100 }] : [];

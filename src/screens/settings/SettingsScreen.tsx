@@ -5,6 +5,7 @@ import { Demo } from './Demo';
 import { ErasedSoFar } from './ErasedSoFar';
 import { HoldAndSee } from './HoldAndSee';
 import { KnownEyes } from './KnownEyes';
+import { Language } from './Language';
 import { NameOfCollection } from './NameOfCollection';
 import { Safety } from './Safety';
 import { WhoIsAtWork } from './WhoIsAtWork';
@@ -16,6 +17,7 @@ export function SettingsScreen() {
       <WhoIsAtWork />
       <KnownEyes />
       <HoldAndSee />
+      <Language />
       <Safety />
       <NameOfCollection />
       <ErasedSoFar />

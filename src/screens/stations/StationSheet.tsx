@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { addStation, editStation, removeStation, thingsOf } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { w } from '../../words';
+import { unitOf, w } from '../../words';
 import { Choice, Field, LinkButton, Notice, Sheet, SheetActs } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { StandHere } from './StandHere';
@@ -46,7 +46,7 @@ export function StationSheet({ sculpture, station, onClose }: StationSheetProps)
     <K extends keyof StationDraft>(key: K) =>
     (value: StationDraft[K]) =>
       setDraft({ ...draft, [key]: value });
-  const measure = (key: 'bearing' | 'distance' | 'height' | 'lens', unit: string, hint?: string) => (
+  const asked = (key: 'bearing' | 'distance' | 'height' | 'lens', unit: string, hint?: string) => (
     <Field
       label={words[key]}
       kind="number"
@@ -110,10 +110,10 @@ export function StationSheet({ sculpture, station, onClose }: StationSheetProps)
         optional
       />
       <div className="fields">
-        {measure('distance', 'm')}
-        {measure('height', 'm')}
-        {measure('bearing', '°', words.bearingHint)}
-        {measure('lens', 'mm', words.lensHint)}
+        {asked('distance', unitOf('length'))}
+        {asked('height', unitOf('length'))}
+        {asked('bearing', '°', words.bearingHint)}
+        {asked('lens', 'mm', words.lensHint)}
       </div>
       <Choice
         label={words.format}

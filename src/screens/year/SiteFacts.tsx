@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { keepPhoto, type YearAround } from '../../actions';
 import type { OrderOfVisits } from '../../engine/year';
-import { number, sayReason, typedNumber, w } from '../../words';
+import { fromUnit, measureNumber, sayReason, typedNumber, unitOf, w } from '../../words';
 import { Button, CameraIcon, Field, FileButton, Notice, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { workName } from '../parts/thingNames';
@@ -28,7 +28,8 @@ export function SiteFacts({ around, walk, chosen, what, placed }: SiteFactsProps
   const { site, works } = around;
   const [wide, setWide] = useState(site?.body.metresWide ? String(site.body.metresWide) : '');
   const [tried, setTried] = useState(false);
-  const metres = typedNumber(wide);
+  const typed = typedNumber(wide);
+  const metres = typed === undefined ? undefined : fromUnit('length', typed);
   const right = metres !== undefined && metres > 0 && metres <= widest;
   const kept = site?.body.metresWide;
   const names = new Map(works.map(({ sculpture }) => [sculpture.thing, workName(sculpture)]));
@@ -93,7 +94,7 @@ export function SiteFacts({ around, walk, chosen, what, placed }: SiteFactsProps
                 <li key={work}>{names.get(work) ?? work}</li>
               ))}
             </ol>
-            {kept && <p className="strong">{words.walkMetres(number(Math.round(walk.length * kept)))}</p>}
+            {kept && <p className="strong">{words.walkMetres(measureNumber('length', walk.length * kept, 0))}</p>}
             <Reasons reasons={walk.reasons} />
           </>
         )}
@@ -103,7 +104,7 @@ export function SiteFacts({ around, walk, chosen, what, placed }: SiteFactsProps
               label={words.wide}
               hint={words.wideHint}
               kind="number"
-              unit="m"
+              unit={unitOf('length')}
               value={wide}
               onChange={setWide}
               error={tried && !right ? words.wideWrong : undefined}

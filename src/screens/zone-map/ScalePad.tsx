@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { keepScaleDrawn, type MapDraft } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { typedNumber, w } from '../../words';
+import { fromUnit, typedNumber, unitOf, w } from '../../words';
 import { Button, Field, Notice, UndoIcon } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
 import type { ChangeDraft } from './DraftPad';
@@ -24,7 +24,8 @@ export function ScalePad({ draft, elevation, onChange, onLeave }: ScalePadProps)
   const { run, refused } = useDeed();
   const { ends } = draft;
   const keep = () => {
-    const metres = typedNumber(length);
+    const typed = typedNumber(length);
+    const metres = typed === undefined ? undefined : fromUnit('length', typed);
     setWrong(metres === undefined);
     if (metres !== undefined)
       void run(
@@ -41,7 +42,7 @@ export function ScalePad({ draft, elevation, onChange, onLeave }: ScalePadProps)
         <Field
           label={words.scaleLength}
           kind="number"
-          unit="m"
+          unit={unitOf('length')}
           short
           value={length}
           onChange={setLength}

@@ -1,5 +1,5 @@
 import { type MapDraft, type SideOnMap, setElevationScale, setElevationStation, type ZoneMap } from '../../actions';
-import { number, w } from '../../words';
+import { measureNumber, w } from '../../words';
 import { Button, LinkButton, Notice, Section } from '../parts';
 import { Select } from '../parts/Select';
 import { pathTo, say, useDeed, useDesk } from '../shell';
@@ -26,7 +26,7 @@ export function SidePad({ side, map, onBegin }: SidePadProps) {
         <li>
           <span className="grow">
             <span className="strong">{words.scale}</span>{' '}
-            {scale ? words.scaleIs(number(scale.metres, 3)) : words.scaleNone}
+            {scale ? words.scaleIs(measureNumber('length', scale.metres, 3)) : words.scaleNone}
           </span>
           {scale && (
             <Button

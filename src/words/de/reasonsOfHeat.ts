@@ -21,26 +21,26 @@ export const reasonsOfHeat: Same<typeof english> = {
   'heat: carries on along metal': () =>
     'Von dort geht die Wärme weiter, solange das Metall heiß ist, auch wenn die Flamme aus ist, und heißes Gas reicht weiter, als Metall sie leitet.',
   'heat: practice limit leads': (s) =>
-    `Glashersteller erlauben ${s.number('limit')} K zwischen zwei Seiten, bei unbeschädigtem Flachglas. Weniger, wenn der zuständige Restaurator weniger sagt.`,
+    `Glashersteller erlauben ${s.measure('limit', 'difference')} zwischen zwei Seiten, bei unbeschädigtem Flachglas. Weniger, wenn der zuständige Restaurator weniger sagt.`,
   'heat: strength says more': (s) =>
-    `Aus Festigkeit und Dehnung solchen Glases ergibt die Theorie ${s.number('low')} bis ${s.number('high')} K; eine verwitterte Kante nur etwa ${s.number('weathered')} K. Es gilt die Grenze der Praxis, nicht die Theorie.`,
+    `Aus Festigkeit und Dehnung solchen Glases ergibt die Theorie ${s.number('low')} bis ${s.measure('high', 'difference')}; eine verwitterte Kante nur etwa ${s.measure('weathered', 'difference')}. Es gilt die Grenze der Praxis, nicht die Theorie.`,
   'heat: glass not known': (s) =>
     `Glas dieser Art (${s.text('kind')}): niemand kann von hier aus sagen, welche Wärme es verträgt. Bauen Sie es vor der Wärme aus. Lässt es sich nicht ausbauen, nennt ein Glasrestaurator die Grenze und den Weg.`,
   'heat: figure not possible': (s) => `Geben Sie ${figures[s.text('what')] ?? s.text('what')} als Zahl über null an.`,
 
   'heat: no reading': () => 'Es wurde nicht gemessen: welche Wärme diese Einlage hatte, weiß niemand.',
   'heat: over the limit': (s) =>
-    `Um ${s.text('time')} waren es ${s.number('celsius', 1)} °C, an oder über der Grenze von ${s.number('limit', 1)} °C. Nehmen Sie die Wärme weg und rufen Sie an, wer die Grenze gesetzt hat.`,
+    `Um ${s.text('time')} waren es ${s.measure('celsius', 'temperature', 1)}, an oder über der Grenze von ${s.measure('limit', 'temperature', 1)}. Nehmen Sie die Wärme weg und rufen Sie an, wer die Grenze gesetzt hat.`,
   'heat: near the limit': (s) =>
-    `Um ${s.text('time')} waren es ${s.number('celsius', 1)} °C, nahe der Grenze von ${s.number('limit', 1)} °C. Nehmen Sie die Wärme jetzt weg.`,
+    `Um ${s.text('time')} waren es ${s.measure('celsius', 'temperature', 1)}, nahe der Grenze von ${s.measure('limit', 'temperature', 1)}. Nehmen Sie die Wärme jetzt weg.`,
   'heat: sides apart': (s) =>
-    `Um ${s.text('time')} lagen zwei Seiten ${s.number('kelvin', 1)} K auseinander, an oder über der Grenze von ${s.number('limit', 1)} K. Nehmen Sie die Wärme weg, kühlen Sie nicht.`,
+    `Um ${s.text('time')} lagen zwei Seiten ${s.measure('kelvin', 'difference', 1)} auseinander, an oder über der Grenze von ${s.measure('limit', 'difference', 1)}. Nehmen Sie die Wärme weg, kühlen Sie nicht.`,
   'heat: sides near apart': (s) =>
-    `Um ${s.text('time')} lagen zwei Seiten ${s.number('kelvin', 1)} K auseinander, nahe der Grenze von ${s.number('limit', 1)} K. Nehmen Sie die Wärme jetzt weg.`,
+    `Um ${s.text('time')} lagen zwei Seiten ${s.measure('kelvin', 'difference', 1)} auseinander, nahe der Grenze von ${s.measure('limit', 'difference', 1)}. Nehmen Sie die Wärme jetzt weg.`,
   'heat: rises fast': (s) =>
-    `Um ${s.text('time')} stieg sie um ${s.number('perMinute', 1)} K je Minute; die Grenze ist ${s.number('limit', 1)}.`,
+    `Um ${s.text('time')} stieg sie um ${s.measure('perMinute', 'difference', 1)} je Minute; die Grenze ist ${s.number('limit', 1)}.`,
   'heat: gap in the log': (s) =>
-    `Von ${s.text('since')} bis ${s.text('until')}, ${s.times('minutes', ...minutes)}, ist über „${s.text('spot')}“ nichts bekannt. Beim schnellsten Anstieg des Tages können es ${s.number('could')} °C gewesen sein.`,
+    `Von ${s.text('since')} bis ${s.text('until')}, ${s.times('minutes', ...minutes)}, ist über „${s.text('spot')}“ nichts bekannt. Beim schnellsten Anstieg des Tages können es ${s.measure('could', 'temperature')} gewesen sein.`,
   'heat: one side only': () =>
     'Nur eine Seite wurde gemessen: wie weit die Seiten auseinander lagen, ist nicht bekannt, obwohl eine Grenze dafür gesetzt ist.',
   'heat: two values at once': (s) =>
@@ -59,7 +59,7 @@ export const reasonsOfHeat: Same<typeof english> = {
   'heat: nobody authorised': () => 'Niemand ist genannt, der die Arbeit erlaubt hat.',
   'heat: no watcher': () => 'Keine Brandwache ist genannt.',
   'heat: clear zone short': (s) =>
-    `Der Freibereich misst ${s.number('metres', 1)} m; veröffentlichte Regeln verlangen ${s.number('rule', 1)} m oder Abschirmung. Fragen Sie die Brandschutzbehörde.`,
+    `Der Freibereich misst ${s.measure('metres', 'length', 1)}; veröffentlichte Regeln verlangen ${s.measure('rule', 'length', 1)} oder Abschirmung. Fragen Sie die Brandschutzbehörde.`,
   'heat: watch short': (s) =>
     `Eine Wache von ${s.times('minutes', ...minutes)} ist kürzer als die ${s.number('rule')}, die veröffentlichte Regeln mindestens verlangen. Fragen Sie Brandschutzbehörde und Versicherer.`,
   'heat: checks open': (s) => `${s.times('count', 'Prüfpunkt ist', 'Prüfpunkte sind')} noch offen.`,

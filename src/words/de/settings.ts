@@ -4,6 +4,15 @@ import type { Same } from '../tongue';
 export const settings: Same<typeof english> = {
   title: 'Einstellungen',
   lead: 'Nur auf diesem Gerät gespeichert; nichts hiervon geht mit einer Datei hinaus.',
+  language: 'Sprache und Einheiten',
+  tongue: 'Sprache und Schreibweise von Tagen und Zahlen',
+  notRead:
+    'Das Deutsche hat noch niemand gegengelesen, der es als Muttersprache spricht und die Pflege von Metallen kennt. Sagen Sie uns, was falsch klingt.',
+  units: 'Einheiten',
+  unitsHint:
+    'Was gezeigt und eingegeben wird. Die Aufzeichnung hält Meter und Grad Celsius, Tablets mit verschiedenen Einheiten teilen also eine Bestandsaufnahme. Preise und Mengen für Ausschreibungen bleiben je Quadratmeter, ebenso Karten, Objektive und Korrosionsraten nach ihren Normen.',
+  unitNames: { metric: 'Metrisch', us: 'Vereinigte Staaten' },
+  unitDetails: { metric: 'm², m, cm, mm, °C', us: 'ft², ft, in, °F' },
   hold: 'Wie Sie das Gerät halten und sehen',
   theme: 'Licht',
   themes: { light: 'Innen', sun: 'In der Sonne' },

@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the sheet on how a work is reached. */
@@ -36,9 +37,11 @@ export const accessSheet = spoken('accessSheet', 'accessSheet', {
   zones: 'Zones by how they are reached',
   workedOut: 'Worked out',
   reach: 'Lift a person by',
-  reachWhat: (n: string) => `Top of the work less ${n} m that is reached standing. Common practice, no source.`,
+  reachWhat: (n: string) =>
+    `Top of the work less ${n}\u00a0${unitOf('length')} that is reached standing. Common practice, no source.`,
   ladder: 'A ladder leaning at that height',
-  ladderIs: (length: string, foot: string) => `${length} m of it in use, foot ${foot} m out`,
+  ladderIs: (length: string, foot: string) =>
+    `${length}\u00a0${unitOf('length')} of it in use, foot ${foot}\u00a0${unitOf('length')} out`,
   ladderWhat: (degrees: string) => `A quarter of the working length, ${degrees}°. 29 CFR 1926.1053(b)(5)(i).`,
   daysWith: 'Days with time lost to weather',
   daysWithWhat: (percent: string) => `${percent} more, our own choice.`,
@@ -47,6 +50,6 @@ export const accessSheet = spoken('accessSheet', 'accessSheet', {
   rulesShut: 'Hide the rules',
   share: 'a quarter',
   times: (n: string) => `${n} times`,
-  metres: (n: string) => `${n} m`,
+  metres: (n: string) => `${n}\u00a0${unitOf('length')}`,
   daysOf: (n: string) => (n === '1' ? '1 day' : `${n} days`),
 });

@@ -1,3 +1,4 @@
+import { measure, unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the wash and wax day, of what may be done to a work, of a season and of metal taken away. */
@@ -32,19 +33,18 @@ export const careDay = spoken('careDay', 'careDay', {
   says: { go: 'Go', wait: 'Wait', 'not today': 'Not today' },
   point: { dew: 'Dew point', frost: 'Frost point' },
   margin: 'Over it',
-  marginRange: (low: string, high: string) => `${low} to ${high} K, as hand instruments err`,
-  celsius: (n: string) => `${n}\u00a0°C`,
+  marginRange: (low: string, high: string) => `${low} to ${high}\u00a0${unitOf('difference')}, as hand instruments err`,
+  celsius: (n: string) => `${n}\u00a0${unitOf('temperature')}`,
   kelvin: (n: string) => `${n}\u00a0K`,
   percent: (n: string) => `${n}\u00a0%`,
   readFirst: 'Read air, humidity and surface: the answer comes here.',
   limits: 'Where these limits come from',
   limitsHide: 'Hide where they come from',
   limitOf: (name: string, value: string, unit: string) => `${name}: ${value}\u00a0${unit}`,
-  limitUnits: { K: 'K', '%': '%', h: 'h', degC: '°C', 'hour of the day': 'o’clock' },
+  limitUnits: { K: unitOf('difference'), '%': '%', h: 'h', degC: unitOf('temperature'), 'hour of the day': 'o’clock' },
   limitMemory: 'From memory.',
   dewPoint: 'Dew point',
-  dewPointFrom:
-    'Magnus form of Alduchov and Eskridge 1996; below 0 °C over ice, from memory. Four other formulas agree to 0.04 K above 0 °C.',
+  dewPointFrom: `Magnus form of Alduchov and Eskridge 1996; below ${measure('temperature', 0)} over ice, from memory. Four other formulas agree to ${measure('difference', 0.04, 2)} above ${measure('temperature', 0)}.`,
   keep: 'Keep this reading',
   kept: (said: string) => `Reading kept: ${said}.`,
   goOn: 'Go on all the same',
@@ -149,7 +149,7 @@ export const careDay = spoken('careDay', 'careDay', {
     how: 'How',
     where: 'Where',
     who: 'Who',
-    m2: 'Square metres',
+    m2: `Area, ${unitOf('area')}`,
     coatingOnly: 'Coating only, not counted',
     logbook: 'Logbook',
   },

@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the decision journal. Numbers and dates come in already written by the formatter. */
@@ -53,8 +54,10 @@ export const decisions = spoken('decisions', 'decisions', {
     'hold under': (zone: string, level: string, times: string) =>
       `Wax holds under ${level} months on ${zone}${seasons(times)}`,
     'green share over': (zone: string, level: string) => `Green not at rest covers over ${level} % of ${zone}`,
-    'green over': (zone: string, level: string) => `Green not at rest is over ${level} m² on ${zone}`,
-    'bare over': (zone: string, level: string) => `Bare metal not at rest is over ${level} m² on ${zone}`,
+    'green over': (zone: string, level: string) =>
+      `Green not at rest is over ${level}\u00a0${unitOf('area')} on ${zone}`,
+    'bare over': (zone: string, level: string) =>
+      `Bare metal not at rest is over ${level}\u00a0${unitOf('area')} on ${zone}`,
     'index under': (zone: string, level: string) => `The condition index falls under ${level} on ${zone}`,
     'surely worse': (zone: string) => `The green is surely worse on ${zone}`,
     'stop word': (zone: string) => `Something to ask the conservator about at once is seen on ${zone}`,

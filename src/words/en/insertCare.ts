@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of inserts near heat, and of the sums for the talk with those who know. */
@@ -71,7 +72,7 @@ export const insertCare = spoken('insertCare', 'insertCare', {
     glassNone: 'No number',
     seconds: (low: string, high: string) => `${low} to ${high} s`,
     inMinutes: (low: string, high: string) => `${low} to ${high} min`,
-    centimetres: (low: string, high: string) => `${low} to ${high} cm`,
-    kelvin: (n: string) => `${n} K`,
+    centimetres: (low: string, high: string) => `${low} to ${high}\u00a0${unitOf('centimetres')}`,
+    kelvin: (n: string) => `${n}\u00a0${unitOf('difference')}`,
   },
 });

@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the log of colour layers. */
@@ -43,5 +44,5 @@ export const layers = spoken('layers', 'layers', {
   remove: 'Take the layer away',
   removed: 'The layer is taken away. Undo brings it back.',
   takenOver: (letter: string) => `as zone ${letter}`,
-  degrees: (n: string) => `${n} °C`,
+  degrees: (n: string) => `${n}\u00a0${unitOf('temperature')}`,
 });

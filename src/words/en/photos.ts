@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the screens of photos. */
@@ -118,8 +119,8 @@ export const photos = spoken('photos', 'photos', {
     level: 'Level',
     leansLeft: (degrees: string) => `Leans ${degrees}° to the left`,
     leansRight: (degrees: string) => `Leans ${degrees}° to the right`,
-    distance: (metres: string) => `${metres} m from the work`,
-    height: (metres: string) => `lens ${metres} m above the ground`,
+    distance: (metres: string) => `${metres}\u00a0${unitOf('length')} from the work`,
+    height: (metres: string) => `lens ${metres}\u00a0${unitOf('length')} above the ground`,
     bearing: (degrees: string) => `looking to ${degrees}°`,
     lens: (mm: string) => `as ${mm} mm on a small-picture camera`,
     mark: (mark: string) => `stand at: ${mark}`,

@@ -1,3 +1,4 @@
+import { measure, measureNumber, unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the screen Place: how corrosive the air is. */
@@ -21,9 +22,9 @@ export const place = spoken('place', 'place', {
   humidity: 'Relative humidity',
   so2: 'Deposition of sulfur dioxide',
   chloride: 'Deposition of chloride (salt)',
-  units: { temperature: '°C', humidity: '%', so2: 'mg/(m²·day)', chloride: 'mg/(m²·day)' },
+  units: { temperature: unitOf('temperature'), humidity: '%', so2: 'mg/(m²·day)', chloride: 'mg/(m²·day)' },
   hints: {
-    temperature: 'Yearly mean, -17.1 to 28.7 °C where the function was derived.',
+    temperature: `Yearly mean, ${measureNumber('temperature', -17.1)} to ${measure('temperature', 28.7)} where the function was derived.`,
     humidity: 'Yearly mean, 34 to 93 % where the function was derived.',
     so2: 'From the air in µg/m³: about 0.8 times that (from memory). Clean country air is under 4, towns 4 to 24. Derived for 0.7 to 150.4.',
     chloride: 'Inland under 3, near the sea 3 to 60, on the shore 60 to 300 and more. Derived for 0.4 to 760.5.',

@@ -1,3 +1,4 @@
+import { measure, measureNumber, unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the store: what is there, what it takes, what to order. */
@@ -48,9 +49,9 @@ export const products = spoken('products', 'products', {
   countedHint: 'What the logbook says was used after this day is taken off.',
   least: 'Order when down to',
   gramsPerUnit: 'Grams in one',
-  surfaceFrom: 'Surface from, °C',
-  surfaceTo: 'Surface to, °C',
-  rangeHint: 'What its sheet asks. Left empty: 10 to 35 °C.',
+  surfaceFrom: `Surface from,\u00a0${unitOf('temperature')}`,
+  surfaceTo: `Surface to,\u00a0${unitOf('temperature')}`,
+  rangeHint: `What its sheet asks. Left empty: ${measureNumber('temperature', 10)} to ${measure('temperature', 35)}.`,
   sheetAt: 'Safety sheet kept at',
   sheetHint: 'A shelf, a folder, an address in words.',
   sheetDate: 'Date of the sheet',

@@ -13,7 +13,7 @@ export const reasonsOfCare = spoken('reasonsOfCare', 'reasonsOfCare', {
   'care: days out of order': (s) => `${s.day('last')} lies before ${s.day('first')}. Put the days in order.`,
   'care: first day missing': () => 'The last day is known, the first is not. Give the first as a day.',
   'care: range upside down': (s) =>
-    `${s.number('from', 1)} °C is not below ${s.number('to', 1)} °C. Put the lower one first.`,
+    `${s.measure('from', 'temperature', 1)} is not below ${s.measure('to', 'temperature', 1)}. Put the lower one first.`,
   'care: product without a name': () => 'Give its name, as on the label.',
   'care: unit missing': () => 'Say what is counted: grams, litres, tins.',
   'care: counted after today': (s) => `${s.day('day')} is still to come. Give the day it was counted.`,

@@ -22,26 +22,26 @@ export const reasonsOfHeat = spoken('reasonsOfHeat', 'reasonsOfHeat', {
   'heat: carries on along metal': () =>
     'Heat goes on from there for as long as the metal is hot, also after the flame is out, and hot gas goes further than metal carries it.',
   'heat: practice limit leads': (s) =>
-    `Glass makers allow ${s.number('limit')} K between two of its sides, of whole flat glass. Less if its conservator says less.`,
+    `Glass makers allow ${s.measure('limit', 'difference')} between two of its sides, of whole flat glass. Less if its conservator says less.`,
   'heat: strength says more': (s) =>
-    `From strength and stretch of such glass, theory gives ${s.number('low')} to ${s.number('high')} K; a weathered edge only about ${s.number('weathered')} K. The limit of practice counts, not theory.`,
+    `From strength and stretch of such glass, theory gives ${s.number('low')} to ${s.measure('high', 'difference')}; a weathered edge only about ${s.measure('weathered', 'difference')}. The limit of practice counts, not theory.`,
   'heat: glass not known': (s) =>
     `Glass that is ${s.text('kind').toLowerCase()}: nobody can say from here what heat it bears. Take it out before the heat. If it cannot come out, a conservator of glass says the limit and the way.`,
   'heat: figure not possible': (s) => `Give ${figures[s.text('what')] ?? s.text('what')} as a number above nought.`,
 
   'heat: no reading': () => 'No reading was taken: what heat this insert had nobody knows.',
   'heat: over the limit': (s) =>
-    `At ${s.text('time')} it was ${s.number('celsius', 1)} °C, at or over its limit of ${s.number('limit', 1)} °C. Take the heat away and call whoever set the limit.`,
+    `At ${s.text('time')} it was ${s.measure('celsius', 'temperature', 1)}, at or over its limit of ${s.measure('limit', 'temperature', 1)}. Take the heat away and call whoever set the limit.`,
   'heat: near the limit': (s) =>
-    `At ${s.text('time')} it was ${s.number('celsius', 1)} °C, near its limit of ${s.number('limit', 1)} °C. Take the heat away now.`,
+    `At ${s.text('time')} it was ${s.measure('celsius', 'temperature', 1)}, near its limit of ${s.measure('limit', 'temperature', 1)}. Take the heat away now.`,
   'heat: sides apart': (s) =>
-    `At ${s.text('time')} two of its sides were ${s.number('kelvin', 1)} K apart, at or over the limit of ${s.number('limit', 1)} K. Take the heat away, do not cool it.`,
+    `At ${s.text('time')} two of its sides were ${s.measure('kelvin', 'difference', 1)} apart, at or over the limit of ${s.measure('limit', 'difference', 1)}. Take the heat away, do not cool it.`,
   'heat: sides near apart': (s) =>
-    `At ${s.text('time')} two of its sides were ${s.number('kelvin', 1)} K apart, near the limit of ${s.number('limit', 1)} K. Take the heat away now.`,
+    `At ${s.text('time')} two of its sides were ${s.measure('kelvin', 'difference', 1)} apart, near the limit of ${s.measure('limit', 'difference', 1)}. Take the heat away now.`,
   'heat: rises fast': (s) =>
-    `At ${s.text('time')} it rose by ${s.number('perMinute', 1)} K a minute; the limit is ${s.number('limit', 1)}.`,
+    `At ${s.text('time')} it rose by ${s.measure('perMinute', 'difference', 1)} a minute; the limit is ${s.number('limit', 1)}.`,
   'heat: gap in the log': (s) =>
-    `Nothing is known of “${s.text('spot')}” from ${s.text('since')} to ${s.text('until')}, ${s.times('minutes', ...minutes)}. At the fastest rise of the day it could have come to ${s.number('could')} °C.`,
+    `Nothing is known of “${s.text('spot')}” from ${s.text('since')} to ${s.text('until')}, ${s.times('minutes', ...minutes)}. At the fastest rise of the day it could have come to ${s.measure('could', 'temperature')}.`,
   'heat: one side only': () =>
     'Only one side was measured: how far its sides were apart is not known, though a limit is set for it.',
   'heat: two values at once': (s) =>
@@ -58,7 +58,7 @@ export const reasonsOfHeat = spoken('reasonsOfHeat', 'reasonsOfHeat', {
   'heat: nobody authorised': () => 'Nobody is named who authorised the work.',
   'heat: no watcher': () => 'No fire watcher is named.',
   'heat: clear zone short': (s) =>
-    `The clear zone is ${s.number('metres', 1)} m; published rules ask for ${s.number('rule', 1)} m, or shields. Ask the fire authority.`,
+    `The clear zone is ${s.measure('metres', 'length', 1)}; published rules ask for ${s.measure('rule', 'length', 1)}, or shields. Ask the fire authority.`,
   'heat: watch short': (s) =>
     `A watch of ${s.times('minutes', ...minutes)} is shorter than the ${s.number('rule')} that published rules ask for at least. Ask the fire authority and the insurer.`,
   'heat: checks open': (s) => `${s.times('count', 'check is', 'checks are')} still open.`,

@@ -1,6 +1,15 @@
 import type { Reason } from '../../engine/record';
 import { beadings, coverageMethods, kindOf, reasonsNotLooked, substrates, treatmentOf } from '../../engine/trade';
-import { date, inQuotes, area as inSquareMetres, list, number, share } from '../format';
+import {
+  date,
+  inQuotes,
+  area as inSquareMetres,
+  measure as inUnits,
+  list,
+  number,
+  type Quantity,
+  share,
+} from '../format';
 import { spoken } from '../tongue';
 
 /** The parameters of a reason, as a sentence asks for them. Each key a sentence asks for is one its code has; a test checks that. */
@@ -13,6 +22,8 @@ export interface Params {
   percent(key: string): string;
   /** Square metres. */
   area(key: string): string;
+  /** In the unit of the device, with the unit. */
+  measure(key: string, quantity: Quantity, digits?: number): string;
   /** A day, or a date as vague as it was entered. */
   day(key: string): string;
   /** A kind of finding, in quotation marks. */
@@ -92,6 +103,7 @@ export const paramsOf = (reason: Reason, nameOf: NameOfThing = () => undefined):
     number: (key, digits = 0) => number(Number(given(key)), digits),
     times: (key, one, many) => `${number(Number(given(key)), 0)} ${Number(given(key)) === 1 ? one : many}`,
     percent: (key) => share(Number(given(key))),
+    measure: (key, quantity, digits = 0) => inUnits(quantity, Number(given(key)), digits),
     area: (key) => inSquareMetres(Number(given(key))),
     day: (key) => date(text(key)),
     kind: (key) => quoted(text(key)),

@@ -4,6 +4,14 @@ import { spoken } from '../tongue';
 export const settings = spoken('settings', 'settings', {
   title: 'Settings',
   lead: 'Kept on this device only; nothing here travels in a file.',
+  language: 'Language and units',
+  tongue: 'Language, and how days and numbers are written',
+  notRead: 'The German was not yet read by a native speaker who knows the care of metals. Tell us what reads wrong.',
+  units: 'Units',
+  unitsHint:
+    'What is shown and typed. The record holds metres and degrees Celsius, so tablets with different units share one survey. Prices and quantities that contractors are asked for stay by the square metre; so do cards, lenses and rates of corrosion by their standards.',
+  unitNames: { metric: 'Metric', us: 'United States' },
+  unitDetails: { metric: 'm², m, cm, mm, °C', us: 'ft², ft, in, °F' },
   hold: 'How you hold and see it',
   theme: 'Light',
   themes: { light: 'Indoors', sun: 'In the sun' },

@@ -1,4 +1,4 @@
-import { list } from '../format';
+import { list, unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Minutes as a person plans them: to five minutes, to half hours from three hours on. */
@@ -138,7 +138,7 @@ export const year = spoken('year', 'year', {
     power: (what: string) => `Power: ${what}`,
     closed: (what: string) => `Closed: ${what}`,
     hot: (work: string, metres: string) =>
-      `Hot work at ${work} that day: stay out of the ${metres} m kept clear, no wax, no solvent. Its day card rules.`,
+      `Hot work at ${work} that day: stay out of the ${metres}\u00a0${unitOf('length')} kept clear, no wax, no solvent. Its day card rules.`,
     forbidden: 'Never',
     forbiddenHere: (work: string, what: readonly string[]) => `${work}: ${what.join('; ')}`,
     stop: 'Stop and call when',
@@ -175,7 +175,8 @@ export const year = spoken('year', 'year', {
     wideWrong: 'Give metres, over 0 and up to 100 000.',
     wideSave: 'Keep the width',
     walk: 'The walk',
-    walkMetres: (metres: string) => `About ${metres} m, in a straight line from one to the next.`,
+    walkMetres: (metres: string) =>
+      `About ${metres}\u00a0${unitOf('length')}, in a straight line from one to the next.`,
     walkNone: 'Place two works, and the walk between them is shown.',
     legend: 'The line is the shortest walk; the numbers are its order.',
     saved: 'Kept.',

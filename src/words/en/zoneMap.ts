@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the zone map and of drawing on it. Numbers and dates come in already written by the formatter. */
@@ -170,7 +171,7 @@ export const zoneMap = spoken('zoneMap', 'zoneMap', {
 
     scale: 'Scale',
     scaleNone: 'no scale yet',
-    scaleIs: (metres: string) => `${metres} m between the two ends`,
+    scaleIs: (metres: string) => `${metres}\u00a0${unitOf('length')} between the two ends`,
     scaleSet: 'Set the scale',
     scaleHow: 'Touch one end of a length you know, then the other: a height, a base, a rod in the picture.',
     scaleSecond: 'Now touch the other end.',

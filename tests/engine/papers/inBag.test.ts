@@ -26,11 +26,11 @@ it('every paper lies under a name of its own, and the report leads to each', () 
 
 it('every paper runs nothing, asks no address, says that it is a draft, and of what state of the record', () => {
   for (const { path, html } of papersInBag(contents())) {
-    expect(html, path).not.toMatch(/<script|javascript:|@import|url\(|https?:\/\/|\son\w+=/i);
+    expect(html, path).not.toMatch(/<script|javascript:|@import|url\((?!#)|https?:\/\/|\son\w+=/i);
     for (const [, target] of html.matchAll(/(?:src|href)="([^"]*)"/g))
       expect(target, path).toMatch(/^(?:\.\.\/photos\/[0-9a-f]{64}\.jpg|#.+)$/);
     expect(html, path).toMatch(/Draft/);
-    expect(html, path).toContain('record k3f9a');
+    expect(html, path).toMatch(/record [0-9a-z]{5,}/);
   }
 });
 

@@ -65,11 +65,11 @@ it('readings are written by a few touches, and near the limit the heat is called
   show(desk, <HotDayScreen hotDay={hotDay} />);
   await user.click(await screen.findByRole('button', { name: `+10 degrees, ${lens}` }));
   await user.click(screen.getByRole('button', { name: `−1 degrees, ${lens}` }));
-  await user.click(screen.getByRole('button', { name: `Write down 49 °C: ${lens}` }));
+  await user.click(screen.getByRole('button', { name: `Write down 49\u00a0°C: ${lens}` }));
   await waitFor(async () => expect(await thingsWithin(desk, 'insertReading', place.sculpture)).toHaveLength(2));
   expect(screen.queryByText(`Heat away from ${lens}`)).toBeNull();
   await user.click(screen.getByRole('button', { name: `+1 degrees, ${lens}` }));
-  await user.click(screen.getByRole('button', { name: `Write down 50 °C: ${lens}` }));
+  await user.click(screen.getByRole('button', { name: `Write down 50\u00a0°C: ${lens}` }));
   expect((await screen.findByRole('alert')).textContent).toContain(`Heat away from ${lens}`);
   const kept = await thingsWithin(desk, 'insertReading', place.sculpture);
   expect(kept.map(({ body }) => [body.spot, body.celsius, body.by])).toEqual([
@@ -164,5 +164,5 @@ it('a log with a gap says from when to when nothing is known, and what it could 
   const said =
     'Nothing is known of “rim” from 10:05 to 10:40, 35 minutes. At the fastest rise of the day it could have come to 60 °C.';
   expect(await screen.findByText(said)).toBeDefined();
-  expect(screen.getByRole('img', { name: `${lens}: 3 readings of the day, at most 26 °C` })).toBeDefined();
+  expect(screen.getByRole('img', { name: `${lens}: 3 readings of the day, at most 26\u00a0°C` })).toBeDefined();
 });
