@@ -1,3 +1,4 @@
+import { named } from './named';
 import type { Source } from './source';
 
 /** Grades of rust on painted steel, shown beside the ladder for readers who come from coatings. Not used in any score. */
@@ -19,14 +20,17 @@ const d610: Source = {
 /** Limits in percent: grade 10 up to 0.01 %, grade 0 over 50 %. */
 const limits = [0, 0.01, 0.03, 0.1, 0.3, 1, 3, 10, 16, 33, 50, 100] as const;
 
-export const rustGrades: readonly RustGrade[] = limits.slice(1).map((upTo, index) => ({
-  id: `D610-${10 - index}`,
-  name: `D610 grade ${10 - index}`,
-  grade: 10 - index,
-  above: (limits[index] as number) / 100,
-  upTo: upTo / 100,
-  source: d610,
-}));
+export const rustGrades: readonly RustGrade[] = named(
+  'rustGrades',
+  limits.slice(1).map((upTo, index) => ({
+    id: `D610-${10 - index}`,
+    name: `D610 grade ${10 - index}`,
+    grade: 10 - index,
+    above: (limits[index] as number) / 100,
+    upTo: upTo / 100,
+    source: d610,
+  })),
+);
 
 /** The grade of ASTM D610 that a share of 0 to 1 falls in. */
 export const rustGradeOf = (share: number): RustGrade => {

@@ -163,4 +163,7 @@ export const tradeOfZones: NamesOfTrade = {
     estimated: 'sorgfältig geschätzt',
     guessed: 'grob geschätzt',
   }),
+  rustGrades: named(
+    Object.fromEntries(Array.from({ length: 11 }, (_, grade) => [`D610-${grade}`, `Rostgrad ${grade} nach D610`])),
+  ),
 };

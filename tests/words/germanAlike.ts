@@ -1,0 +1,53 @@
+/** Words that are the same in both languages. */
+export const sameWords: ReadonlySet<string> = new Set([
+  // Words German has too.
+  ...['Zone', 'Name', 'Index', 'Median', 'Text', 'Material', 'Version', 'Patina', 'Propan'],
+  // Letters of the classes of EN 16096.
+  ...['CC', 'UC', 'RC', 'CC UC RC'],
+  // Units and limits without a word in them.
+  ...['kg', 'ml', 'm², m, cm, mm, °C', 'ft², ft, in, °F', '1000 ppm', '25 ppm', '1 mg/m³', '100 mg/m³', '50 µg/m³'],
+  // Names of files in a bag.
+  ...['data/report.html', 'data/papers/', 'data/findings.csv', 'data/survey.json', 'data/survey.schema.json'],
+  ...['data/survey.jsonld', 'data/photos/', 'manifest-sha256.txt', 'bagit.txt, bag-info.txt'],
+  // Law, by its number.
+  ...['29 CFR 1926.501(b).', '29 CFR 1910.28(b).'],
+]);
+
+/** English in German words that is a title, a name of the demo, a publisher or a field of a file. */
+export const borrowed: readonly string[] = [
+  ...['Supper by Five Lenses', 'Rope and Patience', '„at“'],
+  ...['Guidelines for the Technical Examination of Bronze Sculpture', 'American Institute for Conservation'],
+  ...['Code of Ethics and Guidelines for Practice', 'Color Research and Application', 'Studies in Conservation'],
+];
+
+/** The German of these has its own figures or units: a key of the keyboard is Home there and Pos1 here. */
+export const ownFigures: readonly string[] = ['field.field.keys.rows.3.0'];
+
+/** What may be given where words are chosen by a code. */
+export const takesOneOf: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
+  'campaign.campaign.quantities.unitOf': [
+    ['m2', false],
+    ['piece', true],
+    ['piece', false],
+    ['day', true],
+    ['day', false],
+  ],
+  'campaignBids.quantities.unitOf': [
+    ['piece', true],
+    ['day', false],
+  ],
+  'method.method.takesHazard': [
+    ['none', '⟦b⟧'],
+    ['stain', '⟦b⟧'],
+    ['kind', '⟦b⟧'],
+  ],
+  'paperBoard.paperBoard.whatIfCaption': [
+    ['⟦a⟧', 'year', '⟦c⟧'],
+    ['⟦a⟧', 'good month', '⟦c⟧'],
+  ],
+  'paperCondition.paperCondition.namedFrom': [
+    ['severity', '⟦b⟧', '⟦c⟧'],
+    ['activity', '⟦b⟧', '⟦c⟧'],
+    ['count', '⟦b⟧', '⟦c⟧'],
+  ],
+};
