@@ -6,11 +6,10 @@ export const paperSite: Same<typeof english> = {
   reader: 'alle, die vor Ort arbeiten oder helfen',
   heading: (work: string) => `Vor Ort: ${work}`,
   lead: 'Zuerst lesen, dann anfassen. Sie hängt dort, wo alle vorbeikommen.',
-  laminate: 'Eine Seite, zum Laminieren und Aufhängen.',
 
   never: 'Verboten ist',
-  touch: 'Nicht berühren',
-  touchZone: (zone: string, why: string) => `Zone ${zone}: ${why}`,
+  untouched: (zone: string, kinds: string) =>
+    `Zone ${zone}: nicht waschen, nicht wachsen, nicht berühren. Dort gesehen: ${kinds}. Zuerst den Restaurator fragen.`,
   usual: 'Die übliche Liste; für dieses Werk hat es noch niemand gesagt.',
   inserts: 'Einlagen',
   insertsNone: 'Einlagen sind nicht verzeichnet. Wer eine findet, hört auf und sagt es.',
@@ -42,7 +41,6 @@ export const paperSite: Same<typeof english> = {
   contactsLabel: 'Wen man anruft, mit Nummern',
   contactsHint: 'Kuratorische Leitung, Restaurator, Sicherheit vor Ort, Feuerwehr, Erste Hilfe. Je eine Zeile.',
   contactsRoom: 'Name und Nummer',
-  emergency: 'Notfall',
 
   site: 'Wasser, Strom, Wege',
   water: 'Wasser',

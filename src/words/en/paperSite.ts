@@ -6,11 +6,10 @@ export const paperSite = spoken('paperSite', 'paperSite', {
   reader: 'the crew on site and helpers',
   heading: (work: string) => `On site: ${work}`,
   lead: 'Read this before anything is touched. It hangs where everybody passes.',
-  laminate: 'One page, to be laminated and hung up.',
 
   never: 'Do not',
-  touch: 'Do not touch',
-  touchZone: (zone: string, why: string) => `Zone ${zone}: ${why}`,
+  untouched: (zone: string, kinds: string) =>
+    `Zone ${zone}: not washed, not waxed, not touched. Seen there: ${kinds}. Ask the conservator first.`,
   usual: 'The usual list; nobody has said it of this work yet.',
   inserts: 'Inserts',
   insertsNone: 'No inserts are on record. If you find one, stop and say so.',
@@ -41,7 +40,6 @@ export const paperSite = spoken('paperSite', 'paperSite', {
   contactsLabel: 'Whom to call, with numbers',
   contactsHint: 'Curator, conservator, safety on site, fire, first aid. One a line.',
   contactsRoom: 'Name and number',
-  emergency: 'Emergency',
 
   site: 'Water, power, ways',
   water: 'Water',
