@@ -127,7 +127,6 @@ export const year: Same<typeof english> = {
     ownRemove: (what: string) => `„${what}“ von der Liste nehmen`,
     access: 'Wie jedes erreicht wird',
     products: 'Wachs vom letzten Mal',
-    ready: 'Probieren Sie das Tablet vor dem Aufbruch ohne Netz.',
   },
   briefing: {
     title: 'Einweisung für eine Hilfskraft',
