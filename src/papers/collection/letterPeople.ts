@@ -1,7 +1,7 @@
 import type { PaperSource } from '../../engine/reckoning';
 import { groundsTopicOf, keptThingOf } from '../../engine/trade';
 import { date, w } from '../../words';
-import { list, type PaperPiece, room, say, section, table, under } from '../layout';
+import { facts, list, type PaperPiece, room, say, section, table, under } from '../layout';
 import { nameOfWork, personIn, thingsIn, thingsOfAll, workOf } from '../reading';
 
 const words = w.paperLetter;
@@ -47,7 +47,7 @@ export const kept = (source: PaperSource): PaperPiece => {
     rows.length === 0
       ? room(words.keptRoom, 5)
       : table(
-          words.kept,
+          '',
           [{ head: what }, { head: of }, { head: where }, { head: who }],
           rows.map((row) => [row.what, row.of, row.where, row.who]),
         ),
@@ -71,14 +71,9 @@ export const people = (source: PaperSource): PaperPiece => {
       add(body.warrantyWho, words.promised(body.title));
   for (const { body } of thingsOfAll(source, 'groundsAgreement'))
     if (!body.ended) add(inRole(body.who), words.grounds(groundsTopicOf(body.topic)?.name ?? body.topic));
-  const rows = [...said].map(([who, what]) => [who, what.join('; ')]);
+  const rows = [...said].map(([who, what]) => [who, what.join('; ')] as const);
   const contacts = contactsOf(source);
-  const { who, what } = words.peopleColumns;
-  return section(
-    words.people,
-    rows.length > 0 && table(words.people, [{ head: who }, { head: what, kind: 'wide' }], rows),
-    contacts !== undefined && under(words.contacts, say(contacts)),
-  );
+  return section(words.people, facts(rows), contacts !== undefined && under(words.contacts, say(contacts)));
 };
 
 /** Whom to call, from the latest plan of a year that says so. */

@@ -23,7 +23,7 @@ export const watchZones = (source: PaperSource): PaperPiece => {
 const linesOf = (work: WorkOnPaper): string[] =>
   (work.figures?.holds ?? []).flatMap(({ zone, onNow, shortening }) => {
     const advice = work.figures?.advice.find((one) => one.zone === zone);
-    const where = `${nameOfWork(work)}, ${zoneOf(work, zone)}`;
+    const where = `${shortName(work)}, ${zoneOf(work, zone)}`;
     const shorter =
       shortening.word === 'getting shorter'
         ? words.watchShorter
@@ -49,6 +49,9 @@ const linesOf = (work: WorkOnPaper): string[] =>
     ];
   });
 
+/** The number alone where there is one: a letter names the works often. */
+const shortName = (work: WorkOnPaper): string => work.record.sculpture.body.number || nameOfWork(work);
+
 /** What would change a mind, and where it stands on the day of the letter. */
 export const tripwires = (source: PaperSource): PaperPiece => {
   const decisions = thingsOfAll(source, 'decision').filter(
@@ -61,9 +64,10 @@ export const tripwires = (source: PaperSource): PaperPiece => {
     source.today,
   );
   const names = namesIn(source);
-  const lines = standing.map(({ tripwire, word, since }) => {
+  const lines = standing.map(({ decision, tripwire, word, since }) => {
     const stands = [w.decisions.wireWord[word], since && w.decisions.wireOn(date(since))].filter(Boolean).join(', ');
-    return words.wire(tripwireText(tripwire, names), stands);
+    const work = decision.body.sculpture ? workOf(source, decision.body.sculpture) : undefined;
+    return words.wire([work && shortName(work), tripwireText(tripwire, names)].filter(Boolean).join(', '), stands);
   });
   return section(words.wires, lines.length > 0 ? say(words.wiresLead) : say(words.wiresNone), list(lines));
 };

@@ -71,7 +71,7 @@ const notAtRest = (source: PaperSource): PaperPiece[] => {
   const { work, zone, what, share: ofZone, severity } = words.activeColumns;
   return [
     table(
-      words.active,
+      '',
       [
         { head: work },
         { head: zone },

@@ -47,7 +47,7 @@ export const paperCards: Same<typeof english> = {
   beading: 'Sprühprobe, zuletzt',
   initials: 'Kürzel',
   time: 'Uhrzeit',
-  zonePhotos: 'Fotos der Zone',
+  zonePhotos: 'Fotos',
   note: 'Notiz',
   ladderTold: (label: string) => `Muster für ${label} %`,
   kindsTitle: 'Befundarten, in den Gruppen des Tablets',

@@ -46,7 +46,7 @@ export const paperCards = spoken('paperCards', 'paperCards', {
   beading: 'Spray bottle, last',
   initials: 'Initials',
   time: 'Time',
-  zonePhotos: 'Photos of the zone',
+  zonePhotos: 'Photos',
   note: 'Note',
   ladderTold: (label: string) => `Patch of ${label} %`,
   kindsTitle: 'Kinds, in the groups of the tablet',
