@@ -114,8 +114,10 @@ export default defineConfig({
       },
       output: {
         // Some two thousand imports name these files: with their own names in them they would take 30 kB more of the tablet.
-        chunkFileNames: ({ name }) => (name === 'start' ? 'assets/start-[hash].js' : 'assets/[hash:7].js'),
-        hashCharacters: 'base36',
+        chunkFileNames: ({ name, facadeModuleId }) => {
+          if (name === 'start') return 'assets/start-[hash].js';
+          return facadeModuleId?.includes('/words/de/') ? 'assets/de-[hash:7].js' : 'assets/[hash:7].js';
+        },
         entryFileNames: ({ name }) =>
           ['figures', 'photos', 'pixels', 'bag'].includes(name) ? '[name].js' : 'assets/[name]-[hash].js',
       },

@@ -39,8 +39,8 @@ test('start code that grows in a file the entry only imports is refused', () => 
   expect(faults[0]).toContain('start code is over its budget');
 });
 
-test('more than 2.6 MB on the tablet is refused', () => {
-  expect(built({ ...sound, 'assets/demo.zip': randomBytes(2_600_000) }).faults).toEqual([
+test('more than 2.9 MB on the tablet is refused', () => {
+  expect(built({ ...sound, 'assets/demo.zip': randomBytes(2_900_001) }).faults).toEqual([
     'what the tablet keeps offline is over its budget',
   ]);
 });
