@@ -8,7 +8,7 @@ import {
 } from '../../engine/change';
 import { endOf, type Figure } from '../../engine/record';
 import { activities, counts, kindOf, severities, treatmentOf } from '../../engine/trade';
-import { date, type NameOfThing, number, sayReason, share, w } from '../../words';
+import { date, midSentence, type NameOfThing, number, sayReason, share, w } from '../../words';
 import { list, type PaperPiece, say, section, table, under } from '../layout';
 import { roundTypeOf, surfaceOf } from './conditionFacts';
 import { ranged } from './conditionFigures';
@@ -104,7 +104,7 @@ const sentenceOf = ({ record }: LatestOnPaper, change: FindingChange): string =>
   const { kind, zone, earlier, later, named } = change;
   const told = named.map((naming) =>
     naming.what === 'new' || naming.what === 'gone'
-      ? w.thenAndNow.named[naming.what].toLowerCase()
+      ? midSentence(w.thenAndNow.named[naming.what])
       : words.namedFrom(naming.what, stepNamed(naming.what, naming.from), stepNamed(naming.what, naming.to)),
   );
   const cover =

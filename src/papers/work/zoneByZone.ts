@@ -37,8 +37,8 @@ const zoneRow = (latest: LatestOnPaper, zone: Thing<'zone'>): readonly PaperPiec
   const { value, range } = written(areaWhole(zone, round.body.date), 'm2');
   const score = scoreOf(zone.thing);
   return [
-    [zoneLabel(zone), h('span', { class: 'lies' }, liesAndReach(zone))],
-    [value.replace(/\s*m²$/, ''), h('span', { class: 'lies' }, range)],
+    [zoneLabel(zone), ' ', h('span', { class: 'lies' }, liesAndReach(zone))],
+    [value.replace(/\s*m²$/, ''), ' ', h('span', { class: 'lies' }, range)],
     score ? twoLines(ranged(score)) : words.classNone,
     classMarks(latest, zone.thing),
     seenIn(latest, zone),
@@ -53,7 +53,7 @@ const areaWhole = (zone: Thing<'zone'>, day: string) => {
 /** The range on a line of its own, so that the column stays narrow. */
 const twoLines = (text: string): PaperPiece => {
   const at = text.indexOf(' (');
-  return at < 0 ? text : [text.slice(0, at), h('span', { class: 'lies' }, text.slice(at + 2, -1))];
+  return at < 0 ? text : [text.slice(0, at), ' ', h('span', { class: 'lies' }, text.slice(at + 2, -1))];
 };
 
 const liesAndReach = ({ body }: Thing<'zone'>): string =>
