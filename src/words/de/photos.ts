@@ -1,4 +1,5 @@
 import type { photos as english } from '../en/photos';
+import { unitOf } from '../format';
 import type { Same } from '../tongue';
 
 const some = (n: number): string => (n === 1 ? '1 Foto' : `${n} Fotos`);
@@ -131,8 +132,8 @@ export const photos: Same<typeof english> = {
     level: 'Waagerecht',
     leansLeft: (degrees: string) => `Neigt sich ${degrees}° nach links`,
     leansRight: (degrees: string) => `Neigt sich ${degrees}° nach rechts`,
-    distance: (metres: string) => `${metres} m vom Werk`,
-    height: (metres: string) => `Objektiv ${metres} m über dem Boden`,
+    distance: (metres: string) => `${metres}\u00a0${unitOf('length')} vom Werk`,
+    height: (metres: string) => `Objektiv ${metres}\u00a0${unitOf('length')} über dem Boden`,
     bearing: (degrees: string) => `Blickrichtung ${degrees}°`,
     lens: (mm: string) => `wie ${mm} mm bei Kleinbild`,
     mark: (mark: string) => `Stehen Sie hier: ${mark}`,

@@ -1,4 +1,5 @@
 import type { place as english } from '../en/place';
+import { measure, measureNumber, unitOf } from '../format';
 import type { Same } from '../tongue';
 
 export const place: Same<typeof english> = {
@@ -21,9 +22,9 @@ export const place: Same<typeof english> = {
   humidity: 'Relative Luftfeuchte',
   so2: 'Ablagerung von Schwefeldioxid',
   chloride: 'Ablagerung von Chlorid (Salz)',
-  units: { temperature: '°C', humidity: '%', so2: 'mg/(m²·Tag)', chloride: 'mg/(m²·Tag)' },
+  units: { temperature: unitOf('temperature'), humidity: '%', so2: 'mg/(m²·Tag)', chloride: 'mg/(m²·Tag)' },
   hints: {
-    temperature: 'Jahresmittel, -17,1 bis 28,7 °C, wofür die Funktion hergeleitet wurde.',
+    temperature: `Jahresmittel, ${measureNumber('temperature', -17.1)} bis ${measure('temperature', 28.7)}, wofür die Funktion hergeleitet wurde.`,
     humidity: 'Jahresmittel, 34 bis 93 %, wofür die Funktion hergeleitet wurde.',
     so2: 'Aus der Luft in µg/m³: etwa das 0,8-Fache davon (aus dem Gedächtnis). Saubere Landluft liegt unter 4, Städte bei 4 bis 24. Hergeleitet für 0,7 bis 150,4.',
     chloride:

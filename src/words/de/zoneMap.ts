@@ -1,4 +1,5 @@
 import type { zoneMap as english } from '../en/zoneMap';
+import { unitOf } from '../format';
 import type { Same } from '../tongue';
 
 export const zoneMap: Same<typeof english> = {
@@ -175,7 +176,7 @@ export const zoneMap: Same<typeof english> = {
 
     scale: 'Maßstab',
     scaleNone: 'noch kein Maßstab',
-    scaleIs: (metres: string) => `${metres} m zwischen den beiden Enden`,
+    scaleIs: (metres: string) => `${metres}\u00a0${unitOf('length')} zwischen den beiden Enden`,
     scaleSet: 'Maßstab festlegen',
     scaleHow:
       'Tippen Sie ein Ende einer Länge an, die Sie kennen, dann das andere: eine Höhe, ein Sockel, ein Stab im Bild.',
