@@ -1,7 +1,7 @@
 import { type SculptureScore, scoreRound, type ZoneScore } from '../engine/condition';
 import { areaOn, type BodyOf, type SculptureRecord, type Thing, zonesAt } from '../engine/record';
 import { activityOf, kindOf, originOf, roundTypes, severityOf } from '../engine/trade';
-import { area, date, figure, share, w } from '../words';
+import { area, date, figure, midSentence, share, w } from '../words';
 import { type Html, html, lines } from './html';
 
 const words = w.papers;
@@ -66,7 +66,7 @@ const findingText = (body: BodyOf<'finding'>): string =>
     !body.cleared && (activityOf(body.activity)?.name ?? body.activity),
   ]
     .filter((part) => typeof part === 'string')
-    .map((part, i) => (i === 0 ? part : part.charAt(0).toLowerCase() + part.slice(1)))
+    .map((part, i) => (i === 0 ? part : midSentence(part)))
     .join(', ');
 
 /** Rounds before the last, a line each. */

@@ -4,6 +4,7 @@ export { factSaid } from './en/facts';
 export { deedNamed, type NameOfThing, sayReason } from './en/reasons';
 export * from './format';
 export { amountText, seenText, taskName } from './lineWords';
+export { midSentence } from './midSentence';
 export { lettersOf, namesOfCampaign } from './namesOfCampaign';
 export { nameOfOption, namesOfOptions } from './namesOfOptions';
 export {

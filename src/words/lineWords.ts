@@ -3,6 +3,7 @@ import { countOf, kindOf, severityOf, workItemOf } from '../engine/trade';
 import { quantities as words } from './en/campaignBids';
 import { charts } from './en/charts';
 import { area, date, list, number, share } from './format';
+import { midSentence } from './midSentence';
 import { tongueNow } from './tongue';
 
 /** The work of a line: the row's name, or the person's own words. */
@@ -20,7 +21,7 @@ export const seenText = (seen: SeenInZone): string => {
   if (seen.findings.length === 0) return words.seenOn(date(seen.date), words.seenNothing);
   const found = seen.findings.map(({ kind, coverage, count, severity }) =>
     [
-      (kindOf(kind)?.name ?? kind).toLowerCase(),
+      midSentence(kindOf(kind)?.name ?? kind),
       coverage && `${share(coverage.low)} ${charts.lastTo} ${share(coverage.high)}`,
       count && countOf(count).name.toLowerCase(),
       severity && severityOf(severity).name.toLowerCase(),

@@ -1,5 +1,5 @@
 import { type Group, kinds } from '../../engine/trade';
-import { w } from '../../words';
+import { midSentence, w } from '../../words';
 import { h, type PaperPiece } from '../layout';
 
 /** All kinds by their group, to write from. */
@@ -11,7 +11,7 @@ export const kindsByGroup = (): PaperPiece[] =>
       h('strong', {}, `${w.round.group[group]}: `),
       kinds
         .filter((kind) => kind.group === group)
-        .map(({ name }) => name.toLocaleLowerCase())
+        .map(({ name }) => midSentence(name))
         .join(', '),
     ),
   );

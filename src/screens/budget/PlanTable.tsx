@@ -1,7 +1,7 @@
 import { type BudgetPlan, nextStep, type Treated, type Weighed } from '../../engine/budget';
 import type { Money } from '../../engine/money';
 import { treatmentOf } from '../../engine/trade';
-import { amounts, area, list, money, w } from '../../words';
+import { amounts, area, list, midSentence, money, w } from '../../words';
 import { FigureText } from '../parts';
 import type { BudgetAtHand } from './budgetAtHand';
 
@@ -9,7 +9,7 @@ const words = w.budget;
 const typeName = (type: string): string => treatmentOf(type)?.name ?? type;
 /** "Wash, cold wax and repair". */
 const typeNames = (types: readonly string[]): string =>
-  list(types.map((type, i) => (i === 0 ? typeName(type) : typeName(type).toLowerCase())));
+  list(types.map((type, i) => (i === 0 ? typeName(type) : midSentence(typeName(type)))));
 
 interface Row {
   readonly key: string;
@@ -26,7 +26,7 @@ const rowsOf = ({ done, once }: BudgetPlan, atHand: BudgetAtHand): readonly Row[
       .filter(({ sculpture }) => sculpture === work)
       .map(({ type, cost }) => ({
         key: `${work} ${type}`,
-        head: words.once(atHand.workName(work), typeName(type).toLowerCase()),
+        head: words.once(atHand.workName(work), midSentence(typeName(type))),
         cost,
       })),
     ...done

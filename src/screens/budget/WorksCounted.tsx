@@ -1,5 +1,5 @@
 import { kindOf, treatmentOf, type WorkEffect, workEffectOf, workEffects } from '../../engine/trade';
-import { factSaid, list, share, w } from '../../words';
+import { factSaid, list, midSentence, share, w } from '../../words';
 
 const words = w.budget;
 
@@ -25,11 +25,11 @@ export function WorksCounted({ types }: { readonly types: readonly string[] }) {
 const said = ({ groups, kinds, upTo, with: other }: WorkEffect): string =>
   [
     list([
-      ...groups.map((group) => w.round.group[group].toLowerCase()),
+      ...groups.map((group) => midSentence(w.round.group[group])),
       ...kinds.map((kind) => `“${kindOf(kind)?.name ?? kind}”`),
     ]),
     upTo === undefined ? undefined : words.countedUpTo(share(upTo)),
-    other === undefined ? undefined : words.countedWith((treatmentOf(other)?.name ?? other).toLowerCase()),
+    other === undefined ? undefined : words.countedWith(midSentence(treatmentOf(other)?.name ?? other)),
   ]
     .filter((part) => part !== undefined)
     .join('; ');

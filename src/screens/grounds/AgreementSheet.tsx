@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { BodyOf, Thing } from '../../engine/record';
 import { groundsTopicOf, groundsTopics } from '../../engine/trade';
-import { w } from '../../words';
+import { midSentence, w } from '../../words';
 import { Button, Choice, Choices, Field } from '../parts';
 import type { WorkNamed } from '../parts/thingNames';
 import { useDesk } from '../shell';
@@ -76,7 +76,7 @@ export function AgreementSheet({ works, agreement, onClose }: AgreementSheetProp
         error={tried && !text.trim() ? words.textMissing : undefined}
       />
       <Field
-        label={`${words.with}: ${words.role.toLowerCase()}`}
+        label={`${words.with}: ${midSentence(words.role)}`}
         value={role}
         onChange={setRole}
         maxLength={100}

@@ -8,7 +8,7 @@ import {
   zonesToLook,
 } from '../../actions';
 import type { SculptureRecord } from '../../engine/record';
-import { date, w } from '../../words';
+import { date, midSentence, w } from '../../words';
 import { Button, Choice, EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { LookRow } from './LookRow';
@@ -50,7 +50,7 @@ function LookAt({ record }: { readonly record: SculptureRecord }) {
     if (zone.last?.body.date === desk.today() && zone.last.body.result === result) return;
     void run(
       () => recordLook(desk, sculpture.thing, { zone: zone.zone.thing, result, planned: planned === 'planned', wet }),
-      () => say(words.kept(zone.zone.body.letter, words[result].toLowerCase())),
+      () => say(words.kept(zone.zone.body.letter, midSentence(words[result]))),
     );
   };
   const keep = (look: string, file: File) =>
@@ -132,6 +132,6 @@ const todayOf = ({ last }: ZoneToLook, today: string) => (last?.body.date === to
 /** What was seen last, today or before. */
 const seenIn = ({ last }: ZoneToLook, today: string): string => {
   if (!last) return words.never;
-  const said = words[last.body.result].toLowerCase();
+  const said = midSentence(words[last.body.result]);
   return last.body.date === today ? words.today(said) : words.last(date(last.body.date), said);
 };

@@ -13,7 +13,7 @@ import {
   walkList,
   walkSettingKept,
 } from '../../actions';
-import { date, w } from '../../words';
+import { date, midSentence, w } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { PhotoExpected } from './PhotoExpected';
@@ -91,7 +91,7 @@ function Past({ works }: { readonly works: readonly WorkPassed[] }) {
   const answer = (sculpture: string, zone: string, letter: string, result: LookSaid['result']) =>
     void run(
       () => recordLook(desk, sculpture, { zone, result, ...setting }),
-      () => say(w.look.kept(letter, w.look[result].toLowerCase())),
+      () => say(w.look.kept(letter, midSentence(w.look[result]))),
     );
   const allClear = (sculpture: string, zones: readonly string[]) =>
     void run(

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { LookSaid, WorkOnList, ZoneOnList } from '../../actions';
 import { reaches } from '../../engine/trade';
-import { date, w } from '../../words';
+import { date, midSentence, w } from '../../words';
 import { Button } from '../parts';
 import { LookRow } from './LookRow';
 
@@ -75,7 +75,7 @@ const inWalkingOrder = (a: ZoneOnList, b: ZoneOnList): number => a.zone.body.ord
 /** Why it is on the list or what was seen last, and what can be seen from here. */
 const linesOf = (at: ZoneOnList, today: string): readonly string[] => {
   const { last, why, due, coated, zone } = at;
-  const said = last && w.look[last.body.result].toLowerCase();
+  const said = last && midSentence(w.look[last.body.result]);
   const line =
     last?.body.date === today && said
       ? words.seenToday(said)

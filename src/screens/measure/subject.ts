@@ -1,5 +1,5 @@
 import { kindOf } from '../../engine/trade';
-import { w } from '../../words';
+import { midSentence, w } from '../../words';
 
 /** True where the kind is counted as green: its buttons say so. */
 export const isGreen = (kind: string): boolean => kindOf(kind)?.countsAs === 'green';
@@ -7,7 +7,7 @@ export const isGreen = (kind: string): boolean => kindOf(kind)?.countsAs === 'gr
 /** A kind as it stands within a sentence. */
 export const subjectOf = (kind: string): string => {
   const name = kindOf(kind)?.name ?? kind;
-  return isGreen(kind) ? w.measure.green : `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  return isGreen(kind) ? w.measure.green : midSentence(name);
 };
 
 /** A kind by its name, or its code where this version does not know it. */

@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { plannedAll, type WorkAround, yearAround } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { isAway, roundsOfMove } from '../../engine/year';
-import { date, w } from '../../words';
+import { date, midSentence, w } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { roundName, workName } from '../parts/thingNames';
@@ -95,7 +95,7 @@ function MoveCard({ move, work, today, onEdit }: MoveCardProps) {
       <p className="figures">
         {body.back
           ? words.span(date(body.left), date(body.back))
-          : [date(body.left), body.backDue && !late && `${words.backDue.toLowerCase()} ${date(body.backDue)}`]
+          : [date(body.left), body.backDue && !late && `${midSentence(words.backDue)} ${date(body.backDue)}`]
               .filter(Boolean)
               .join(' · ')}
       </p>

@@ -2,7 +2,7 @@ import { memo, useId, useState } from 'react';
 import type { NeedOf, Rank } from '../../engine/condition';
 import type { FirmPlace } from '../../engine/firmness';
 import { kindOf } from '../../engine/trade';
-import { list, type NameOfThing, sayReason, w, whole } from '../../words';
+import { list, midSentence, type NameOfThing, sayReason, w, whole } from '../../words';
 import { Button, IndexDial, LinkButton, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
@@ -76,7 +76,7 @@ export const ZoneNeed = memo(function ZoneNeed({ rank, zone, need, names, place 
         {cautions.length > 0 && (
           <p className="small">
             <span className="strong">{words.cautions}: </span>
-            {list(cautions.map(({ name }) => name.toLowerCase()))}.
+            {list(cautions.map(({ name }) => midSentence(name)))}.
           </p>
         )}
         <Fold show={words.why} hide={words.whyHide} alsoOnPaper>

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { DraftFinding } from '../../engine/record';
 import { kindOf, originOf } from '../../engine/trade';
-import { w } from '../../words';
+import { midSentence, w } from '../../words';
 import { Button } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
 import { BetweenSteps } from './BetweenSteps';
@@ -50,7 +50,7 @@ export function FindingCard({ finding }: { readonly finding: DraftFinding }) {
           )}
           {!finding.earlier && finding.origin && kind?.asksOrigin && (
             <Button size="round" onClick={ask('origin')}>
-              {words.card.origin(originOf(finding.origin).name.toLowerCase())}
+              {words.card.origin(midSentence(originOf(finding.origin).name))}
             </Button>
           )}
         </div>
@@ -61,7 +61,7 @@ export function FindingCard({ finding }: { readonly finding: DraftFinding }) {
       {kind?.caution && !finding.gone && <p className="soft">{kind.caution}</p>}
       <div className="finding-parts">
         <PhotoTake
-          what={kindName(finding.kind).toLowerCase()}
+          what={midSentence(kindName(finding.kind))}
           expect={() => expectPhoto(key)}
           keep={(file) => keepPhoto(key, file)}
         />

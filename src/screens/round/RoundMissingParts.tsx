@@ -1,6 +1,6 @@
 import { type RoundView, roundSetting } from '../../actions';
 import { reasonsNotLooked } from '../../engine/trade';
-import { w } from '../../words';
+import { midSentence, w } from '../../words';
 import { LinkButton, Notice } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { ShotsMissing } from './ShotsMissing';
@@ -65,7 +65,7 @@ export function RoundMissingParts({ view }: { readonly view: RoundView }) {
       {noPhoto.length > 0 && (
         <Listed
           title={words.withoutPhoto(noPhoto.length)}
-          items={noPhoto.map(({ body }) => `${letter(body.zone)}: ${kindName(body.kind).toLowerCase()}`)}
+          items={noPhoto.map(({ body }) => `${letter(body.zone)}: ${midSentence(kindName(body.kind))}`)}
         />
       )}
       {open.length === 0 && notLooked.length === 0 && carried.length === 0 && inPart.length === 0 && (

@@ -1,4 +1,4 @@
-import { sayReason, w } from '../../words';
+import { midSentence, sayReason, w } from '../../words';
 import { Button, Notice } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
 import { usePad } from './PadContext';
@@ -11,7 +11,7 @@ export function ZoneNotices() {
   const { view, touch, expectPhoto, keepPhoto, keepingPhoto } = usePad();
   const { draft, personChecks, stops, conflicts } = view;
   const expected = draft.photoExpected;
-  const what = expected === 'zone' ? words.photo.theZone : kindName((expected ?? '').split('/')[0] ?? '').toLowerCase();
+  const what = expected === 'zone' ? words.photo.theZone : midSentence(kindName((expected ?? '').split('/')[0] ?? ''));
   const quietStops = stops.filter((f) => !personChecks.includes(f));
   return (
     <>

@@ -1,7 +1,7 @@
 import type { ZoneView } from '../../actions';
-import { type DraftFinding, isJudged } from '../../engine/record';
+import { type DraftFinding, isJudged, type ZoneDraft } from '../../engine/record';
 import { beadings, ladder } from '../../engine/trade';
-import { w } from '../../words';
+import { midSentence, w } from '../../words';
 import { saidCoverage } from './said';
 
 const words = w.callAndTap;
@@ -31,23 +31,30 @@ const finding = (f: DraftFinding, others: Called['otherZones']): readonly string
   ];
 };
 
-/** The finding that is spoken of: the one asked about, else the one judged last. */
+/** The finding a touch changed, between the draft before it and the one after; by what is said of each, for drafts are made anew. */
+export const takenBetween = (before: ZoneDraft, after: ZoneDraft): DraftFinding | undefined => {
+  if (before.zone !== after.zone) return undefined;
+  const earlier = new Map(before.findings.map((f) => [f.key, JSON.stringify(f)]));
+  return after.findings.filter((f) => earlier.get(f.key) !== JSON.stringify(f)).at(-1);
+};
+
+/** Without a touch to speak of, as after a restart: the finding asked about, else the one judged last. */
 const spokenOf = ({ asks, draft }: Called): DraftFinding | undefined =>
   'finding' in asks
     ? asks.finding
     : (draft.findings.filter((f) => isJudged(f) && !f.earlier).at(-1) ?? draft.findings.filter(isJudged).at(-1));
 
-/** One sentence for the helper to read back: the zone's letter and what was taken, shortest words first heard. */
-export const called = (view: Called): string => {
+/** For the helper to read back in one sentence: the zone's letter and what was taken. */
+export const called = (view: Called, taken?: DraftFinding): string => {
   const { zone, draft, asks, otherZones } = view;
   const { letter, name } = zone.body;
   if (asks.what === 'why') return words.sentence(letter, [words.notReached]);
   if (asks.what === 'gone') return words.sentence(letter, [words.each]);
   if (asks.what === 'kinds') {
     const groups: Readonly<Record<string, string>> = w.round.group;
-    return words.sentence(letter, [(groups[asks.group] ?? asks.group).toLowerCase()]);
+    return words.sentence(letter, [midSentence(groups[asks.group] ?? asks.group)]);
   }
-  const f = spokenOf(view);
+  const f = draft.findings.find(({ key }) => key === taken?.key) ?? spokenOf(view);
   const beading = beadings.find(({ id }) => id === draft.beading)?.name;
   const photos = draft.photos.length + (f?.photos.length ?? 0);
   const parts = [
@@ -57,3 +64,7 @@ export const called = (view: Called): string => {
   ];
   return parts.length > 0 ? words.sentence(letter, parts) : words.now(letter, name);
 };
+
+/** Where the pad goes on by itself from one finding to the next: what it asks about now. */
+export const calledNext = ({ asks }: Called, taken: DraftFinding | undefined): string =>
+  'finding' in asks && taken && asks.finding.key !== taken.key ? words.next(asks.finding.kind) : '';

@@ -1,7 +1,7 @@
 import type { AgainTouch, Undoable, ZoneView } from '../../actions';
 import type { Coverage, DraftFinding, EarlierFinding, ZoneDraft, ZoneTouch } from '../../engine/record';
 import { beadings, kindOf, ladder } from '../../engine/trade';
-import { date, deedNamed, number, share, w } from '../../words';
+import { date, deedNamed, midSentence, number, share, w } from '../../words';
 
 const words = w.round;
 
@@ -56,7 +56,7 @@ const saidStainFrom = (f: DraftFinding, zones: ZoneView['otherZones']): string[]
 
 /** One sentence to call back up the ladder. */
 export const readBack = ({ zone, draft, otherZones }: Pick<ZoneView, 'zone' | 'draft' | 'otherZones'>): string => {
-  const place = `${zone.body.letter}, ${zone.body.name.toLowerCase()}`;
+  const place = `${zone.body.letter}, ${midSentence(zone.body.name)}`;
   const judged = draft.findings.filter((f) => f.gone || f.coverage || f.count || (f.there && f.severity));
   const beading = beadings.find((b) => b.id === draft.beading)?.name;
   const photos = draft.photos.length + draft.findings.reduce((n, f) => n + f.photos.length, 0);
@@ -68,7 +68,7 @@ export const readBack = ({ zone, draft, otherZones }: Pick<ZoneView, 'zone' | 'd
   const findings = judged.map((f) =>
     f.gone
       ? words.readBack.gone(f.kind)
-      : [kindName(f.kind).toLowerCase(), saidFinding(f), ...saidStainFrom(f, otherZones)].join(', '),
+      : [midSentence(kindName(f.kind)), saidFinding(f), ...saidStainFrom(f, otherZones)].join(', '),
   );
   return words.readBack.sentence(place, findings, more);
 };

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { type Light, photoUrl, type ShotList } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { w } from '../../words';
+import { midSentence, w } from '../../words';
 import { FileButton, FileIcon, LinkButton, Notice, PhotoView } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
 import { pathTo, useDesk, useQuestion } from '../shell';
@@ -73,7 +73,7 @@ const askedOtherwise = (list: ShotList, station: Thing<'station'> | undefined, l
   const said: string[] = [];
   if (list.round?.body.ended) return said;
   if (asked?.light && asked.light !== 'any' && light && light !== asked.light)
-    said.push(words.asksLight(words.lights[asked.light].toLowerCase(), words.lights[light].toLowerCase()));
+    said.push(words.asksLight(midSentence(words.lights[asked.light]), midSentence(words.lights[light])));
   if (asked?.wet && wet && wet !== asked.wet) said.push(words.asksSurface(asked.wet, wet));
   return said;
 };

@@ -3,7 +3,7 @@ import { setPlanned } from '../../actions';
 import { nameOf, type Thing } from '../../engine/record';
 import { yearVerdicts } from '../../engine/trade';
 import { type Verdict, type VerdictProposal, verdictOf } from '../../engine/year';
-import { date, w } from '../../words';
+import { date, midSentence, w } from '../../words';
 import { Button, Choice, Field, Notice, Section, Sheet } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
@@ -76,7 +76,7 @@ export function Verdicts({ atHand }: { readonly atHand: YearAtHand }) {
 function Proposed({ proposal, put }: { readonly proposal: VerdictProposal | undefined; readonly put: boolean }) {
   if (!proposal) return <p className="soft">{words.workingOut}</p>;
   const proposed = words.verdictProposed(
-    proposal.verdict ? nameOfVerdict(proposal.verdict).toLowerCase() : words.verdictOpen,
+    proposal.verdict ? midSentence(nameOfVerdict(proposal.verdict)) : words.verdictOpen,
   );
   if (put)
     return (

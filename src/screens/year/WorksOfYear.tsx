@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Row } from '../../engine/year';
-import { date, w } from '../../words';
+import { date, midSentence, w } from '../../words';
 import { Button, DownIcon, UpIcon } from '../parts';
 import { Fold } from '../parts/Fold';
 import type { YearAtHand } from './useYear';
@@ -103,7 +103,7 @@ function Gets({ row: { survey, lift, waxes, day } }: { readonly row: Row }) {
     <>
       <span className="year-line">
         {words.surveys[survey]}
-        {lift && <>, {words.lift.toLowerCase()}</>}
+        {lift && <>, {midSentence(words.lift)}</>}
       </span>
       <span className="year-line">
         {words.waxes}: <span>{words.waxCount(waxes)}</span>
