@@ -26,19 +26,28 @@ const pagePolicy = [
 const appAhead: Plugin = {
   name: 'app-ahead',
   apply: 'build',
-  transformIndexHtml: (_, { bundle }) =>
-    Object.values(bundle ?? {}).flatMap((piece) => {
-      if (piece.type !== 'chunk' || piece.name !== 'start') return [];
-      const styles = [...(piece.viteMetadata?.importedCss ?? [])];
-      return [
-        ...styles.map((file) => ({
-          tag: 'link',
-          injectTo: 'head' as const,
-          attrs: { rel: 'stylesheet', href: `./${file}` },
-        })),
-        { tag: 'link', injectTo: 'head' as const, attrs: { rel: 'modulepreload', href: `./${piece.fileName}` } },
-      ];
-    }),
+  transformIndexHtml: (_, { bundle = {} }) => {
+    const start = Object.values(bundle).find((piece) => piece.type === 'chunk' && piece.name === 'start');
+    if (start?.type !== 'chunk') return [];
+    const styles = new Set<string>();
+    const seen = new Set<string>();
+    const look = (file: string): void => {
+      const piece = bundle[file];
+      if (piece?.type !== 'chunk' || seen.has(file)) return;
+      seen.add(file);
+      piece.imports.forEach(look);
+      for (const style of piece.viteMetadata?.importedCss ?? []) styles.add(style);
+    };
+    look(start.fileName);
+    return [
+      ...[...styles].map((file) => ({
+        tag: 'link',
+        injectTo: 'head' as const,
+        attrs: { rel: 'stylesheet', href: `./${file}` },
+      })),
+      { tag: 'link', injectTo: 'head' as const, attrs: { rel: 'modulepreload', href: `./${start.fileName}` } },
+    ];
+  },
 };
 
 const strictPage: Plugin = {

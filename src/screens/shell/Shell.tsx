@@ -4,7 +4,6 @@ import { useHashLocation } from 'wouter/use-hash-location';
 import { type Desk, keepAwake, keepInStep, tourStep } from '../../actions';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Reading } from '../parts';
-import { AskWho } from './AskWho';
 import { rememberPlace } from './cameFrom';
 import { DeskContext, useDesk } from './DeskContext';
 import { ErrorBoundary } from './ErrorBoundary';
@@ -12,7 +11,6 @@ import { Header } from './Header';
 import { helpNameOf } from './helpNameOf';
 import { LiveRegion } from './LiveRegion';
 import { Nav } from './Nav';
-import { PrintFoot } from './PrintFoot';
 import { type RouteRow, routes } from './routes';
 import { ShellNotices } from './ShellNotices';
 import { useQuestion } from './useQuestion';
@@ -20,6 +18,7 @@ import { useTopOfPlace } from './useTopOfPlace';
 import './shell.css';
 import './header.css';
 
+const Beside = lazy(async () => ({ default: (await import('./Beside')).Beside }));
 /** No part of a start at the desk. */
 const FieldWork = lazy(async () => ({ default: (await import('./FieldWork')).FieldWork }));
 
@@ -65,8 +64,9 @@ function Frame() {
         </ErrorBoundary>
       </main>
       <LiveRegion />
-      <AskWho />
-      <PrintFoot />
+      <Suspense>
+        <Beside />
+      </Suspense>
     </div>
   );
 }
