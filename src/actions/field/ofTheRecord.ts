@@ -9,12 +9,13 @@ import { roundsUnderWay } from '../round';
 import { whoIsAtWork } from '../whoIsAtWork';
 import { type ReadyLine, readyLine } from './readiness';
 
-/** Bytes of a photo of a tablet's camera; of our own making, where none is kept here to measure by. */
+/** Bytes of a photo of a tablet's camera at least; of our own making, for those kept here may be smaller copies. */
 const usualPhoto = 4_000_000;
 
-/** Read once, and not watched further. */
-const answerOf = <T>(question: Question<T>): Promise<T> =>
+/** Read once and not watched further; by a desk nobody has asked yet, so that no earlier answer stands for the present one. */
+const answerOf = <T>(desk: Desk, asking: (desk: Desk) => Question<T>): Promise<T> =>
   new Promise((resolve, reject) => {
+    const question = asking({ ...desk, store: Object.create(desk.store) as Desk['store'] });
     let stop = () => {};
     const look = () => {
       try {
@@ -37,7 +38,7 @@ export const roomReady = async (desk: Desk, bytes: number, heard?: (kept: number
   const trial = await trialWrite(bytes, heard);
   if (trial.whole) {
     fullUnderstood();
-    const photo = held.photos > 0 ? Math.max(held.bytes / held.photos, 1_000_000) : usualPhoto;
+    const photo = Math.max(held.bytes / Math.max(held.photos, 1), usualPhoto);
     return readyLine('ok', 'room: enough', {
       trial: trial.kept,
       photos: Math.floor(trial.kept / photo),
@@ -57,7 +58,7 @@ export const promiseReady = async (): Promise<ReadyLine> => {
 
 export const elsewhereReady = async (desk: Desk): Promise<ReadyLine> => {
   const { entries } = await desk.store.held();
-  const { rounds, last } = await answerOf(sinceCarried(desk));
+  const { rounds, last } = await answerOf(desk, sinceCarried);
   if (entries === 0) return readyLine('ok', 'elsewhere: nothing here', {});
   if (!last) return readyLine('look', 'elsewhere: never', {});
   const day = last.at.slice(0, 10);
@@ -77,7 +78,7 @@ export const clockReady = async (desk: Desk): Promise<ReadyLine> => {
 };
 
 export const personReady = async (desk: Desk): Promise<ReadyLine> => {
-  const [people, who] = await Promise.all([answerOf(surveyors(desk)), whoIsAtWork(desk)]);
+  const [people, who] = await Promise.all([answerOf(desk, surveyors), whoIsAtWork(desk)]);
   if (people.length === 0) return readyLine('look', 'person: nobody named', {});
   const person = people.find(({ thing }) => thing === who);
   return person ? readyLine('ok', 'person: set', { role: person.role }) : readyLine('look', 'person: nobody set', {});
@@ -86,8 +87,8 @@ export const personReady = async (desk: Desk): Promise<ReadyLine> => {
 /** An open round is gone on with: by the one who began it, or its answers are of two eyes. */
 export const roundReady = async (desk: Desk): Promise<ReadyLine> => {
   const [open, people, who] = await Promise.all([
-    answerOf(roundsUnderWay(desk)),
-    answerOf(surveyors(desk)),
+    answerOf(desk, roundsUnderWay),
+    answerOf(desk, surveyors),
     whoIsAtWork(desk),
   ]);
   const [first] = open;

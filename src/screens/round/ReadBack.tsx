@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { settings, type ZoneView } from '../../actions';
+import type { DraftFinding, ZoneDraft } from '../../engine/record';
 import { w } from '../../words';
 import { Sheet } from '../parts';
 import { useQuestion } from '../shell';
-import { called } from './called';
+import { called, calledNext, takenBetween } from './called';
 import { readBack } from './said';
 
 interface ReadBackProps {
@@ -16,6 +17,8 @@ interface ReadBackProps {
 export function ReadBack({ view, left }: ReadBackProps) {
   const [big, setBig] = useState(false);
   const { callAndTap } = useQuestion(settings);
+  const [seen, setSeen] = useState<{ draft: ZoneDraft; taken?: DraftFinding | undefined }>({ draft: view.draft });
+  if (seen.draft !== view.draft) setSeen({ draft: view.draft, taken: takenBetween(seen.draft, view.draft) });
   const sentence = readBack(view);
   const untouched = view.draft.touches === 0;
   return (
@@ -28,7 +31,9 @@ export function ReadBack({ view, left }: ReadBackProps) {
           aria-description={w.callAndTap.whole}
         >
           <span role="status" className="read-back-big">
-            {untouched && left ? `${left} ${called(view)}` : called(view)}
+            {untouched && left && `${left} `}
+            {called(view, seen.taken)}
+            <span className="called-next"> {calledNext(view, seen.taken)}</span>
           </span>
         </button>
       ) : (

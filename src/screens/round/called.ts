@@ -48,8 +48,8 @@ const spokenOf = ({ asks, draft }: Called): DraftFinding | undefined =>
 export const called = (view: Called, taken?: DraftFinding): string => {
   const { zone, draft, asks, otherZones } = view;
   const { letter, name } = zone.body;
-  if (asks.what === 'why') return words.sentence(letter, [words.notReached]);
-  if (asks.what === 'gone') return words.sentence(letter, [words.each]);
+  if (asks.what === 'why') return words.notReached(letter);
+  if (asks.what === 'gone') return words.each(letter);
   if (asks.what === 'kinds') {
     const groups: Readonly<Record<string, string>> = w.round.group;
     return words.sentence(letter, [midSentence(groups[asks.group] ?? asks.group)]);

@@ -8,6 +8,7 @@ import { useDeviceSettings } from './useDeviceSettings';
 import './tokens.css';
 import './base.css';
 import './forcedColours.css';
+import './largeText.css';
 
 /** No part of a start that goes well. */
 const NotOpen = lazy(async () => ({ default: (await import('./NotOpen')).NotOpen }));

@@ -8,7 +8,7 @@ const places = [
     to: pathTo.sculptures(),
     word: w.shell.nav.sculptures,
     Picture: SculpturesIcon,
-    under: ['/sculpture', '/welcome', '/cards', '/measure'],
+    under: ['/sculpture', '/welcome', '/cards', '/measure', '/ready'],
   },
   { to: pathTo.nextSteps(), word: w.shell.nav.nextSteps, Picture: NextStepsIcon, under: [] },
   {

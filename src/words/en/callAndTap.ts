@@ -37,10 +37,12 @@ export const callAndTap = spoken('callAndTap', 'callAndTap', {
   gone: (kind: string) => `${kindName(kind)} gone`,
   count: { one: 'one', 'two to five': 'two to five', more: 'more than five' },
   there: 'still there',
-  notReached: 'could not reach: why?',
-  each: 'nothing found: is each one gone?',
+  notReached: (letter: string) => `${letter}, could not reach: why?`,
+  each: (letter: string) => `${letter}, nothing found: is each one gone?`,
   /** "D, green streak, thirty, sheets, two photos." */
   sentence: (letter: string, parts: readonly string[]) => `${letter}, ${parts.join(', ')}.`,
+  /** What the pad goes on to ask about by itself. */
+  next: (kind: string) => `Now: ${kindName(kind)}?`,
   /** A zone that just came up, after one that was left. */
   now: (letter: string, name: string) => `Now ${letter}, ${name.toLowerCase()}.`,
   kept: (letter: string, said: string) => `${letter}, ${said}.`,

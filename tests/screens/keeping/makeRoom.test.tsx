@@ -64,7 +64,7 @@ describe('Making room', () => {
   it('lets go what the bag holds, says what stays, and that the rest is free', async () => {
     const desk = await withPhotos();
     show(desk, <KeepingScreen />);
-    const { user, open } = await choose();
+    const { open } = await choose();
     answered([old]);
     await open();
     expect(await screen.findByText('The bag holds 1 of the 2, and each is whole')).toBeDefined();
