@@ -4,6 +4,7 @@ import { requestForProposals } from './campaign/requestForProposals';
 import { siteCard } from './campaign/siteCard';
 import { zoneCards } from './cards/zoneCards';
 import { successorLetter } from './collection/successorLetter';
+import { yearPage } from './collection/yearPage';
 import type { PaperSort } from './layout';
 import { conditionReport } from './work/conditionReport';
 import { conservatorPage } from './work/conservatorPage';
@@ -23,6 +24,7 @@ export const paperSorts: readonly PaperSort[] = [
   fundSheet,
   requestForProposals,
   siteCard,
+  yearPage,
   successorLetter,
 ];
 

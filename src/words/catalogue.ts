@@ -59,6 +59,7 @@ export { paperSeason } from './en/paperSeason';
 export { papers } from './en/papers';
 export { paperViews } from './en/paperViews';
 export { paperVisitors } from './en/paperVisitors';
+export { paperYear } from './en/paperYear';
 export { parts } from './en/parts';
 export { people } from './en/people';
 export { photoLinks } from './en/photoLinks';

@@ -1,5 +1,5 @@
 import { firstPass, type PaperSource, type WorkOnPaper } from '../../engine/reckoning';
-import { type Lists, type TripwireFacts, tripwiresStanding } from '../../engine/watch';
+import { type Lists, type TripwireFacts, type TripwireStanding, tripwiresStanding } from '../../engine/watch';
 import { date, tripwireText, w, whole } from '../../words';
 import { list, type PaperPiece, say, section } from '../layout';
 import { nameOfWork, thingsIn, thingsOfAll, workOf } from '../reading';
@@ -54,22 +54,26 @@ const shortName = (work: WorkOnPaper): string => work.record.sculpture.body.numb
 
 /** What would change a mind, and where it stands on the day of the letter. */
 export const tripwires = (source: PaperSource): PaperPiece => {
-  const decisions = thingsOfAll(source, 'decision').filter(
-    ({ body }) => body.replacedBy === undefined && body.tripwires.length > 0,
-  );
-  const standing = tripwiresStanding(
-    decisions,
-    thingsOfAll(source, 'tripwireAnswer'),
-    (sculpture) => factsOf(source, sculpture),
-    source.today,
-  );
   const names = namesIn(source);
-  const lines = standing.map(({ decision, tripwire, word, since }) => {
+  const lines = standingOf(source).map(({ decision, tripwire, word, since }) => {
     const stands = [w.decisions.wireWord[word], since && w.decisions.wireOn(date(since))].filter(Boolean).join(', ');
     const work = decision.body.sculpture ? workOf(source, decision.body.sculpture) : undefined;
     return words.wire([work && shortName(work), tripwireText(tripwire, names)].filter(Boolean).join(', '), stands);
   });
   return section(words.wires, lines.length > 0 ? say(words.wiresLead) : say(words.wiresNone), list(lines));
+};
+
+/** Every tripwire of the decisions that hold. */
+export const standingOf = (source: PaperSource): readonly TripwireStanding[] => {
+  const decisions = thingsOfAll(source, 'decision').filter(
+    ({ body }) => body.replacedBy === undefined && body.tripwires.length > 0,
+  );
+  return tripwiresStanding(
+    decisions,
+    thingsOfAll(source, 'tripwireAnswer'),
+    (sculpture) => factsOf(source, sculpture),
+    source.today,
+  );
 };
 
 const factsOf = (source: PaperSource, sculpture: string | undefined): TripwireFacts => {

@@ -56,6 +56,7 @@ export * as paperSite from './paperSite';
 export * as papers from './papers';
 export * as paperViews from './paperViews';
 export * as paperVisitors from './paperVisitors';
+export * as paperYear from './paperYear';
 export * as parts from './parts';
 export * as people from './people';
 export * as photoLinks from './photoLinks';
