@@ -93,6 +93,7 @@ const GroundsPage = later(async () => (await import('../grounds')).GroundsScreen
 const MovesPage = later(async () => (await import('../moves')).MovesScreen);
 const KeptPage = later(async () => (await import('../papers')).KeptWhereScreen);
 const PapersPage = later(async () => (await import('../papers')).PapersScreen);
+const ConservatorPage = later(async () => (await import('../papers')).ConservatorPageScreen);
 const PaperPage = later(async () => (await import('../papers')).PaperScreen);
 const Method = later(async () => (await import('../method')).MethodScreen);
 const Ready = later(async () => (await import('../ready')).ReadyScreen);
@@ -106,7 +107,7 @@ export interface RouteRow {
   readonly show: (ids: Ids) => ReactNode;
   /** On the ladder: navigation, undo and notices of the shell step back; the screen has its own. */
   readonly field?: true;
-  /** Name of its page of help, where `helpNameOf` would give it that of another screen. */
+  /** Name of its page of help, where it is not what `helpNameOf` makes of the path. */
   readonly help?: string;
 }
 
@@ -209,16 +210,20 @@ export const routes: readonly RouteRow[] = [
     show: (ids) => <Measure photo={nameOf.photo(ids.photo ?? '')} about={nameOf.sentinel(ids.sentinel ?? '')} />,
   },
   { path: '/sculpture/:sculpture/colour', show: (ids) => <Colour sculpture={sculptureOf(ids)} /> },
+  {
+    path: '/sculpture/:sculpture/conservator-page',
+    show: (ids) => <ConservatorPage sculpture={sculptureOf(ids)} />,
+  },
   { path: '/next-steps', show: () => <NextSteps /> },
   { path: '/carry', show: () => <Carry /> },
-  { path: '/carry/of/:sculpture', show: (ids) => <Carry only={sculptureOf(ids)} /> },
+  { path: '/carry/of/:sculpture', help: 'carry', show: (ids) => <Carry only={sculptureOf(ids)} /> },
   { path: '/carry/settle', show: () => <Settle /> },
   { path: '/carry/bring', show: () => <Bring /> },
   { path: '/carry/in-step', show: () => <InStep /> },
   { path: '/keeping', show: () => <Keeping /> },
   { path: '/papers', show: () => <PapersPage /> },
   { path: '/papers/kept', show: () => <KeptPage /> },
-  { path: '/papers/of/:about', show: (ids) => <PapersPage key={ids.about} of={whole(ids.about)} /> },
+  { path: '/papers/of/:about', help: 'papers', show: (ids) => <PapersPage key={ids.about} of={whole(ids.about)} /> },
   {
     path: '/papers/:sort/:about',
     help: 'paper',

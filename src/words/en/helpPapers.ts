@@ -14,4 +14,16 @@ export const helpPapers = spoken('helpPapers', 'helpPapers', {
     first: 'Read what it says it lacks. Add your own words where there is room for them, then print.',
     from: 'The foot of each page names the day, the author, draft or final, and a mark of the survey it was made from.',
   },
+  'papers-kept': {
+    title: 'Where things are kept',
+    what: 'Keys, colour panels, samples, negatives, copies of the archive: what no tablet holds and somebody will look for one day.',
+    first: 'Write down what nobody else could find. Then, once a year, go and see whether it is still there.',
+    from: 'You write it, with the day somebody last saw it there. It comes into the letter to your successor.',
+  },
+  'sculpture-conservator-page': {
+    title: 'The conservator’s page',
+    what: 'What you ask a conservator, with room for answers: printed and filled in by hand, or typed here from her page.',
+    first: 'Write your question and print the page for the visit. Type in afterwards what she wrote, under her name.',
+    from: 'Her answers are thoughts with a name and a day. Nothing that was seen is changed by them.',
+  },
 });
