@@ -10,7 +10,7 @@ import {
   type WhatIfs,
   whatIfs,
 } from '../../engine/options';
-import { zonesAt } from '../../engine/record';
+import { type Thing, zonesAt } from '../../engine/record';
 import { optionSortOf } from '../../engine/trade';
 import {
   costText,
@@ -26,7 +26,7 @@ import {
   w,
   whole,
 } from '../../words';
-import { facts, list, type PaperPiece, say, section, signatures, table, under } from '../layout';
+import { facts, fine, h, list, type PaperPiece, say, section, signatures, table, under } from '../layout';
 import type { CampaignOnPaper } from './campaignOnPaper';
 import { fundFigures, fundOf } from './fundOfCampaign';
 import { unitsText, type Ways, waitingWith } from './waysSideBySide';
@@ -34,42 +34,56 @@ import { unitsText, type Ways, waitingWith } from './waysSideBySide';
 const words = w.paperBoard;
 
 /** Two pages that say where the figures of the first come from, and what speaks against them. */
-export const boardAnnex = (file: CampaignOnPaper, ways: Ways): PaperPiece => [
-  section(words.each, eachWay(file, ways)),
-  ways.rows.length > 0 && section(words.rates, atThreeRates(file, ways)),
-  ways.leaning && section(words.against(ways.nameOf(ways.leaning.option.thing)), againstLeaning(file, ways)),
-  section(words.waiting, waiting(file, ways)),
-  section(words.causes, causes(file)),
-  section(words.money, moneyThere(file)),
-  section(words.decided, decidedBefore(file, ways)),
-  say(words.who, 'small'),
-  signatures([{ role: words.proposer }, { role: words.chair }]),
-];
+export const boardAnnex = (file: CampaignOnPaper, ways: Ways): PaperPiece =>
+  fine(
+    section(words.each, eachWay(file, ways)),
+    ways.rows.length > 0 && section(words.rates, atThreeRates(file, ways)),
+    ways.leaning && section(words.against(ways.nameOf(ways.leaning.option.thing)), againstLeaning(file, ways)),
+    section(words.waiting, waiting(file, ways)),
+    section(words.causes, causes(file)),
+    section(words.money, moneyThere(file)),
+    section(words.decided, decidedBefore(file, ways)),
+    say(words.who, 'small'),
+    signatures([{ role: words.proposer }, { role: words.chair }]),
+  );
 
-const eachWay = ({ record }: CampaignOnPaper, { options, nameOf }: Ways): PaperPiece =>
-  options.length === 0
-    ? say(words.noWays)
-    : options.map((option) => {
-        const { body } = option;
-        const sort = optionSortOf(body.sort);
-        const { facts: names } = words;
-        return under(
-          nameOf(option.thing),
-          facts([
-            [names.does, body.does || sort?.does],
-            [names.where, body.zones?.length ? words.where(lettersOf(record, body.zones)) : words.whole],
-            [names.who, body.who || sort?.who],
-            [names.months, goodMonthsText(body)],
-            [
-              names.costs,
-              list(body.costs.map((line) => words.cost(line.name, money(line.amount), costText(line)))) ??
-                words.notKnown,
-            ],
-            [names.irreversible, body.irreversible > 0 ? (sort?.irreversible ?? whole(body.irreversible)) : words.none],
-            [names.risks, body.risks || sort?.risks],
-          ]),
-        );
-      });
+/** Beside each other while there is room for it on a sheet, else one after the other. */
+const mostBeside = 4;
+
+const eachWay = (file: CampaignOnPaper, ways: Ways): PaperPiece => {
+  const { options, nameOf } = ways;
+  const told = options.map((option) => ({ name: nameOf(option.thing), rows: wayTold(file, option) }));
+  const [first] = told;
+  if (!first) return say(words.noWays);
+  if (told.length > mostBeside) return told.map(({ name, rows }) => under(name, facts(rows)));
+  return table(
+    words.eachCaption,
+    [{ head: '' }, ...told.map(({ name }) => ({ head: name }))],
+    first.rows.map(([name], i) => [name, ...told.map(({ rows }) => rows[i]?.[1])]),
+  );
+};
+
+const wayTold = (
+  { record }: CampaignOnPaper,
+  { body }: Thing<'option'>,
+): readonly (readonly [string, PaperPiece])[] => {
+  const sort = optionSortOf(body.sort);
+  const { facts: names } = words;
+  return [
+    [names.does, body.does || sort?.does],
+    [names.where, body.zones?.length ? words.where(lettersOf(record, body.zones)) : words.whole],
+    [names.who, body.who || sort?.who],
+    [names.months, goodMonthsText(body)],
+    [
+      names.costs,
+      body.costs.length === 0
+        ? words.notKnown
+        : body.costs.map((line) => h('p', {}, words.cost(line.name, money(line.amount), costText(line)))),
+    ],
+    [names.irreversible, body.irreversible > 0 ? (sort?.irreversible ?? whole(body.irreversible)) : words.none],
+    [names.risks, body.risks || sort?.risks],
+  ];
+};
 
 const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, names }: Ways): PaperPiece => [
   table(
@@ -178,7 +192,6 @@ const waiting = (file: CampaignOnPaper, ways: Ways): PaperPiece => {
 
 const causes = ({ record, planned, today }: CampaignOnPaper): PaperPiece => [
   list(causesFirst(zonesAt(record, today), planned.cause, today).reasons.map((reason) => sayReason(reason))),
-  say(words.causesHow, 'small'),
 ];
 
 const moneyThere = (file: CampaignOnPaper): PaperPiece => {

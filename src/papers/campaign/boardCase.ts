@@ -38,7 +38,7 @@ export const boardCase: PaperSort = {
     const own = ownText(source, id, about, 'motion');
     const drafted = draftedMotion(file, ways);
     const body: PaperPiece[] = [
-      notLookedFirst(latest),
+      notLookedFirst(latest, true),
       say(ways.options.length > 1 ? words.lead(name, whole(ways.options.length)) : words.leadNoWays(name), 'lead'),
       figuresInShort(file, ways, latest, pair),
       waysTable(file, ways),

@@ -1,6 +1,6 @@
 import { overtaking, sideBySide } from '../../engine/options';
-import { area, date, monthsText, number, sayReason, share, w, whole } from '../../words';
-import { figure, h, list, type PaperPiece, say, section, table, together } from '../layout';
+import { area, monthsText, number, sayReason, share, w, whole } from '../../words';
+import { figure, h, type PaperPiece, say, section, table, together } from '../layout';
 import type { LatestOnPaper } from '../work/latestOnPaper';
 import { areaOfAll } from '../work/notLookedFirst';
 import type { CampaignOnPaper } from './campaignOnPaper';
@@ -31,8 +31,7 @@ const greenToday = (latest: LatestOnPaper | undefined): PaperPiece => {
   if (!latest) return say(words.green.none);
   const { value, low, high } = latest.score.active.green;
   const { name, how } = words.green;
-  const { date: day } = latest.round.body;
-  return figure(name, words.green.value(area(value)), how(area(low), area(high), area(areaOfAll(latest)), date(day)));
+  return figure(name, words.green.value(area(value)), how(area(low), area(high), area(areaOfAll(latest))));
 };
 
 const greenGrows = ({ situation: { growth } }: Ways): PaperPiece => {
@@ -55,7 +54,7 @@ const priceOnce = (file: CampaignOnPaper, ways: Ways): PaperPiece => {
 
 /** All ways with what each costs and gives; never one alone without a word on that. */
 export const waysTable = ({ rules }: CampaignOnPaper, ways: Ways): PaperPiece => {
-  const { options, rows, names, nameOf, leaning } = ways;
+  const { options, rows, nameOf } = ways;
   if (options.length === 0) return section(words.ways, say(words.noWays));
   const { columns } = words;
   const rate = number(rules.rate * 100, 2);
@@ -86,13 +85,17 @@ export const waysTable = ({ rules }: CampaignOnPaper, ways: Ways): PaperPiece =>
     say(words.monthsHow, 'small'),
     rows.length === 0 && say(words.noMoney),
     options.length === 1 && say(words.oneWay),
-    list([
-      ...sideBySide(rows).map((reason) => sayReason(reason, names)),
-      ...(leaning ? overtaking(leaning, rows) : [])
-        .filter(({ code }) => code === 'option: overtakes' || code === 'option: dearer throughout')
-        .map((reason) => sayReason(reason, names)),
-    ]),
+    say(overlooked(ways)),
   );
+};
+
+/** What nobody may overlook, whichever way is liked: in a few lines, the ways by their letters. */
+const overlooked = ({ rows, leaning, letterOf }: Ways): string => {
+  const names = (thing: string) => (letterOf(thing) === '' ? undefined : words.way(letterOf(thing)));
+  const caughtUp = (leaning ? overtaking(leaning, rows) : []).filter(
+    ({ code }) => code === 'option: overtakes' || code === 'option: dearer throughout',
+  );
+  return [...sideBySide(rows), ...caughtUp].map((reason) => sayReason(reason, names)).join(' ');
 };
 
 /** What is voted on. */

@@ -4,7 +4,7 @@ import { quoteStanding } from '../../engine/options';
 import type { PaperSource } from '../../engine/reckoning';
 import type { Thing } from '../../engine/record';
 import { amounts, date, money, number, roundMoney, w, whole } from '../../words';
-import { figure, h, type PaperPiece, say, section, table } from '../layout';
+import { figure, figures, type PaperPiece, say, section, table } from '../layout';
 import { type CampaignOnPaper, moneyRules } from './campaignOnPaper';
 
 const words = w.paperFund;
@@ -82,9 +82,7 @@ const standing = ({ pipeline, cover, gifts, now, currency }: FundFigures): Paper
   const all = now.reduce((sum, { amount }) => sum + amount.minor, 0);
   const open = all - cover.inHand - cover.pledged;
   return [
-    h(
-      'div',
-      {},
+    figures(
       figure(words.states.inHand, money(here), `${words.gifts(count(['in hand', 'spent']))}. ${words.stateHow.inHand}`),
       figure(
         words.states.pledged,
@@ -93,9 +91,15 @@ const standing = ({ pipeline, cover, gifts, now, currency }: FundFigures): Paper
       ),
       figure(words.states.hoped, money(pipeline.hoped), `${words.gifts(count(['hoped']))}. ${words.stateHow.hoped}`),
     ),
-    say(words.three),
-    pipeline.inKind.minor > 0 && say(words.inKind(money(pipeline.inKind))),
-    say(open > 0 ? words.open(roundMoney({ minor: open, currency })) : words.openNone),
+    say(
+      [
+        words.three,
+        pipeline.inKind.minor > 0 && words.inKind(money(pipeline.inKind)),
+        open > 0 ? words.open(roundMoney({ minor: open, currency })) : words.openNone,
+      ]
+        .filter(Boolean)
+        .join(' '),
+    ),
   ];
 };
 

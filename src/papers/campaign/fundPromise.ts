@@ -30,9 +30,15 @@ export const opportunity = (
     say(words.identity(title, maker, made ? date(made) : '', materials)),
     pair && pictures(pair),
     latest && green(title, latest),
-    option ? say(words.path(option.body.title, option.body.does ?? sort?.does ?? '')) : say(words.noPath),
-    decision && say(words.chosenBy(date(decision.date), list(decision.signed.map(({ role }) => role)))),
-    option && option.body.irreversible > 0 && sort?.irreversible !== undefined && say(words.cannot(sort.irreversible)),
+    say(
+      [
+        option ? words.path(option.body.title, option.body.does ?? sort?.does ?? '') : words.noPath,
+        decision && words.chosenBy(date(decision.date), list(decision.signed.map(({ role }) => role))),
+        option && option.body.irreversible > 0 && sort?.irreversible && words.cannot(sort.irreversible),
+      ]
+        .filter(Boolean)
+        .join(' '),
+    ),
   );
 };
 

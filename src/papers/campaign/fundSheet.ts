@@ -2,7 +2,7 @@ import { type FundFigures, fundFiguresOf, giftsOf, isFundFigures } from '../../e
 import type { PaperSource } from '../../engine/reckoning';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
-import { type PaperPiece, type PaperSort, say, section } from '../layout';
+import { fine, type PaperPiece, type PaperSort, say, section } from '../layout';
 import { nameOfWork, ownText, thingsOfAll, workOf } from '../reading';
 import { latestOnPaper } from '../work/latestOnPaper';
 import { notLookedFirst } from '../work/notLookedFirst';
@@ -38,16 +38,18 @@ export const fundSheet: PaperSort = {
     const drafted = draftedOutcome(fund, work, ways);
     const name = work ? nameOfWork(work) : source.name;
     const body: PaperPiece[] = [
-      work && notLookedFirst(latest),
+      work && notLookedFirst(latest, true),
       say(work ? words.lead(name, title) : words.leadOfAll(title, source.name), 'lead'),
       own('significance') !== '' && section(words.significance, say(own('significance'))),
       opportunity(work, latest, file, ways),
       section(words.outcome, say(own('outcome') || drafted), say(words.outcomeHow, 'small')),
-      fundMoney(source, fund, figures(source, fund), file),
-      fundUpkeep(source, fund),
-      promise !== undefined && section(words.promised, say(promise)),
-      own('benefit') !== '' && section(words.benefit, say(own('benefit'))),
-      whoDoesIt(file, ways),
+      fine(
+        fundMoney(source, fund, figures(source, fund), file),
+        fundUpkeep(source, fund),
+        promise !== undefined && section(words.promised, say(promise)),
+        own('benefit') !== '' && section(words.benefit, say(own('benefit'))),
+        whoDoesIt(file, ways),
+      ),
     ];
     return {
       title,

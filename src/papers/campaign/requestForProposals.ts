@@ -1,6 +1,6 @@
 import { paperEntered, paperStanding } from '../../engine/campaign';
 import { w } from '../../words';
-import { danger, list, newPage, type Paper, type PaperSort, room, say, section } from '../layout';
+import { columns, danger, list, newPage, type Paper, type PaperSort, room, say, section } from '../layout';
 import { ownText } from '../reading';
 import { viewsBeside } from '../views';
 import { latestOnPaper } from '../work/latestOnPaper';
@@ -51,7 +51,7 @@ export const requestForProposals: PaperSort = {
         section(words.notice, danger(list(words.noticeText))),
         section(
           words.dates,
-          own('dates') === '' ? words.datesRoom.map((line) => room(line)) : say(own('dates')),
+          own('dates') === '' ? columns(words.datesRoom.map((line) => room(line))) : say(own('dates')),
           say(words.siteVisit),
         ),
         workFacts(file),
@@ -59,10 +59,10 @@ export const requestForProposals: PaperSort = {
         thoughtTold(file),
         causesTable(file),
         section(words.drawings, views, say(views.length > 0 ? words.drawingsHow : words.drawingsNone, 'small')),
+        photosOfRequest(file),
         scheduleSection(file),
         siteOfRequest(file, own),
         rulesOfRequest(file, own),
-        photosOfRequest(file),
         linesOf(file).length > 0 && newPage(priceForm(file)),
       ],
       own: ownPlaces(own),

@@ -1,6 +1,6 @@
 import { methodsOn } from '../../engine/care';
 import { methodOf, paperItems } from '../../engine/trade';
-import { list as listed, w } from '../../words';
+import { w } from '../../words';
 import { list, type PaperPiece, room, say, section, table, under } from '../layout';
 import type { CampaignOnPaper } from './campaignOnPaper';
 import type { Own } from './requestForProposals';
@@ -11,7 +11,7 @@ const words = w.paperRequest;
 export const rulesOfRequest = (file: CampaignOnPaper, own: Own): PaperPiece => [
   section(words.approvals, list(words.approvalsText)),
   section(words.stop, list(words.stopText), say(words.stopThen)),
-  section(words.unwanted, list([...words.unwantedText, words.unwantedForbidden(listed(forbidden(file)))])),
+  section(words.unwanted, list([...words.unwantedText, words.unwantedForbidden(forbidden(file).join('; '))])),
   section(
     words.proposal,
     list(
@@ -48,5 +48,8 @@ const weights = (): PaperPiece =>
 /** Methods that are never used on this work. */
 export const forbidden = (file: CampaignOnPaper): readonly string[] => {
   const { forbidden: codes, alsoForbidden } = methodsOn(file.things('methodSheet')[0]);
-  return [...codes.map((code) => methodOf(code)?.name ?? code), ...alsoForbidden];
+  return [
+    ...codes.map((code) => methodOf(code)?.name ?? code),
+    ...alsoForbidden.map((line) => line.replace(/\.$/, '')),
+  ];
 };

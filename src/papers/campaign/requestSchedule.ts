@@ -14,7 +14,7 @@ import {
   unitOf,
   w,
 } from '../../words';
-import { h, list as listOf, type PaperPiece, room, say, section, signatures, table } from '../layout';
+import { columns, h, list as listOf, type PaperPiece, room, say, section, signatures, table } from '../layout';
 import type { CampaignOnPaper } from './campaignOnPaper';
 
 const words = w.paperRequest;
@@ -36,8 +36,15 @@ const rangeOf = ({ low, high, unit }: QuantityLine): string => {
   return unit === 'm2' ? `${area(low)} – ${area(high)}` : `${number(low)} – ${number(high)}`;
 };
 
-const nameOf = (line: QuantityLine): PaperPiece => {
+/** The work that every line asks for; undefined where they differ. */
+const sameTask = (lines: readonly QuantityLine[]): string | undefined => {
+  const tasks = new Set(lines.map(({ task }) => taskName(task)));
+  return tasks.size === 1 ? [...tasks][0] : undefined;
+};
+
+const nameOf = (line: QuantityLine, ofAll: string | undefined): PaperPiece => {
   const task = taskName(line.task);
+  if (task === ofAll) return line.name;
   return task === line.name ? task : [line.name, h('br', {}), h('span', { class: 'small' }, task)];
 };
 
@@ -47,26 +54,28 @@ export const scheduleSection = (file: CampaignOnPaper): PaperPiece => {
   if (lines.length === 0) return section(words.schedule, say(words.scheduleNone));
   const { record, today } = file;
   const names = namesOfCampaign(file);
-  const { columns } = words;
+  const { columns: heads } = words;
+  const ofAll = lines.length > 1 ? sameTask(lines) : undefined;
   const surface = surfaceOf(lines);
   const round = latestRound(record);
   const made = ofCampaign(file, 'quantities')[0]?.body.date ?? today;
   const against = scheduleStanding(record, lines, today);
   return section(
     words.schedule,
+    ofAll !== undefined && say(words.eachLine(ofAll)),
     table(
       words.caption(date(made)),
       [
-        { head: columns.number, kind: 'narrow' },
-        { head: columns.what },
-        { head: columns.amount, kind: 'number' },
-        { head: columns.measured },
-        { head: columns.reach },
-        { head: columns.seen, kind: 'wide' },
+        { head: heads.number, kind: 'narrow' },
+        { head: heads.what },
+        { head: heads.amount, kind: 'number' },
+        { head: heads.measured },
+        { head: heads.reach },
+        { head: heads.seen },
       ],
       lines.map((line, i) => [
         `${i + 1}`,
-        nameOf(line),
+        nameOf(line, ofAll),
         [amountOf(line), rangeOf(line) && [h('br', {}), h('span', { class: 'small' }, rangeOf(line))]],
         measuredHow(file, line),
         reaches.find(({ id }) => id === line.reach)?.name ?? line.reach,
@@ -106,12 +115,19 @@ export const priceForm = (file: CampaignOnPaper): PaperPiece => {
           { head: heads.price },
         ],
         [
-          ...linesOf(file).map((line, i) => [`${i + 1}`, nameOf(line), amountOf(line), '', '', '']),
+          ...linesOf(file).map((line, i) => [
+            `${i + 1}`,
+            nameOf(line, sameTask(linesOf(file))),
+            amountOf(line),
+            '',
+            '',
+            '',
+          ]),
           ...[words.formSum, words.formTax, words.formTotal].map((name) => ['', name, '', '', '', '']),
         ],
       ),
     ),
-    words.formRoom.map((name) => room(name)),
+    columns(words.formRoom.map((name) => room(name))),
     signatures([{ role: words.bidder }]),
   );
 };

@@ -21,7 +21,7 @@ export const siteOfRequest = (file: CampaignOnPaper, own: Own): PaperPiece => [
   section(
     words.access,
     accessTold(file),
-    under(words.hours, own('hours') === '' ? room(words.hoursRoom) : say(own('hours'))),
+    own('hours') === '' ? room(words.hoursRoom) : under(words.hours, say(own('hours'))),
     under(words.grounds, list([words.groundsUsual, ...groundsTold(file)])),
     under(words.waste, list([words.wasteUsual]), own('waste') === '' ? undefined : say(own('waste'))),
   ),

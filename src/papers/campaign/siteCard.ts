@@ -1,7 +1,19 @@
 import { methodsOn } from '../../engine/care';
 import { hotWorkRule, kindOf, methodOf, stopRules } from '../../engine/trade';
 import { list as listed, measure, number, w } from '../../words';
-import { columns, danger, facts, list, type PaperPiece, type PaperSort, room, say, section, table } from '../layout';
+import {
+  columns,
+  danger,
+  facts,
+  fine,
+  list,
+  type PaperPiece,
+  type PaperSort,
+  room,
+  say,
+  section,
+  table,
+} from '../layout';
 import { ownText, thingsIn } from '../reading';
 import { type LatestOnPaper, latestOnPaper } from '../work/latestOnPaper';
 import { type CampaignOnPaper, campaignOnPaper, campaignsToChoose } from './campaignOnPaper';
@@ -33,19 +45,16 @@ export const siteCard: PaperSort = {
       number: record.sculpture.body.number,
       state: work.state,
       body: [
-        say(words.lead),
-        never(file, latest),
-        section(words.inserts, insertRows(file)),
-        columns(
-          section(words.stop, list(stopRules.map(({ text }) => text)), say(words.stopWho)),
-          section(
-            words.contacts,
-            contacts === ''
-              ? [room(words.contactsRoom), room(words.contactsRoom), room(words.contactsRoom)]
-              : say(contacts),
+        fine(
+          say(words.lead),
+          never(file, latest),
+          section(words.inserts, insertRows(file)),
+          columns(
+            section(words.stop, list(stopRules.map(({ text }) => text)), say(words.stopWho)),
+            section(words.contacts, contacts === '' ? room(words.contactsRoom, 3) : say(contacts)),
+            section(words.site, siteFacts(file, own('hours'))),
+            hotCard(file),
           ),
-          section(words.site, siteFacts(file, own('hours'))),
-          hotCard(file),
         ),
       ],
       own: [
@@ -85,7 +94,9 @@ const never = (file: CampaignOnPaper, latest: LatestOnPaper | undefined): PaperP
       : [],
   );
   return danger(
-    say(`${words.never}: ${[...forbidden.map((code) => methodOf(code)?.name ?? code), ...alsoForbidden].join('; ')}.`),
+    say(
+      `${words.never}: ${[...forbidden.map((code) => methodOf(code)?.name ?? code), ...alsoForbidden.map((line) => line.replace(/\.$/, ''))].join('; ')}.`,
+    ),
     usual && say(words.usual, 'small'),
     list(alone),
   );
@@ -98,7 +109,12 @@ const insertRows = (file: CampaignOnPaper): PaperPiece => {
   return table(
     words.nobodyKnows,
     [{ head: heads.insert }, { head: heads.removable }, { head: heads.limit }, { head: heads.watcher }],
-    rows.map(({ name, removable, limit, care }) => [name, removable, limit ?? words.noLimit, care?.watcher ?? '']),
+    rows.map(({ name, removable, limit, care }) => [
+      name,
+      removable,
+      limit ?? (care?.method === 'remove' ? words.comesOut : words.noLimit),
+      care?.watcher ?? '',
+    ]),
   );
 };
 

@@ -14,7 +14,7 @@ export const under = (title: string, ...pieces: readonly PaperPiece[]): PaperNod
 export const say = (text: string, kind?: 'lead' | 'small' | 'mark'): PaperNode =>
   h(
     'p',
-    kind ? { class: kind } : {},
+    kind ? { class: kind === 'mark' ? 'paper-mark' : kind } : {},
     ...text.split(/\r\n|\n|\r/).flatMap((line, i): PaperPiece[] => (i === 0 ? [line] : [h('br', {}), line])),
   );
 
@@ -155,3 +155,9 @@ export const together = (...pieces: readonly PaperPiece[]): PaperNode => h('div'
 
 /** Two columns beside each other on the sheet, one under the other on a narrow screen; no part is cut by a column. */
 export const columns = (...pieces: readonly PaperPiece[]): PaperNode => h('div', { class: 'columns' }, ...pieces);
+
+/** Set smaller and closer: annexes and cards that have to keep to their pages. */
+export const fine = (...pieces: readonly PaperPiece[]): PaperNode => h('div', { class: 'fine' }, ...pieces);
+
+/** Figures in a row. */
+export const figures = (...pieces: readonly PaperPiece[]): PaperNode => h('div', { class: 'figures' }, ...pieces);

@@ -15,7 +15,7 @@ export const paperTree = (paper: Paper, issue: PaperIssue): PaperPiece =>
     h(
       'header',
       {},
-      issue.invented && h('p', { class: 'mark' }, words.inventedWhole),
+      issue.invented && h('p', { class: 'paper-mark' }, words.inventedWhole),
       h('p', { class: 'over' }, paper.over),
       h('h1', {}, paper.title),
       issue.status === 'draft' && h('p', { class: 'status' }, words.draftWhole),

@@ -7,8 +7,8 @@ import { zoneLabel } from './zoneLabel';
 
 const words = w.paperCondition;
 
-/** What a round did not look at: the first thing a paper tells of it. */
-export const notLookedFirst = (latest: LatestOnPaper | undefined): PaperNode => {
+/** What a round did not look at: the first thing a paper tells of it. `short`: what holds of every survey is left out. */
+export const notLookedFirst = (latest: LatestOnPaper | undefined, short = false): PaperNode => {
   if (!latest) return notLooked(say(words.noRound));
   const { round, score, zones } = latest;
   const day = date(round.body.date);
@@ -20,7 +20,7 @@ export const notLookedFirst = (latest: LatestOnPaper | undefined): PaperNode => 
     say(sentence(score.zones.length, zones.length, share(score.seenShare), day)),
     list(left),
     round.body.ended === undefined && say(words.open),
-    say(words.surfaceOnly, 'small'),
+    !short && say(words.surfaceOnly, 'small'),
   );
 };
 

@@ -9,27 +9,26 @@ export const paperBoard: Same<typeof english> = {
   reader: 'den Vorstand',
   heading: (campaign: string) => `Zur Entscheidung: ${campaign}`,
   lead: (work: string, ways: string) =>
-    `Der Vorstand wird gefragt, wie ${work} von jetzt an gepflegt werden soll. Auf dieser Seite stehen ${ways} Möglichkeiten nebeneinander; was jede bewirkt, was sie aufs Spiel setzt und wie die Zahlen zustande kamen, steht im Anhang.`,
+    `Der Vorstand wird gefragt, wie ${work} von jetzt an gepflegt werden soll. Hier stehen ${ways} Möglichkeiten nebeneinander; der Anhang sagt, was jede bewirkt, was sie aufs Spiel setzt und woher die Zahlen kommen.`,
   leadNoWays: (work: string) =>
     `Der Vorstand wird gefragt, wie ${work} von jetzt an gepflegt werden soll. Die Möglichkeiten sind noch nicht festgehalten.`,
   noPair: 'Von diesem Werk gibt es noch keine zwei Fotos vom selben Standpunkt.',
   green: {
     name: 'Grün heute',
     value: (m2: string) => m2,
-    how: (low: string, high: string, all: string, day: string) =>
-      `${low} bis ${high}, von ${all} Oberfläche. Zone für Zone geschätzt beim Rundgang vom ${day}; die Spanne gilt in neun von zehn Fällen.`,
+    how: (low: string, high: string, all: string) =>
+      `${low} bis ${high} (90 %), von ${all} Oberfläche; Zone für Zone mit dem Auge geschätzt.`,
     none: 'Noch hat niemand nachgesehen.',
   },
   change: {
     name: 'Jedes Jahr mehr',
-    how: (low: string, high: string, rounds: string) =>
-      `${low} bis ${high}, aus ${rounds} Rundgängen; die Mitte aller Steigungen zwischen ihnen. Der Zuwachs ist kein Zufall.`,
+    how: (low: string, high: string, rounds: string) => `${low} bis ${high}, aus ${rounds} Rundgängen; kein Zufall.`,
     unsure: (low: string, high: string, rounds: string) =>
-      `${low} bis ${high}, aus ${rounds} Rundgängen. Das könnte auch Zufall sein.`,
+      `${low} bis ${high}, aus ${rounds} Rundgängen; es könnte auch Zufall sein.`,
   },
   price: {
     name: (letter: string) => `Preis der Möglichkeit ${letter}, einmalig`,
-    how: (contingency: string) => `Zu heutigen Preisen, mit ${contingency} für Unvorhergesehenes.`,
+    how: (contingency: string) => `Heutige Preise, ${contingency} für Unvorhergesehenes.`,
   },
 
   ways: 'Die Möglichkeiten',
@@ -43,7 +42,7 @@ export const paperBoard: Same<typeof english> = {
     steps: 'Was sich nicht zurücknehmen lässt',
   },
   monthsHow:
-    'Ein guter Monat ist einer, in dem auch die schlechteste Zone kein Grün zeigt. Die Spannen, zwei weitere Zinssätze und die Preise stehen im Anhang.',
+    'Ein guter Monat ist einer, in dem auch die schlechteste Zone kein Grün zeigt. Spannen, zwei weitere Zinssätze und die Preise: siehe Anhang.',
   steps: (count: string, size: string | undefined) =>
     count === '0'
       ? 'nichts'
@@ -74,8 +73,9 @@ export const paperBoard: Same<typeof english> = {
   motionHint: 'So, wie darüber abgestimmt werden soll. Was jetzt hier steht, ist aus den Unterlagen zusammengestellt.',
   motionLabel: 'Wortlaut des Antrags',
 
-  annex: 'Anhang',
+  way: (letter: string) => `Möglichkeit ${letter}`,
   each: 'Was jede Möglichkeit ist',
+  eachCaption: 'Die Möglichkeiten, Punkt für Punkt',
   where: (letters: string) => `Zonen ${letters}`,
   whole: 'das ganze Werk',
   facts: {
@@ -127,7 +127,6 @@ export const paperBoard: Same<typeof english> = {
   waitingNone: 'Keine Möglichkeit hier hat einen einmaligen Preis; der Preis des Wartens lässt sich nicht nennen.',
 
   causes: 'Was den Schaden nährt',
-  causesHow: 'Was behandelt wird, bevor seine Ursache weg ist, sieht vielleicht bald wieder so aus.',
   money: 'Das Geld',
   moneyState: (inHand: string, pledged: string, hoped: string) =>
     `Vorhanden ${inHand}; zugesagt ${pledged}; erhofft ${hoped}. Das sind drei Summen und nicht eine: Eine Zusage ist noch kein Geld, und eine Hoffnung ist weniger.`,

@@ -72,6 +72,7 @@ export const paperRequest: Same<typeof english> = {
     reach: 'Erreicht',
     seen: 'Was gesehen wurde',
   },
+  eachLine: (task: string) => `Jede Position meint dasselbe: ${task}.`,
   seenNear: (inserts: string) => `Einlagen darin: ${inserts}.`,
   measured: {
     typed: 'eingegeben: gemessen, aus Plänen oder geschätzt',

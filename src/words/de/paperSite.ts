@@ -23,6 +23,7 @@ export const paperSite: Same<typeof english> = {
     state: 'Bekannte Schäden',
   },
   noLimit: 'keine gesetzt: keine Hitze in der Nähe',
+  comesOut: 'keine gesetzt: kommt vor jeder Hitze heraus',
   noLimitLong: 'Keine Grenze von einer benannten Fachperson gesetzt',
   removableShort: { yes: 'ja', no: 'nein', 'not known': 'nicht bekannt' },
   limit: (limits: readonly string[], who: string, day: string) =>

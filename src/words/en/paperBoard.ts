@@ -9,27 +9,26 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   reader: 'the board',
   heading: (campaign: string) => `For decision: ${campaign}`,
   lead: (work: string, ways: string) =>
-    `The board is asked how ${work} is to be cared for from here on. ${ways} ways to go on are set beside each other on this page; what each does, what it puts at risk and how the figures came about stands in the annex.`,
+    `The board is asked how ${work} is to be cared for from here on. ${ways} ways stand beside each other here; the annex says what each does, what it risks and where the figures come from.`,
   leadNoWays: (work: string) =>
     `The board is asked how ${work} is to be cared for from here on. The ways to go on are not yet written down.`,
   noPair: 'No two photos from the same spot are kept of this work yet.',
   green: {
     name: 'Green today',
     value: (m2: string) => m2,
-    how: (low: string, high: string, all: string, day: string) =>
-      `${low} to ${high}, of ${all} of surface. Judged zone by zone in the round of ${day}; the range holds in nine cases of ten.`,
+    how: (low: string, high: string, all: string) =>
+      `${low} to ${high} (90 %), of ${all} of surface; judged zone by zone by eye.`,
     none: 'Nobody has looked yet.',
   },
   change: {
     name: 'More each year',
-    how: (low: string, high: string, rounds: string) =>
-      `${low} to ${high}, over ${rounds} rounds; the middle of all slopes between them. It rises beyond chance.`,
+    how: (low: string, high: string, rounds: string) => `${low} to ${high}, over ${rounds} rounds; beyond chance.`,
     unsure: (low: string, high: string, rounds: string) =>
-      `${low} to ${high}, over ${rounds} rounds. Chance alone could do that.`,
+      `${low} to ${high}, over ${rounds} rounds; chance alone could do that.`,
   },
   price: {
     name: (letter: string) => `Price of way ${letter}, once`,
-    how: (contingency: string) => `At today’s prices, with ${contingency} for what nobody foresees.`,
+    how: (contingency: string) => `Prices of today, ${contingency} for what nobody foresees.`,
   },
 
   ways: 'The ways to go on',
@@ -43,7 +42,7 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
     steps: 'What cannot be taken back',
   },
   monthsHow:
-    'A good month is one in which even the worst zone shows no green. The ranges, two other rates and the prices stand in the annex.',
+    'A good month is one in which even the worst zone shows no green. Ranges, two other rates and the prices: see the annex.',
   steps: (count: string, size: string | undefined) =>
     count === '0' ? 'nothing' : `${count} ${size === undefined ? '' : `${size} `}${count === '1' ? 'step' : 'steps'}`,
   sizes: { small: 'small', large: 'large' },
@@ -81,8 +80,9 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   motionHint: 'As it is to be voted on. What stands here now was put together from the record.',
   motionLabel: 'Text of the motion',
 
-  annex: 'Annex',
+  way: (letter: string) => `way ${letter}`,
   each: 'What each way is',
+  eachCaption: 'The ways, point by point',
   where: (letters: string) => `Zones ${letters}`,
   whole: 'the whole work',
   facts: {
@@ -134,7 +134,6 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   waitingNone: 'No way here has a price that is paid once, so waiting has no price that could be told.',
 
   causes: 'What feeds the damage',
-  causesHow: 'What is treated before its cause is gone may soon look the same again.',
   money: 'The money',
   moneyState: (inHand: string, pledged: string, hoped: string) =>
     `In hand ${inHand}; pledged ${pledged}; hoped for ${hoped}. These are three sums and not one: a promise is not yet money, and a hope is less.`,

@@ -70,6 +70,7 @@ export const paperRequest = spoken('paperRequest', 'paperRequest', {
     reach: 'Reached',
     seen: 'What was seen',
   },
+  eachLine: (task: string) => `Each line asks for the same: ${task.charAt(0).toLowerCase()}${task.slice(1)}.`,
   seenNear: (inserts: string) => `Inserts in it: ${inserts}.`,
   measured: {
     typed: 'entered: measured, from drawings or estimated',

@@ -23,6 +23,7 @@ export const paperSite = spoken('paperSite', 'paperSite', {
     state: 'Known damage',
   },
   noLimit: 'none set: no heat near it',
+  comesOut: 'none set: comes out before any heat',
   noLimitLong: 'No limit set by a named expert',
   removableShort: { yes: 'yes', no: 'no', 'not known': 'not known' },
   limit: (limits: readonly string[], who: string, day: string) =>
