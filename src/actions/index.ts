@@ -46,7 +46,7 @@ export * from './field';
 export { deviceFull, fullUnderstood } from './fullDevice';
 export * from './in-step';
 export { addInsert, editInsert, removeInsert } from './inserts';
-export { addInterpretation, removeInterpretation } from './interpretations';
+export { addInterpretation, addInterpretations, removeInterpretation } from './interpretations';
 export * from './keeping';
 export { keepPhoto, type PhotoFacts, type PhotoRole } from './keepPhoto';
 export * from './look';

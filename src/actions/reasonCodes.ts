@@ -139,6 +139,7 @@ export const deedCodes = {
   'deed: person check opened': [],
   'deed: person check closed': ['by'],
   'deed: thought added': ['by'],
+  'deed: thoughts added': ['by', 'count'],
   'deed: thought removed': [],
   'deed: list taken over': ['count'],
   'deed: report taken over': ['count'],

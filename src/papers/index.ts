@@ -5,3 +5,4 @@ export { thingsOfAll } from './reading';
 export { readmeText } from './readme';
 export { paperSortOf, paperSorts } from './registry';
 export { reportHtml } from './report';
+export { type ConservatorQuestion, conservatorQuestions } from './work/conservatorQuestions';

@@ -119,6 +119,13 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
   addInsert: deed(({ desk, is }) =>
     actions.addInsert(desk, is.sculpture, { material: 'ivory', count: 1, removable: 'no' }),
   ),
+  addInterpretations: deed(({ desk, is }) =>
+    actions.addInterpretations(desk, is.sculpture, {
+      by: 'X',
+      source: 'page',
+      statements: [{ statement: 'Damp' }, { statement: 'Salt', about: is.sculpture }],
+    }),
+  ),
   addInterpretation: deed(({ desk, is }) =>
     actions.addInterpretation(desk, is.sculpture, { statement: 'Damp', by: 'X' }),
   ),

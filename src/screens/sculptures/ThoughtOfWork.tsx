@@ -1,9 +1,9 @@
 import { interpretationsOf } from '../../actions';
 import type { SculptureRecord } from '../../engine/record';
 import { w } from '../../words';
-import { Section } from '../parts';
+import { LinkButton, Section } from '../parts';
 import { Thoughts } from '../parts/Thoughts';
-import { useDesk, useQuestion } from '../shell';
+import { pathTo, useDesk, useQuestion } from '../shell';
 
 /** What was thought about the work: below all that was seen, and in a part of its own. Nothing where there is none. */
 export function ThoughtOfWork({ record }: { readonly record: SculptureRecord }) {
@@ -13,6 +13,11 @@ export function ThoughtOfWork({ record }: { readonly record: SculptureRecord }) 
   return (
     <Section title={w.bring.thought}>
       <Thoughts thoughts={thoughts} zones={zones} />
+      <div className="row not-printed">
+        <LinkButton kind="quiet" to={pathTo.conservatorPage(record.sculpture.thing)}>
+          {w.paperConservator.form.link}
+        </LinkButton>
+      </div>
     </Section>
   );
 }

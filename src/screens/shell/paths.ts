@@ -35,6 +35,7 @@ export const pathTo = {
   colour: (sculpture: string) => `/sculpture/${part(sculpture)}/colour`,
   papers: () => '/papers',
   /** Papers of one work first. */
+  conservatorPage: (sculpture: string) => `/sculpture/${part(sculpture)}/conservator-page`,
   papersOf: (about: string) => `/papers/of/${encodeURIComponent(about)}`,
   kept: () => '/papers/kept',
   /** One paper of one thing: `about` is a thing name, or a year. */

@@ -53,6 +53,7 @@ export const namesOfDeeds: Same<typeof english> = {
   'deed: person check opened': () => 'Personenprüfung geöffnet',
   'deed: person check closed': (s) => `Personenprüfung geschlossen, von ${s.text('by')}`,
   'deed: thought added': (s) => `Vermutung von ${s.text('by')} hinzugefügt`,
+  'deed: thoughts added': (s) => `${s.times('count', 'Vermutung', 'Vermutungen')} von ${s.text('by')} hinzugefügt`,
   'deed: thought removed': () => 'Vermutung entfernt',
   'deed: plan kept': (s) => `gespeichert: ${namesOfPlanned[s.text('kind')] ?? s.text('kind')}`,
   'deed: plan removed': (s) => `entfernt: ${namesOfPlanned[s.text('kind')] ?? s.text('kind')}`,

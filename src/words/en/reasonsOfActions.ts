@@ -157,6 +157,7 @@ export const namesOfDeeds = spoken('reasonsOfActions', 'namesOfDeeds', {
   'deed: person check opened': () => 'opened a person check',
   'deed: person check closed': (s) => `closed a person check, by ${s.text('by')}`,
   'deed: thought added': (s) => `added a thought of ${s.text('by')}`,
+  'deed: thoughts added': (s) => `added ${s.times('count', 'thought', 'thoughts')} of ${s.text('by')}`,
   'deed: thought removed': () => 'removed a thought',
   'deed: plan kept': (s) => `kept ${namesOfPlanned[s.text('kind')] ?? s.text('kind')}`,
   'deed: plan removed': (s) => `removed ${namesOfPlanned[s.text('kind')] ?? s.text('kind')}`,
