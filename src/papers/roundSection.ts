@@ -1,7 +1,7 @@
 import { type SculptureScore, scoreRound, type ZoneScore } from '../engine/condition';
 import { areaOn, type BodyOf, type SculptureRecord, type Thing, zonesAt } from '../engine/record';
 import { activityOf, kindOf, originOf, roundTypes, severityOf } from '../engine/trade';
-import { area, date, figure, midSentence, share, w } from '../words';
+import { area, date, figure, fromTo, midSentence, share, w } from '../words';
 import { type Html, html, lines } from './html';
 
 const words = w.papers;
@@ -24,11 +24,11 @@ export const lastRound = (record: SculptureRecord, round: Thing<'round'>): Html 
   const active = Object.entries(words.activeNames).flatMap(([what, name]) => {
     const figureOf = score.active[what as keyof typeof words.activeNames];
     return figureOf.value > 0
-      ? [`${name} ${area(figureOf.value)} (${area(figureOf.low)} to ${area(figureOf.high)})`]
+      ? [`${name} ${area(figureOf.value)} (${fromTo(area(figureOf.low), area(figureOf.high))})`]
       : [];
   });
   return html`<h3>${words.lastRound(roundName(type), date(round.body.date))}</h3>
-<p>${words.surface(wet, washed)} ${words.seen(share(score.seenShare))}</p>
+<p>${words.surface(w.paperCondition.wet[wet], w.paperCondition.washed[washed])} ${words.seen(share(score.seenShare))}</p>
 ${round.body.fromPaper && html`<p>${w.paperCards.enteredFromPaper(date(round.body.fromPaper.entered), '')}</p>`}
 <p class="figure">${words.index} <strong>${indexOf(score)}</strong></p>
 ${active.length > 0 && html`<p>${words.active}: ${active.join('; ')}.</p>`}

@@ -1,10 +1,10 @@
 import { type Money, noCurrency, placesOf, unitsOf } from '../engine/money';
-import { ours } from './inFigures';
+import { fromTo, ours } from './inFigures';
 import { written } from './numbers';
 import { tongueNow } from './tongue';
 import { areaNumber, unitOf } from './units';
 
-export { inQuotes } from './inFigures';
+export { fromTo, inQuotes } from './inFigures';
 export {
   area,
   areaNumber,
@@ -71,7 +71,7 @@ export const figure = (
 ): { readonly value: string; readonly range: string } => {
   const write = units[as];
   const unit = as === 'm2' ? ` ${unitOf('area')}` : '';
-  return { value: `${write(value)}${unit}`, range: `${write(low)} ${ours().to} ${write(high)}` };
+  return { value: `${write(value)}${unit}`, range: fromTo(write(low), write(high)) };
 };
 
 /** One for each way of writing, made when first asked for. */

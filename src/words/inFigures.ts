@@ -7,5 +7,8 @@ const inFigures = {
 } as const;
 export const ours = () => inFigures[tongueNow().language];
 
+/** Two ends of a range, already written: "64 to 79". */
+export const fromTo = (low: string, high: string): string => `${low} ${ours().to} ${high}`;
+
 /** What somebody else wrote, or a name, in the middle of a sentence. */
 export const inQuotes = (text: string): string => ours().quotes.join(text);

@@ -1,5 +1,6 @@
 import type { SculptureRecord, Thing } from '../engine/record';
 import { roundTypes } from '../engine/trade';
+import { paperCondition } from './en/paperCondition';
 import { sculptures } from './en/sculptures';
 import type { NameOfThing } from './en/sentence';
 import { thenAndNow } from './en/thenAndNow';
@@ -11,7 +12,7 @@ export const roundName = ({ body }: Thing<'round'>): string =>
 
 /** With the state the surface was in: what decides whether two rounds are alike. */
 export const roundNameInFull = (round: Thing<'round'>): string =>
-  `${roundName(round)} (${round.body.wet}, ${round.body.washed})`;
+  `${roundName(round)} (${paperCondition.surfaceOf(paperCondition.wet[round.body.wet], paperCondition.washed[round.body.washed])})`;
 
 /** "zone B, left arm". */
 export const zoneName = ({ body }: Thing<'zone'>): string => thenAndNow.zoneNamed(body.letter, body.name);

@@ -1,5 +1,5 @@
 import type { BidComparison } from '../../engine/campaign';
-import { sayReason, w } from '../../words';
+import { midSentence, sayReason, w } from '../../words';
 import { Notice } from '../parts';
 
 const words = w.campaign.bids;
@@ -19,7 +19,7 @@ export function OddPrices({ comparison }: { readonly comparison: BidComparison }
     lines.flatMap(({ line, prices }) =>
       (prices.get(thing)?.rate.reasons ?? [])
         .filter(({ code }) => asks.has(code))
-        .map((reason) => words.oddOf(body.who, line.name, lowered(sayReason(reason)))),
+        .map((reason) => words.oddOf(body.who, line.name, midSentence(sayReason(reason)))),
     ),
   );
   if (odd.length === 0) return null;
@@ -33,5 +33,3 @@ export function OddPrices({ comparison }: { readonly comparison: BidComparison }
     </Notice>
   );
 }
-
-const lowered = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);

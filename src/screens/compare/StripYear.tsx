@@ -5,7 +5,7 @@ import { date, list, number, w } from '../../words';
 import { CautionIcon, LinkButton, PhotoView } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { LaidPhoto } from './LaidPhoto';
-import { isUnshown, photoName, unshownWhy } from './seriesNames';
+import { factName, isUnshown, photoName, unshownWhy } from './seriesNames';
 import { unlikeOthers } from './unlikeOthers';
 
 const words = w.compare.strip;
@@ -41,8 +41,8 @@ export function StripYear({ sculpture, station, row, before, latest, all, fit, l
         <PhotoView url={url} alt={alt} />
       )}
       <p className="strong">{photoName(row)}</p>
-      {rule.length > 0 && <Unlike>{words.ruled(list(rule))}</Unlike>}
-      {others.length > 0 && <Unlike>{words.others(list(others))}</Unlike>}
+      {rule.length > 0 && <Unlike>{words.ruled(list(rule.map(factName)))}</Unlike>}
+      {others.length > 0 && <Unlike>{words.others(list(others.map(factName)))}</Unlike>}
       {notSaid && <p className="soft small">{words.notSaid}</p>}
       {laid && <p className="soft small">{isLatest ? words.latest : liesHow(fit)}</p>}
       <div className="stack tight not-printed">

@@ -21,8 +21,16 @@ export const isUnshown = ({ photo: { body } }: PhotoOfWork): boolean =>
 export const unshownWhy = ({ photo: { body } }: PhotoOfWork): string | undefined =>
   body.flaw && w.photos.flawWhat[body.flaw];
 
-/** "12 May 2026, overcast, dry, before wash": the day, and what decides whether two photos are alike. */
+/** Light, surface and wash of a photo, as they stand in a sentence. */
+const factNames: Readonly<Record<string, string>> = {
+  ...words.lights,
+  ...w.paperCondition.wet,
+  ...w.paperCondition.washed,
+};
+export const factName = (fact: string): string => factNames[fact] ?? fact;
+
+/** "12 May 2026, overcast, dry, before washing": the day, and what decides whether two photos are alike. */
 export const photoName = ({ day, photo }: PhotoOfWork): string => {
   const { light, wet, washed } = photo.body;
-  return words.taken(date(day), light && words.lights[light], wet, washed);
+  return words.taken(date(day), light && factName(light), wet && factName(wet), washed && factName(washed));
 };

@@ -1,7 +1,7 @@
 import type { Insights } from '../../actions';
 import type { BodyOf, Thing } from '../../engine/record';
 import { kindOf } from '../../engine/trade';
-import { area, date, figure, share, w } from '../../words';
+import { area, date, figure, fromTo, share, w } from '../../words';
 
 const words = w.decisions.from;
 
@@ -17,7 +17,8 @@ const ofRound = ({ need, record }: Insights, zoneName: (zone: string) => string)
   }
   for (const what of ['green', 'bare'] as const) {
     const { value, low, high } = score.active[what];
-    if (value > 0) told.push(words[what](area(value), `${area(low)} to ${area(high)}, ${share(score.seenShare)} seen`));
+    if (value > 0)
+      told.push(words[what](area(value), words.seen(fromTo(area(low), area(high)), share(score.seenShare))));
   }
   for (const zone of classes.zones)
     for (const kind of zone.stopWords) told.push(words.stop(kindOf(kind)?.name ?? kind, zoneName(zone.about)));

@@ -1,5 +1,5 @@
 import { removeMeasure } from '../../actions';
-import { date, share, w } from '../../words';
+import { date, fromTo, share, w } from '../../words';
 import { Button, Notice } from '../parts';
 import '../parts/plainTable.css';
 import { Reasons } from '../parts/Reasons';
@@ -50,7 +50,7 @@ export function SharesTable({ kind, rows, fixed }: SharesTableProps) {
                 {share(row.value)}
               </td>
               <td data-head={words.columns.range} className="figures">
-                {`${share(row.low)} to ${share(row.high)}`}
+                {fromTo(share(row.low), share(row.high))}
               </td>
               <td data-head={words.columns.of}>
                 {words.of[row.of]}

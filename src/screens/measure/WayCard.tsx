@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { answersOf, type MeasureOf, measureAtHand } from '../../actions';
-import { share, w } from '../../words';
+import { fromTo, share, w } from '../../words';
 import { Button } from '../parts';
 import { useDesk, useQuestion } from '../shell';
 import type { ShareRow } from './sharesOf';
@@ -29,7 +29,7 @@ export function WayCard({ of, row, disabled, onOpen }: WayCardProps) {
       {row && (
         <p className="figures">
           <span className="figure-large">{share(row.value)}</span>{' '}
-          <span className="soft">({`${share(row.low)} to ${share(row.high)}`})</span>
+          <span className="soft">({fromTo(share(row.low), share(row.high))})</span>
         </p>
       )}
       {begun && (

@@ -15,7 +15,7 @@ import {
   severities,
   severityOf,
 } from '../../engine/trade';
-import { figure, number, sayReason, share, w } from '../../words';
+import { figure, fromTo, number, sayReason, share, w } from '../../words';
 import { Choice, IndexDial, Notice, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { Select } from '../parts/Select';
@@ -174,7 +174,7 @@ function Steps({ kind, zone, finding }: StepsProps) {
           ? [
               {
                 step: words.steps.coverage,
-                value: words.withRange(share(cover.value), `${share(cover.low)} to ${share(cover.high)}`),
+                value: words.withRange(share(cover.value), fromTo(share(cover.low), share(cover.high))),
                 why: words.coverageWhy,
               },
             ]

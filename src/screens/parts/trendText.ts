@@ -1,10 +1,10 @@
 import { type Followed, type Followup, isFigure } from '../../engine/trend';
-import { areaNumber, date, number, w, whole } from '../../words';
+import { areaNumber, date, fromTo, number, unitOf, w, whole } from '../../words';
 
 const words = w.overTime;
 
 const write = (what: Followed, value: number): string =>
-  what === 'index' ? `${number(value)} ${words.unit.index}` : `${areaNumber(value)} ${words.unit.m2}`;
+  what === 'index' ? `${number(value)} ${words.unit.index}` : `${areaNumber(value)} ${unitOf('area')}`;
 
 /** One plain sentence of what a series shows: the word trend only where the engine gave it. */
 export const trendSentence = ({ series, trend }: Pick<Followup, 'series' | 'trend'>): string => {
@@ -18,7 +18,7 @@ export const trendSentence = ({ series, trend }: Pick<Followup, 'series' | 'tren
       what,
       up,
       write(series.what, Math.abs(slope.value)),
-      `${bare(size[0])} to ${bare(size[1])}`,
+      fromTo(bare(size[0]), bare(size[1])),
       n,
     );
   }
@@ -34,6 +34,6 @@ export const forecastSentence = (
 ): string | undefined => {
   if (!next || !nextRound || !isFigure(next)) return undefined;
   const bare = (value: number): string => (series.what === 'index' ? whole(value) : areaNumber(value));
-  const unit = series.what === 'index' ? '' : ` ${words.unit.m2}`;
-  return words.forecast(date(nextRound), `${bare(next.value)}${unit}`, `${bare(next.low)} to ${bare(next.high)}`);
+  const unit = series.what === 'index' ? '' : ` ${unitOf('area')}`;
+  return words.forecast(date(nextRound), `${bare(next.value)}${unit}`, fromTo(bare(next.low), bare(next.high)));
 };

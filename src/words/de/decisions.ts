@@ -174,6 +174,7 @@ export const decisions: Same<typeof english> = {
     index: (value: string, range: string) => `Zustandsindex ${value} (${range})`,
     green: (value: string, range: string) => `nicht ruhendes Grün ${value} (${range})`,
     bare: (value: string, range: string) => `nicht ruhendes blankes Metall ${value} (${range})`,
+    seen: (range: string, share: string) => `${range}, ${share} gesehen`,
     stop: (kind: string, zone: string) => `${kind}, ${zone}: Fragen Sie den Restaurator`,
     worse: (zone: string) => `das Grün ist deutlich schlechter: ${zone}`,
     shorter: (zone: string, word: string) => `Standzeiten, ${zone}: ${word}`,

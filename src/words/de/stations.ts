@@ -72,9 +72,9 @@ export const stations: Same<typeof english> = {
 
   facts: {
     looks: (side: string, degrees: string) => `Blick nach ${side} (${degrees}°)`,
-    distance: (m: string) => `${m} m vom Werk`,
-    height: (m: string) => `Objektiv in ${m} m Höhe`,
-    lens: (mm: string) => `${mm} mm`,
+    distance: (m: string) => `${m}\u00a0m vom Werk`,
+    height: (m: string) => `Objektiv in ${m}\u00a0m Höhe`,
+    lens: (mm: string) => `${mm}\u00a0mm`,
     format: { portrait: 'hoch', landscape: 'quer' },
     light: { 'open shade': 'im offenen Schatten', overcast: 'bei bedecktem Himmel', any: 'bei jedem Licht' },
     wet: { dry: 'trocken', wet: 'nass' },

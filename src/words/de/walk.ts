@@ -2,7 +2,7 @@ import type { walk as english } from '../en/walk';
 import type { Same } from '../tongue';
 
 const zones = (n: number): string => (n === 1 ? '1 Zone' : `${n} Zonen`);
-const restClear = (n: number): string => (n === 1 ? 'Die letzte ist frei' : `Alle ${n} übrigen sind frei`);
+const restClear = (n: number): string => (n === 1 ? 'Die eine übrige ist frei' : `Alle ${n} übrigen sind frei`);
 
 export const walk: Same<typeof english> = {
   title: 'Rundweg',
@@ -20,7 +20,7 @@ export const walk: Same<typeof english> = {
   others: (n: number) =>
     n === 1 ? '1 Zone zeigen, die nicht auf der Liste steht' : `${n} Zonen zeigen, die nicht auf der Liste stehen`,
   othersHide: 'Zonen verbergen, die nicht auf der Liste stehen',
-  noneHere: 'Hier ist diesmal nichts zu betrachten.',
+  noneHere: 'Hier ist diesmal nichts nachzusehen.',
   none: 'Es gibt noch kein Werk für einen Rundweg.',
   noneWhat:
     'Legen Sie eine Skulptur und ihre Zonen an und tragen Sie das erste Wachsen ein: Der Rundweg gilt dem, was gewachst wurde.',
@@ -29,7 +29,7 @@ export const walk: Same<typeof english> = {
     today: '',
     'not sure': (day: string) => `Beim letzten Mal nicht sicher, ${day}.`,
     due: (day: string) => `Am aufschlussreichsten ist ein Kontrollblick um den ${day}.`,
-    'never looked at': (day: string) => `Beschichtung vom ${day}; seither hat niemand hingesehen.`,
+    'never looked at': (day: string) => `Beschichtung vom ${day}; seither hat niemand nachgesehen.`,
     'not known': (day: string) => `Bei dem letzten Kontrollblick frei, ${day}.`,
   },
   fromGround: 'Vom Boden aus: was Sie sehen können. Sonst wählen Sie „Nicht sicher“.',

@@ -169,6 +169,7 @@ export const decisions = spoken('decisions', 'decisions', {
     index: (value: string, range: string) => `condition index ${value} (${range})`,
     green: (value: string, range: string) => `green not at rest ${value} (${range})`,
     bare: (value: string, range: string) => `bare metal ${value} (${range})`,
+    seen: (range: string, share: string) => `${range}, ${share} seen`,
     stop: (kind: string, zone: string) => `${kind} on ${zone}: ask the conservator`,
     worse: (zone: string) => `the green is clearly worse on ${zone}`,
     shorter: (zone: string, word: string) => `Holds of ${zone}: ${word}`,
