@@ -22,6 +22,7 @@ const small = new Set([
 
 /** A name as it stands inside a sentence: small in English; in German only where it does not begin with a noun. */
 export const midSentence = (name: string): string => {
+  if (tongueNow().language === 'en') return name.toLowerCase();
   const first = name.split(/[\s,.]/, 1)[0]?.toLowerCase() ?? '';
-  return tongueNow().language === 'en' || small.has(first) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+  return small.has(first) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 };
