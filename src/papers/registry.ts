@@ -1,8 +1,10 @@
 import { boardCase } from './campaign/boardCase';
+import { treatmentDossier } from './campaign/dossier';
 import { fundSheet } from './campaign/fundSheet';
 import { requestForProposals } from './campaign/requestForProposals';
 import { siteCard } from './campaign/siteCard';
 import { zoneCards } from './cards/zoneCards';
+import { conservatorPacket } from './collection/conservatorPacket';
 import { successorLetter } from './collection/successorLetter';
 import { yearPage } from './collection/yearPage';
 import type { PaperSort } from './layout';
@@ -19,11 +21,13 @@ export const paperSorts: readonly PaperSort[] = [
   insurerNote,
   conservatorPage,
   visitorPanel,
+  conservatorPacket,
   zoneCards,
   boardCase,
   fundSheet,
   requestForProposals,
   siteCard,
+  treatmentDossier,
   yearPage,
   successorLetter,
 ];

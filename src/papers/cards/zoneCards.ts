@@ -1,7 +1,7 @@
 import { zonesAt } from '../../engine/record';
-import { reaches } from '../../engine/trade';
+import { reaches, roundTypes } from '../../engine/trade';
 import { area, w, whole } from '../../words';
-import { boxes, danger, h, list, newPage, type PaperPiece, type PaperSort, room, say, section, under } from '../layout';
+import { boxes, danger, h, list, type PaperPiece, type PaperSort, room, say, section, under } from '../layout';
 import { nameOfWork, workOf, worksToChoose } from '../reading';
 import { earlierKinds } from './earlierKinds';
 import { kindsByGroup } from './kindsByGroup';
@@ -54,7 +54,7 @@ export const zoneCards: PaperSort = {
         section(words.round, ofTheRound()),
         section(words.howTitle, list([...words.how]), ladderOfPatches('large')),
         under(words.kindsTitle, ...kindsByGroup()),
-        newPage(...cards),
+        ...cards,
       ],
     };
   },
@@ -66,6 +66,10 @@ const ofTheRound = (): PaperPiece => {
     'div',
     { class: 'card-round' },
     ...[day, who, started, ended, light, sheet].map((name) => room(name)),
+    labelled(
+      words.type,
+      roundTypes.map((type) => type.name),
+    ),
     labelled(words.surface, Object.values(start.wetName)),
     labelled(words.washed, Object.values(start.washedName)),
   );

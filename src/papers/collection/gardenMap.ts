@@ -56,12 +56,7 @@ export const gardenMap = ({ around }: PaperSource, works: readonly WorkInYear[])
     told,
     `0 0 ${width} ${height}`,
     h('rect', { x: 1, y: 1, width: width - 2, height: height - 2 }),
-    start &&
-      h(
-        'text',
-        { x: margin + start.x * (width - 2 * margin), y: margin + start.y * (height - 2 * margin), 'font-size': 11 },
-        start.words ?? '',
-      ),
+    start && startOf(margin + start.x * (width - 2 * margin), margin + start.y * (height - 2 * margin), start.words),
     ...spots.flatMap(({ one, x, y }): PaperPiece[] => {
       const left = x > width * 0.75;
       const label = one.work.record.sculpture.body.number || one.work.record.sculpture.body.title;
@@ -72,6 +67,12 @@ export const gardenMap = ({ around }: PaperSource, works: readonly WorkInYear[])
     }),
   );
 };
+
+/** Where the walk begins: a cross, its words at the lower edge, where no work's number stands. */
+const startOf = (x: number, y: number, said = ''): PaperPiece => [
+  h('path', { d: `M${x - 5} ${y - 5}L${x + 5} ${y + 5}M${x - 5} ${y + 5}L${x + 5} ${y - 5}` }),
+  h('text', { x: 8, y: height - 8, 'font-size': 11 }, `× ${said}`),
+];
 
 /** What each shape that is used stands for. */
 export const keyOfSigns = (works: readonly WorkInYear[]): PaperPiece => {

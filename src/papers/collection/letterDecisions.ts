@@ -1,9 +1,10 @@
 import type { PaperSource } from '../../engine/reckoning';
 import type { Thing } from '../../engine/record';
 import { causeOf, yearVerdicts } from '../../engine/trade';
-import { date, list as inWords, w } from '../../words';
+import { date, w } from '../../words';
 import { list, type PaperPiece, say, section, under } from '../layout';
 import { nameOfWork, thingsIn, thingsOfAll, workOf } from '../reading';
+import { lettersSaid } from './namesIn';
 
 const words = w.paperLetter;
 
@@ -47,12 +48,9 @@ export const openCauses = ({ works }: PaperSource): PaperPiece => {
     thingsIn(work.within, 'cause')
       .filter(({ body }) => body.state !== 'removed' && body.state !== 'not a cause')
       .map(({ body }) => {
-        const letters = body.zones.flatMap(
-          (zone) => work.record.zones.find(({ thing }) => thing === zone)?.body.letter ?? [],
-        );
         return words.cause(
           nameOfWork(work),
-          letters.length > 0 ? w.campaign.causes.zones(inWords(letters)) : '',
+          lettersSaid(work, body.zones),
           causeOf(body.sort)?.name ?? body.sort,
           w.campaign.causes.states[body.state],
           date(body.found),

@@ -14,7 +14,7 @@ export const watchZones = (source: PaperSource): PaperPiece => {
   const lines = source.works.flatMap(linesOf);
   return section(
     words.watch,
-    lines.length > 0 ? say(words.watchLead) : say(words.watchNone),
+    lines.length > 0 ? say(words.watchLead, 'keep-on') : say(words.watchNone),
     list(lines.slice(0, most)),
     lines.length > most && say(words.watchMore(whole(lines.length - most))),
   );
@@ -60,7 +60,7 @@ export const tripwires = (source: PaperSource): PaperPiece => {
     const work = decision.body.sculpture ? workOf(source, decision.body.sculpture) : undefined;
     return words.wire([work && shortName(work), tripwireText(tripwire, names)].filter(Boolean).join(', '), stands);
   });
-  return section(words.wires, lines.length > 0 ? say(words.wiresLead) : say(words.wiresNone), list(lines));
+  return section(words.wires, lines.length > 0 ? say(words.wiresLead, 'keep-on') : say(words.wiresNone), list(lines));
 };
 
 /** Every tripwire of the decisions that hold. */

@@ -1,5 +1,5 @@
 import type { PaperSource, WorkOnPaper } from '../../engine/reckoning';
-import { date, type NameOfThing, w, zoneName } from '../../words';
+import { date, list, type NameOfThing, w, zoneName } from '../../words';
 import { nameOfWork, thingsIn } from '../reading';
 
 /** What papers of the whole collection call works, zones, rounds and people in the sentences of reasons. */
@@ -19,4 +19,10 @@ export const namesIn = ({ works, around }: PaperSource): NameOfThing => {
 export const zoneOf = ({ record }: WorkOnPaper, zone: string | undefined): string => {
   const thing = record.zones.find((one) => one.thing === zone);
   return thing ? zoneName(thing) : '';
+};
+
+/** "zones H and I"; '' for the whole work. */
+export const lettersSaid = ({ record }: WorkOnPaper, zones: readonly string[]): string => {
+  const letters = zones.flatMap((zone) => record.zones.find(({ thing }) => thing === zone)?.body.letter ?? []);
+  return letters.length > 0 ? w.paperLetter.lettered(letters.length, list(letters)) : '';
 };

@@ -28,7 +28,7 @@ export const workInYear = (work: WorkOnPaper, year: number): WorkInYear => {
   const verdict = thingsIn(work.within, 'yearVerdict').find(({ body }) => body.year === year)?.body;
   const latest = latestRound(record);
   const told = { work, record, ...(verdict ? { verdict } : {}) };
-  if (!latest || !latest.body.date.startsWith(String(year))) return told;
+  if (!latest?.body.date.startsWith(String(year))) return told;
   const need = work.figures?.need?.score.round === latest.thing ? work.figures.need : undefined;
   const score = need?.score ?? scoreRound(record, latest.thing);
   const classes = need?.classes ?? classesOf(record, latest.thing, { score });

@@ -1,6 +1,6 @@
 import { type FindingChange, firstComparable, type ThenAndNow, thenAndNow } from '../../engine/change';
 import { kindOf } from '../../engine/trade';
-import { area, share, w } from '../../words';
+import { area, number, share, w } from '../../words';
 import { list, type PaperPiece, say } from '../layout';
 import { nameOfWork } from '../reading';
 import { zoneOf } from './namesIn';
@@ -33,12 +33,21 @@ const seemed = (change: FindingChange): boolean =>
 const sentence = (one: WorkInYear, change: FindingChange, since: string): string => {
   const at = [shortName(one), zoneOf(one.work, change.zone)] as const;
   const kind = (kindOf(change.kind)?.name ?? change.kind).toLocaleLowerCase();
-  const before = change.earlier.coverage && share(change.earlier.coverage.value);
-  const now = change.later.coverage && share(change.later.coverage.value);
-  if (change.named.some(({ what }) => what === 'new')) return words.came(...at, kind, now ?? '', since);
-  if (change.named.some(({ what }) => what === 'gone')) return words.went(...at, kind, before ?? '', since);
-  return words.changed(...at, kind, before ?? '–', now ?? '–', since);
+  const [before, now] = [amountOf(change.earlier), amountOf(change.later)];
+  if (change.named.some(({ what }) => what === 'new')) return unbroken(words.came(...at, kind, now, since));
+  if (change.named.some(({ what }) => what === 'gone')) return unbroken(words.went(...at, kind, before, since));
+  return unbroken(words.changed(...at, kind, before || '–', now || '–', since));
 };
+
+const counted: Readonly<Record<string, string>> = w.paperLetter.count;
+const amountOf = ({ coverage, count }: FindingChange['earlier']): string =>
+  coverage ? share(coverage.value) : count ? (counted[count] ?? count) : '';
+
+/** A number and its unit stay on one line. */
+const unbroken = (said: string): string => said.replace(/ (?=%|m²|sq)/g, '\u00a0');
+
+const verdictSaid = ({ verdict, clearly }: { readonly verdict: string; readonly clearly: boolean }): string =>
+  verdict === 'worse' ? (clearly ? words.clearlyWorse : words.worse) : clearly ? words.clearlyBetter : words.better;
 
 const byStrength = (a: Told, b: Told): number => b.z - a.z || (a.sentence < b.sentence ? -1 : 1);
 
@@ -47,9 +56,8 @@ export const sureChanges = (works: readonly WorkInYear[]): PaperPiece => {
   const thisYear = works
     .flatMap((one) =>
       (one.change?.findings ?? []).filter(isSure).map((change): Told => {
-        const verdict = change.verdict === 'worse' ? words.worse : words.better;
         const since = one.change ? yearOf(one.change) : '';
-        return { sentence: `${sentence(one, change, since)}: ${verdict}.`, z: Math.abs(change.z ?? 0) };
+        return { sentence: `${sentence(one, change, since)}: ${verdictSaid(change)}.`, z: Math.abs(change.z ?? 0) };
       }),
     )
     .sort(byStrength);
@@ -65,7 +73,8 @@ const overYears = (one: WorkInYear): Told[] => {
   const answer = thenAndNow(one.record, first.thing, one.round.thing);
   if (answer.between.some(({ breaksSeries }) => breaksSeries)) return [];
   return (['green', 'bare', 'scale'] as const).flatMap((what): Told[] => {
-    const { verdict, aloneCouldBeChance, earlier, later, z } = answer.sculpture.active[what];
+    const moved = answer.sculpture.active[what];
+    const { verdict, aloneCouldBeChance, earlier, later, z } = moved;
     if ((verdict !== 'worse' && verdict !== 'better') || aloneCouldBeChance) return [];
     const said = words.grown(
       shortName(one),
@@ -74,7 +83,7 @@ const overYears = (one: WorkInYear): Told[] => {
       area(later.value),
       first.body.date.slice(0, 4),
     );
-    return [{ sentence: `${said}: ${verdict === 'worse' ? words.worse : words.better}.`, z: Math.abs(z ?? 0) }];
+    return [{ sentence: `${unbroken(said)}: ${verdictSaid(moved)}.`, z: Math.abs(z ?? 0) }];
   });
 };
 
@@ -87,7 +96,7 @@ export const unsureChanges = (works: readonly WorkInYear[]): PaperPiece => {
         const why = change.aloneCouldBeChance
           ? words.couldBeChance
           : typeof from === 'number'
-            ? words.onlyFrom(share(from))
+            ? words.onlyFrom(`${number(from * 100, 1)}\u00a0%`)
             : undefined;
         const said = sentence(one, change, one.change ? yearOf(one.change) : '');
         return { sentence: `${[said, why].filter(Boolean).join('; ')}.`, z: Math.abs(change.z ?? 0) };

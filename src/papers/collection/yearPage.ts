@@ -4,6 +4,7 @@ import { list as inWords, w, figure as written } from '../../words';
 import { h, list, notLooked, type PaperPiece, type PaperSort, say, section, table, under } from '../layout';
 import { nameOfWork, ownText, thingsIn } from '../reading';
 import { gardenMap, keyOfSigns, signOf, smallSign } from './gardenMap';
+import { lettersSaid } from './namesIn';
 import { type WorkInYear, workInYear } from './workInYear';
 import { sureChanges, unsureChanges } from './yearChanges';
 import { moneyOfYear, planOf } from './yearMoney';
@@ -77,12 +78,8 @@ export const yearPage: PaperSort = {
 const notLookedIn = (works: readonly WorkInYear[]): PaperPiece => {
   const without = works.filter(({ round }) => !round).map(({ work }) => nameOfWork(work));
   const zones = works.flatMap(({ work, score }) => {
-    const letters = (score?.unscored ?? []).map(
-      ({ zone }) => work.record.zones.find(({ thing }) => thing === zone)?.body.letter ?? '?',
-    );
-    return letters.length > 0
-      ? [words.notLooked.zones(nameOfWork(work), inWords(letters.map((letter) => w.campaign.causes.zones(letter))))]
-      : [];
+    const left = (score?.unscored ?? []).map(({ zone }) => zone);
+    return left.length > 0 ? [words.notLooked.zones(nameOfWork(work), lettersSaid(work, left))] : [];
   });
   const lines = [...(without.length > 0 ? [words.notLooked.works(inWords(without))] : []), ...zones];
   return notLooked(say(lines.length > 0 ? lines.join(' ') : words.notLooked.all));

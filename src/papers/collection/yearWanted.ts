@@ -12,11 +12,14 @@ export const mostWanted = 3;
 /** What the record asks to be decided, the most pressing first; never more than a director can take in. */
 export const wantedOf = (source: PaperSource, works: readonly WorkInYear[], year: number): readonly string[] => {
   const names = namesIn(source);
-  const wires = standingOf(source)
-    .filter(({ open, word }) => open && word === 'met')
-    .map(({ decision, tripwire }) => words.wire(decision.body.title, tripwireText(tripwire, names)));
+  const met = standingOf(source).filter(({ open, word }) => open && word === 'met');
+  const asked = new Set(met.map(({ decision }) => decision.thing));
+  const wires = met.map(({ decision, tripwire }) => words.wire(decision.body.title, tripwireText(tripwire, names)));
   const reviews = thingsOfAll(source, 'decision')
-    .filter(({ body }) => !body.replacedBy && body.review !== undefined && body.review <= `${year + 1}-03-31`)
+    .filter(
+      ({ thing, body }) =>
+        !asked.has(thing) && !body.replacedBy && body.review !== undefined && body.review <= `${year + 1}-03-31`,
+    )
     .sort((a, b) => (a.body.review ?? '').localeCompare(b.body.review ?? ''))
     .map(({ body }) => words.review(body.title, date(body.review ?? '')));
   const money = source.works.flatMap((work) =>
@@ -35,5 +38,7 @@ export const wantedOf = (source: PaperSource, works: readonly WorkInYear[], year
         ]
       : [],
   );
-  return [...new Set([...wires, ...reviews, ...money, ...verdicts])].slice(0, mostWanted);
+  // What stands open today asks nothing of a year that is over.
+  const open = source.today.startsWith(String(year)) ? [...wires, ...reviews, ...money] : [];
+  return [...new Set([...open, ...verdicts])].slice(0, mostWanted);
 };

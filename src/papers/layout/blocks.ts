@@ -11,7 +11,7 @@ export const under = (title: string, ...pieces: readonly PaperPiece[]): PaperNod
   h('div', { class: 'under' }, h('h3', {}, title), ...pieces);
 
 /** A paragraph; line breaks a person typed are kept. */
-export const say = (text: string, kind?: 'lead' | 'small' | 'mark'): PaperNode =>
+export const say = (text: string, kind?: 'lead' | 'small' | 'mark' | 'keep-on'): PaperNode =>
   h(
     'p',
     kind ? { class: kind === 'mark' ? 'paper-mark' : kind } : {},

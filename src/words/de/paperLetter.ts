@@ -16,6 +16,7 @@ export const paperLetter: Same<typeof english> = {
     `Dieser Brief ist aus der Aufzeichnung von ${name} entworfen: ${works}. Noch gab es keinen Rundgang.`,
   works: (n: number, figure: string) => (n === 1 ? 'ein Werk' : `${figure} Werke`),
   zones: (n: number, figure: string) => (n === 1 ? 'eine Zone' : `${figure} Zonen`),
+  lettered: (n: number, letters: string) => (n === 1 ? `Zone ${letters}` : `Zonen ${letters}`),
   never: (work: string) => `${work}: Noch gab es keinen Rundgang.`,
   left: (work: string, day: string, zones: string) => `${work}, Rundgang vom ${day}: ${zones}.`,
   leftZone: (zone: string, why: string) => `${zone} (${why})`,

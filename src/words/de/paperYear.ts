@@ -39,21 +39,24 @@ export const paperYear: Same<typeof english> = {
   changed: (work: string, zone: string, kind: string, from: string, to: string, since: string) =>
     `${work}, ${zone}: ${kind} von ${from} auf ${to} seit ${since}`,
   came: (work: string, zone: string, kind: string, to: string, since: string) =>
-    `${work}, ${zone}: ${kind} neu, jetzt ${to}, ${since} nicht da`,
+    `${work}, ${zone}: ${kind} neu${to && `, jetzt ${to}`}, ${since} nicht da`,
   went: (work: string, zone: string, kind: string, from: string, since: string) =>
-    `${work}, ${zone}: ${kind} fort, ${since} noch ${from}`,
-  worse: 'deutlich schlechter',
-  better: 'deutlich besser',
+    `${work}, ${zone}: ${kind} fort, ${since} noch da${from && ` (${from})`}`,
+  clearlyWorse: 'deutlich schlechter',
+  clearlyBetter: 'deutlich besser',
+  worse: 'schlechter',
+  better: 'besser',
   grown: (work: string, what: string, from: string, to: string, since: string) =>
     `${work} im Ganzen: ${what}, nicht in Ruhe, von ${from} auf ${to} seit ${since}`,
   what: { green: 'Grün', bare: 'blankes Metall', scale: 'harter Kalkbelag' },
-  onlyFrom: (share: string) => `sicher erst ab ${share}`,
+  onlyFrom: (share: string) => `sicher erst über ${share}`,
   couldBeChance: 'bei so vielen Vergleichen kann es Zufall sein',
   changesHow:
     'Anteil an der Zone, mit dem Auge beurteilt. Eine Veränderung gilt als sicher, wenn sie größer ist, als die Unsicherheit beider Urteile zulässt, mit einer Irrtumswahrscheinlichkeit von eins zu zehn über die ganze Seite.',
   wanted: 'Gewünschte Entscheidungen',
   wantedNone: 'In diesem Jahr keine.',
-  wire: (title: string, what: string) => `Neu entscheiden: ${title}. Eingetreten ist: ${what}.`,
+  wire: (title: string, what: string) =>
+    `Neu entscheiden: ${title}. Was uns umstimmen sollte, ist eingetreten: ${what}.`,
   review: (title: string, day: string) => `Die Entscheidung „${title}“ wieder ansehen, wie für den ${day} vereinbart.`,
   money: (campaign: string, work: string) => `Geld für ${work}, ${campaign}: weiter sammeln oder aufgeben.`,
   verdict: (work: string, verdict: string, why: string) => `${work}: ${verdict}. ${why}`,

@@ -16,6 +16,7 @@ export const paperLetter = spoken('paperLetter', 'paperLetter', {
     `This letter was drafted from the record of ${name}: ${works}. No round has been walked yet.`,
   works: (n: number, figure: string) => (n === 1 ? 'one work' : `${figure} works`),
   zones: (n: number, figure: string) => (n === 1 ? 'one zone' : `${figure} zones`),
+  lettered: (n: number, letters: string) => (n === 1 ? `zone ${letters}` : `zones ${letters}`),
   never: (work: string) => `${work}: no round has been walked yet.`,
   left: (work: string, day: string, zones: string) => `${work}, round of ${day}: ${zones}.`,
   leftZone: (zone: string, why: string) => `${zone} (${why})`,

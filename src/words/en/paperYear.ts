@@ -38,21 +38,23 @@ export const paperYear = spoken('paperYear', 'paperYear', {
   changed: (work: string, zone: string, kind: string, from: string, to: string, since: string) =>
     `${work}, ${zone}: ${kind} from ${from} to ${to} since ${since}`,
   came: (work: string, zone: string, kind: string, to: string, since: string) =>
-    `${work}, ${zone}: ${kind} came, now ${to}, not there in ${since}`,
+    `${work}, ${zone}: ${kind} came${to && `, now ${to}`}, not there in ${since}`,
   went: (work: string, zone: string, kind: string, from: string, since: string) =>
-    `${work}, ${zone}: ${kind} gone, ${from} in ${since}`,
-  worse: 'clearly worse',
-  better: 'clearly better',
+    `${work}, ${zone}: ${kind} gone, there in ${since}${from && ` (${from})`}`,
+  clearlyWorse: 'clearly worse',
+  clearlyBetter: 'clearly better',
+  worse: 'worse',
+  better: 'better',
   grown: (work: string, what: string, from: string, to: string, since: string) =>
     `${work} as a whole: ${what} not at rest from ${from} to ${to} since ${since}`,
   what: { green: 'green', bare: 'bare metal', scale: 'hard scale' },
-  onlyFrom: (share: string) => `sure only from ${share}`,
+  onlyFrom: (share: string) => `sure only above ${share}`,
   couldBeChance: 'among so many comparisons it may be chance',
   changesHow:
     'Share of the zone, judged by eye. A change counts as sure when it is larger than the error of both judgements allows, at a chance of one in ten to be wrong over the page.',
   wanted: 'Decisions wanted',
   wantedNone: 'None this year.',
-  wire: (title: string, what: string) => `Decide anew: ${title}. ${what} has come.`,
+  wire: (title: string, what: string) => `Decide anew: ${title}. What was to change our mind has come: ${what}.`,
   review: (title: string, day: string) => `Look again at the decision “${title}”, as agreed for ${day}.`,
   money: (campaign: string, work: string) => `Money for ${work}, ${campaign}: go on gathering, or stop.`,
   verdict: (work: string, verdict: string, why: string) => `${work}: ${verdict}. ${why}`,
