@@ -1,0 +1,42 @@
+import type { helpMoney as english } from '../en/helpMoney';
+import type { Same } from '../tongue';
+
+export const helpMoney: Same<typeof english> = {
+  'sculpture-options': {
+    title: 'Möglichkeiten',
+    what: 'Die Wege weiter für ein Werk, nebeneinander: was jeder tut, wie lange er hält, was er kostet, was sich nicht zurücknehmen lässt, was dagegen spricht.',
+    first: 'Lesen Sie, was die Daten zeigen. Tragen Sie mindestens zwei Wege ein, einen davon wie bisher.',
+    from: 'Zuerst die Standzeiten dieser Sammlung, sonst ein veröffentlichter Bereich. Kosten sind Ihre oder veranschlagte und so bezeichnet.',
+  },
+  money: {
+    title: 'Wie mit Geld gerechnet wird',
+    what: 'Währung, Zinssätze und Preisanstieg für alle Rechnungen dieser Sammlung.',
+    first: 'Legen Sie die Währung fest. Das Übrige lassen Sie, bis die Buchhaltung anderes sagt.',
+    from: 'Sie legen es fest. Jede Summe über Jahre wird auch einen Punkt darunter und darüber gezeigt.',
+  },
+  budget: {
+    title: 'Budget eines Jahres',
+    what: 'Welche Zonen für eine gegebene Summe zu behandeln sind, was dann liegen bleibt und was mehr Geld bewirken würde.',
+    first: 'Schreiben Sie die Summe, die Sie haben. Dann verschieben Sie sie und lesen, was sich ändert.',
+    from: 'Die Auswahl, bei der am wenigsten Schaden übrig bleibt, genau bestimmt. Preise sind Ihre, bis sie jemand veranschlagt.',
+  },
+  funds: {
+    title: 'Fonds',
+    what: 'Geld, das für eine Behandlung und für die Pflege danach gesammelt wird.',
+    first: 'Beginnen Sie einen aus dem gewählten Weg; dessen Kosten kommen mit.',
+    from: 'Drei Arten von Geld stehen getrennt und werden nie zu einer addiert.',
+  },
+  fund: {
+    title: 'Ein Fonds',
+    what: 'Was er bezahlen muss, was da ist, was zugesagt und erhofft ist und wann es reichen könnte.',
+    first: 'Tragen Sie die Spenden einzeln ein, jede mit ihrem Brief und ihrer Bedingung.',
+    from: 'Kosten steigen mit den Preisen, die Sie setzen. Der Zieltag folgt aus den bisherigen Einnahmen und ist eine Spanne.',
+  },
+  decisions: {
+    title: 'Entscheidungen',
+    what: 'Was entschieden wurde und warum, was abgelehnt wurde und warum, wer dagegen sprach und was uns umstimmen würde.',
+    first:
+      'Schreiben Sie die nächste Entscheidung mit mindestens einem Auslöser auf. Nichts zu tun ist auch eine Entscheidung.',
+    from: 'Sie schreiben es. Die App beobachtet die Auslöser und sagt, wenn einer eingetreten ist.',
+  },
+};
