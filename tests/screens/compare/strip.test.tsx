@@ -23,7 +23,7 @@ describe('All years of a station in a row', () => {
     expect(await screen.findByRole('heading', { name: 'Station A: the beak' })).toBeDefined();
     expect(screen.getByText('6 photos, 12 May 2021 to 12 May 2026.')).toBeDefined();
     const days = screen.getAllByRole('listitem').map((item) => item.querySelector('.strong')?.textContent);
-    expect(days[0]).toBe('12 May 2021, overcast, dry, before wash');
+    expect(days[0]).toBe('12 May 2021, overcast, dry, before washing');
     expect(days).toHaveLength(6);
     expect(await axeFaults()).toEqual([]);
   });
