@@ -52,6 +52,7 @@ export * as overTime from './overTime';
 export * as paperBoard from './paperBoard';
 export * as paperCards from './paperCards';
 export * as paperCondition from './paperCondition';
+export * as paperDossier from './paperDossier';
 export * as paperConservator from './paperConservator';
 export * as paperFund from './paperFund';
 export * as paperHub from './paperHub';
