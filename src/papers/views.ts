@@ -1,7 +1,7 @@
 import { labelAt, middleOf, type Outline, outlineArea, readSelector } from '../engine/photo';
 import type { WorkOnPaper } from '../engine/reckoning';
 import type { Thing } from '../engine/record';
-import { date, number, w } from '../words';
+import { date, inUnit, number, unitOf, w } from '../words';
 import { drawing, h, type PaperPiece } from './layout';
 import { thingsIn } from './reading';
 
@@ -110,20 +110,20 @@ const letterAt = (letter: string, outline: Outline, over: readonly Outline[], hi
   ];
 };
 
-/** Lengths a bar may stand for, metres: the longest that takes no more than a third of the drawing. */
-const bars: readonly number[] = [10, 5, 2, 1, 0.5, 0.2, 0.1];
+/** Lengths a bar may stand for, in the unit shown: the longest that takes no more than a third of the drawing. */
+const bars: readonly number[] = [20, 10, 5, 2, 1, 0.5, 0.2, 0.1];
 
 /** A bar of known length, where two places of the side were measured. It holds for their depth. */
 const scaleBar = (scale: Thing<'elevation'>['body']['scale'], high: number): PaperPiece => {
   if (!scale) return undefined;
   const long = Math.hypot((scale.b[0] - scale.a[0]) * wide, (scale.b[1] - scale.a[1]) * high);
-  const ofMetre = long / scale.metres;
-  const metres = bars.find((bar) => bar * ofMetre <= wide / 3);
-  if (!metres || ofMetre <= 0) return undefined;
-  const [from, to, y] = [12, rounded(12 + metres * ofMetre), high - 16];
+  const ofUnit = long / inUnit('length', scale.metres);
+  const bar = bars.find((each) => each * ofUnit <= wide / 3);
+  if (!bar || ofUnit <= 0) return undefined;
+  const [from, to, y] = [12, rounded(12 + bar * ofUnit), high - 16];
   return [
     h('path', { d: `M${from} ${y - 6}v12M${from} ${y}H${to}M${to} ${y - 6}v12`, 'stroke-width': 2 }),
-    h('text', { x: to + 8, y, dy: '0.35em', 'font-size': 22 }, `${number(metres, 1)} m`),
+    h('text', { x: to + 8, y, dy: '0.35em', 'font-size': 22 }, `${number(bar, 1)} ${unitOf('length')}`),
   ];
 };
 

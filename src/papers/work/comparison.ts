@@ -43,7 +43,7 @@ export const comparison = (latest: LatestOnPaper, nameOf: NameOfThing): PaperPie
 
 const verdictOf = ({ verdict, clearly }: { readonly verdict: Verdict; readonly clearly: boolean }): string => {
   const said = w.thenAndNow.verdict[verdict];
-  return clearly && (verdict === 'worse' || verdict === 'better') ? words.clearly(said) : said;
+  return clearly && (verdict === 'worse' || verdict === 'better') ? w.thenAndNow.clearlyVerdict(said) : said;
 };
 
 const indexOr = (figure: Figure | null): string => (figure ? ranged(figure) : words.classNone);
@@ -125,7 +125,7 @@ const steps = { severity: severities, activity: activities, count: counts } as c
 
 /** "moderate", "two to five": as it is said, whatever its code. */
 const stepNamed = (what: keyof typeof steps, code: string): string =>
-  (steps[what].find(({ id }) => id === code)?.name ?? code).toLowerCase();
+  midSentence(steps[what].find(({ id }) => id === code)?.name ?? code);
 
 const doneBetween = ({ between }: ThenAndNow): PaperPiece[] =>
   between.length === 0

@@ -17,12 +17,12 @@ interface Row {
 export const foundBefore = (latest: LatestOnPaper): PaperPiece => {
   const rows = rowsOf(latest);
   if (rows.length === 0) return say(words.foundNone);
-  const { finding, zones, since, last } = words.foundColumns;
+  const { finding, zones, since } = words.foundColumns;
   return [
     table(
       words.found,
-      [{ head: finding }, { head: zones }, { head: since, kind: 'narrow' }, { head: last, kind: 'narrow' }],
-      rows.map((row) => [row.name, row.zones.join(', '), date(row.since), date(latest.round.body.date)]),
+      [{ head: finding }, { head: zones }, { head: since, kind: 'narrow' }],
+      rows.map((row) => [row.name, row.zones.join(', '), date(row.since)]),
     ),
     say(words.foundHow, 'small'),
   ];

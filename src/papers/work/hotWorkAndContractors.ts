@@ -1,7 +1,7 @@
 import type { WorkOnPaper } from '../../engine/reckoning';
 import { type Thing, vagueDateOrder } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
-import { date, number, w, whenDone, whereDone, whoDid, whole } from '../../words';
+import { date, measure, w, whenDone, whereDone, whoDid, whole } from '../../words';
 import { list, type PaperPiece, say, section, table, under } from '../layout';
 import { thingsIn } from '../reading';
 
@@ -70,7 +70,7 @@ const hotTable = (work: WorkOnPaper): PaperPiece => {
       date(body.date),
       body.permit,
       [body.authorisedBy.name, body.authorisedBy.role].filter(Boolean).join(', '),
-      words.clear(number(body.clearZone, 1)),
+      measure('length', body.clearZone, 1),
       [
         words.watch(whole(body.watchMinutes)),
         body.watchKept ? words.watchKept(body.watchKept.by) : words.watchNotKept,

@@ -112,11 +112,11 @@ const condition = (work: WorkOnPaper, latest: LatestOnPaper, photos: readonly Th
       figure(
         w.paperCondition.index,
         value === null || low === null || high === null ? w.paperCondition.indexNone : ranged({ value, low, high }),
-        w.paperCondition.indexHow(share(score.seenShare), score.scale),
+        words.indexHow(share(score.seenShare)),
       ),
       figure(words.class, setBy ? words.bySetter(name, setBy) : name, words.classHow),
     ),
-    foundBefore(latest),
     asPictures(work, photos),
+    foundBefore(latest),
   );
 };

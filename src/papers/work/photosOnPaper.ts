@@ -1,6 +1,6 @@
 import type { WorkOnPaper } from '../../engine/reckoning';
 import type { Thing } from '../../engine/record';
-import { date, number, w, whole } from '../../words';
+import { date, measure, w, whole } from '../../words';
 import { type PaperPiece, pictures, say, section } from '../layout';
 import { thingsIn } from '../reading';
 import { photosOfRound } from './conditionFacts';
@@ -59,5 +59,5 @@ const frameOf = ({ within }: WorkOnPaper, body: Thing<'photo'>['body']): string 
   if (!view?.scale || !of?.width || !of.height) return undefined;
   const { a, b, metres } = view.scale;
   const long = Math.hypot(b[0] - a[0], ((b[1] - a[1]) * of.height) / of.width);
-  return long > 0 ? words.photoFrame(`${number(metres / long, 1)} m`) : undefined;
+  return long > 0 ? words.photoFrame(measure('length', metres / long, 1)) : undefined;
 };

@@ -1,7 +1,7 @@
 import { coverageInterval } from '../../engine/condition';
 import type { BodyOf } from '../../engine/record';
 import { activityOf, kindOf, severityOf } from '../../engine/trade';
-import { share, w } from '../../words';
+import { midSentence, share, w } from '../../words';
 
 const words = w.paperCondition;
 
@@ -17,8 +17,8 @@ export const saidOfFinding = (body: BodyOf<'finding'>): string => {
       carriedFrom && words.carried,
       coverage && range && words.cover(share(coverage.value), share(range.low), share(range.high)),
       count && words.count[count],
-      !cleared && severityOf(severity).name.toLowerCase(),
-      !cleared && activityOf(activity).name.toLowerCase(),
+      !cleared && midSentence(severityOf(severity).name),
+      !cleared && midSentence(activityOf(activity).name),
     ].filter((part) => typeof part === 'string' && part !== '') as string[],
   );
 };

@@ -7,6 +7,7 @@ import {
   airText,
   date,
   list as joined,
+  measure,
   money,
   number,
   w,
@@ -161,7 +162,7 @@ const airReadings = (readings: readonly Thing<'weather'>[], { treatments }: Seas
     words.readings,
     list(
       left.map(({ body }) => {
-        const margin = body.humidity > 0 ? number(gateOf(body).margin.value, 1) : '?';
+        const margin = body.humidity > 0 ? measure('difference', gateOf(body).margin.value, 1) : '?';
         const said = words.reading(
           date(body.date),
           body.time,

@@ -1,6 +1,6 @@
 import { areaOn, findingsOf, type Thing, visitOf } from '../../engine/record';
 import { beadings, exposures, reaches } from '../../engine/trade';
-import { list as joined, w, figure as written } from '../../words';
+import { areaNumber, list as joined, w, figure as written } from '../../words';
 import { h, list, type PaperPiece, say, section, table } from '../layout';
 import { classMarks, ranged } from './conditionFigures';
 import type { LatestOnPaper } from './latestOnPaper';
@@ -34,11 +34,11 @@ export const zoneByZone = (latest: LatestOnPaper): PaperPiece => {
 
 const zoneRow = (latest: LatestOnPaper, zone: Thing<'zone'>): readonly PaperPiece[] => {
   const { round, scoreOf } = latest;
-  const { value, range } = written(areaWhole(zone, round.body.date), 'm2');
+  const { range } = written(areaWhole(zone, round.body.date), 'm2');
   const score = scoreOf(zone.thing);
   return [
     [zoneLabel(zone), ' ', h('span', { class: 'lies' }, liesAndReach(zone))],
-    [value.replace(/\s*m²$/, ''), ' ', h('span', { class: 'lies' }, range)],
+    [areaNumber(areaOn(zone, round.body.date).m2), ' ', h('span', { class: 'lies' }, range)],
     score ? twoLines(ranged(score)) : words.classNone,
     classMarks(latest, zone.thing),
     seenIn(latest, zone),

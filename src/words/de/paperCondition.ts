@@ -1,5 +1,6 @@
 import type { paperCondition as english } from '../en/paperCondition';
 import type { Same } from '../tongue';
+import { unitOf } from '../units';
 
 export const paperCondition: Same<typeof english> = {
   title: 'Zustandsbericht',
@@ -121,7 +122,7 @@ export const paperCondition: Same<typeof english> = {
   cleared: 'gesucht, nicht mehr vorhanden',
   carried: 'übernommen, nicht neu beurteilt',
   zoneHow: (areas: string) =>
-    `Fläche in m² mit ihrer 90-%-Spanne: ${areas}. Index 0 bis 100, 100 ist unbeeinträchtigt, mit seiner 90-%-Spanne nur aus der Bedeckung. Bedeckung ist der bedeckte Anteil der Zone mit seiner 90-%-Spanne. CC Zustandsklasse, UC Dringlichkeitsklasse, RC Empfehlungsklasse; * von einer Person gesetzt, sonst nach der Regel vorgeschlagen.`,
+    `Fläche in ${unitOf('area')} mit ihrer 90-%-Spanne: ${areas}. Index 0 bis 100, 100 ist unbeeinträchtigt, mit seiner 90-%-Spanne nur aus der Bedeckung. Bedeckung ist der bedeckte Anteil der Zone mit seiner 90-%-Spanne. CC Zustandsklasse, UC Dringlichkeitsklasse, RC Empfehlungsklasse; * von einer Person gesetzt, sonst nach der Regel vorgeschlagen.`,
   areaMethods: {
     typed: 'wie eingegeben',
     solids: 'aus einfachen Körpern, über die Form gelegt',
@@ -190,7 +191,6 @@ export const paperCondition: Same<typeof english> = {
   namedFrom: (what: 'severity' | 'activity' | 'count', before: string, now: string) =>
     `${{ severity: 'Schwere', activity: 'Aktivität', count: 'Anzahl' }[what]} damals ${before}, heute ${now}`,
   fromTo: (before: string, now: string) => `von ${before} auf ${now} der Zone`,
-  clearly: (verdict: string) => `Deutlich ${verdict.toLowerCase()}`,
   carriedOrNot: (carried: number, not: number) =>
     [
       carried > 0 && (carried === 1 ? '1 Befund wurde übernommen' : `${carried} Befunde wurden übernommen`),

@@ -11,6 +11,8 @@ export const paperInsurer: Same<typeof english> = {
   condition: 'Zustand, wie er ist',
   conditionHow: (day: string, type: string, surface: string) =>
     `Festgehalten am ${day} (${type}, ${surface}). Was hier steht, war an diesem Tag vorhanden.`,
+  indexHow: (share: string) =>
+    `0 bis 100, 100 ist unbeeinträchtigt; über ${share} der Fläche. In Klammern die 90-%-Spanne, aus der Schätzung mit dem Auge.`,
   class: 'Zustandsklasse',
   classHow:
     'Nach DIN EN 16096:2012, in eigenen Worten, 0 bis 3: wie stark sichtbare Anzeichen sind. Wie von einer namentlich genannten Person gesetzt, sonst wie von der Regel vorgeschlagen.',
@@ -20,10 +22,9 @@ export const paperInsurer: Same<typeof english> = {
     finding: 'Befund',
     zones: 'Zonen und Bedeckung',
     since: 'Zuerst festgehalten',
-    last: 'Zuletzt festgehalten',
   },
   foundHow:
-    'Bedeckung ist der bedeckte Anteil der Zone, mit dem Auge geschätzt; die 90-%-Spanne steht jeweils im Zustandsbericht. „Zuerst festgehalten“ ist der erste Rundgang, der den Befund in einer dieser Zonen nennt, nicht der Tag seines Entstehens.',
+    'Bedeckung ist mit dem Auge geschätzt; ihre Spanne steht im Zustandsbericht. „Zuerst festgehalten“ ist der erste Rundgang, der den Befund dort nennt, nicht der Tag seines Entstehens.',
   foundNone: 'In keiner der angesehenen Zonen wurde etwas gefunden.',
   photos: 'Fotos',
 
@@ -62,7 +63,6 @@ export const paperInsurer: Same<typeof english> = {
     clear: 'Freibereich',
     watch: 'Brandwache',
   },
-  clear: (metres: string) => `${metres} m`,
   watch: (minutes: string) => `${minutes} min verlangt`,
   watchKept: (by: string) => `gehalten, von ${by}`,
   watchNotKept: 'niemand hat aufgeschrieben, dass sie gehalten wurde',

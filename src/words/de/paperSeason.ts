@@ -27,7 +27,7 @@ export const paperSeason: Same<typeof english> = {
   gateNone: 'keine Messung',
   gateNotAsked: 'nicht gefragt',
   gateHow:
-    'Luft und Oberfläche: was die Messung sagte, wann, und wie viele Kelvin die Oberfläche über dem Taupunkt lag. Stunden, wie die Arbeitenden sie aufgeschrieben haben; eine Unsicherheit ist nicht bekannt.',
+    'Luft und Oberfläche: was die Messung sagte, wann, und wie weit die Oberfläche über dem Taupunkt lag. Stunden, wie die Arbeitenden sie aufgeschrieben haben; eine Unsicherheit ist nicht bekannt.',
   overridden: (by: string, why: string) => `Fortgesetzt von ${by}: ${why}`,
 
   sums: 'Insgesamt',
@@ -41,7 +41,7 @@ export const paperSeason: Same<typeof english> = {
     `${n === 1 ? '1 Kontrollblick' : `${figure} Kontrollblicke`}: ${clear} ohne Grün, ${green} mit neuem Grün, ${unsure} unsicher.`,
   readings: 'Messungen der Luft',
   reading: (day: string, time: string, before: string, said: string, margin: string) =>
-    `${day}, ${time}, vor dem ${before}: ${said}, ${margin} K über dem Taupunkt`,
+    `${day}, ${time}, vor dem ${before}: ${said}, ${margin} über dem Taupunkt`,
   before: { wash: 'Waschen', wax: 'Wachsen', other: 'Beginn anderer Arbeit' },
   notes: 'Notizen',
   note: (day: string, note: string) => `${day}: ${note}`,

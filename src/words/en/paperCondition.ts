@@ -1,4 +1,5 @@
 import { spoken } from '../tongue';
+import { unitOf } from '../units';
 
 /** The condition report of one work, after the contents of EN 16095. Numbers and dates come in already written by the formatter. */
 export const paperCondition = spoken('paperCondition', 'paperCondition', {
@@ -114,7 +115,7 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
   cleared: 'looked for, no longer there',
   carried: 'taken over, not judged again',
   zoneHow: (areas: string) =>
-    `Area in m² with its 90 % range: ${areas}. Index 0 to 100, 100 is sound, with its 90 % range from coverage only. Coverage is the share of the zone with its 90 % range. CC condition, UC urgency, RC recommendation class; * as set by a person, else as proposed by rule.`,
+    `Area in ${unitOf('area')} with its 90 % range: ${areas}. Index 0 to 100, 100 is sound, with its 90 % range from coverage only. Coverage is the share of the zone with its 90 % range. CC condition, UC urgency, RC recommendation class; * as set by a person, else as proposed by rule.`,
   areaMethods: {
     typed: 'as entered',
     solids: 'from simple shapes laid over the form',
@@ -183,7 +184,6 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
   namedFrom: (what: 'severity' | 'activity' | 'count', before: string, now: string) =>
     `${what} ${before} then, ${now} now`,
   fromTo: (before: string, now: string) => `from ${before} to ${now} of the zone`,
-  clearly: (verdict: string) => `Clearly ${verdict.toLowerCase()}`,
   carriedOrNot: (carried: number, not: number) =>
     [
       carried > 0 && (carried === 1 ? '1 finding was taken over' : `${carried} findings were taken over`),

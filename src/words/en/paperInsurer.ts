@@ -10,14 +10,16 @@ export const paperInsurer = spoken('paperInsurer', 'paperInsurer', {
   condition: 'Condition as it stands',
   conditionHow: (day: string, type: string, surface: string) =>
     `Recorded on ${day} (${type}, ${surface}). What stands here was there on that day.`,
+  indexHow: (share: string) =>
+    `0 to 100, 100 is sound; over ${share} of the area. In brackets the 90 % range, from judging by eye.`,
   class: 'Condition class',
   classHow:
     'After EN 16096:2012, in our own words, 0 to 3: how strong visible signs are. As set by a named person, else as a rule proposes it.',
   bySetter: (name: string, by: string) => `${name}. Set by ${by}`,
   found: 'What was there before, and since when it is known',
-  foundColumns: { finding: 'Finding', zones: 'Zones and coverage', since: 'First recorded', last: 'Last recorded' },
+  foundColumns: { finding: 'Finding', zones: 'Zones and coverage', since: 'First recorded' },
   foundHow:
-    'Coverage is the share of the zone, judged by eye; the 90 % range of each stands in the condition report. “First recorded” is the first round that names the finding in one of these zones, not the day it came.',
+    'Coverage is judged by eye; its range stands in the condition report. “First recorded” is the first round that names the finding there, not the day it came.',
   foundNone: 'Nothing was found in any zone looked at.',
   photos: 'Photos',
 
@@ -50,7 +52,6 @@ export const paperInsurer = spoken('paperInsurer', 'paperInsurer', {
   work: (what: string, when: string, where: string, who: string) => [what, when, where, who].filter(Boolean).join('; '),
   hotDays: 'Days of hot work',
   hotColumns: { date: 'Date', permit: 'Permit', by: 'Authorised by', clear: 'Kept clear', watch: 'Fire watch' },
-  clear: (metres: string) => `${metres} m`,
   watch: (minutes: string) => `${minutes} min asked for`,
   watchKept: (by: string) => `kept, by ${by}`,
   watchNotKept: 'nobody has written that it was kept',

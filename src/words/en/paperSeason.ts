@@ -27,7 +27,7 @@ export const paperSeason = spoken('paperSeason', 'paperSeason', {
   gateNone: 'no reading',
   gateNotAsked: 'not asked',
   gateHow:
-    'Air and surface: what the reading said, when, and how many kelvin the surface was over the dew point. Hours as written down by those who worked; no error is known of them.',
+    'Air and surface: what the reading said, when, and how far the surface was over the dew point. Hours as written down by those who worked; no error is known of them.',
   overridden: (by: string, why: string) => `Gone on by ${by}: ${why}`,
 
   sums: 'In all',
@@ -41,7 +41,7 @@ export const paperSeason = spoken('paperSeason', 'paperSeason', {
     `${n === 1 ? '1 look' : `${figure} looks`} in passing: ${clear} clear, ${green} with green back, ${unsure} not sure.`,
   readings: 'Readings of the air',
   reading: (day: string, time: string, before: string, said: string, margin: string) =>
-    `${day}, ${time}, before ${before}: ${said}, ${margin} K over the dew point`,
+    `${day}, ${time}, before ${before}: ${said}, ${margin} over the dew point`,
   before: { wash: 'washing', wax: 'waxing', other: 'other work' },
   notes: 'Notes',
   note: (day: string, note: string) => `${day}: ${note}`,
