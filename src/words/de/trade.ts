@@ -16,11 +16,11 @@ export const namesOfTrade: NamesOfTrade = {
   ...tradeOfPlaces,
   ...tradeOfHeat,
   categoriesOfAir: {
-    C1: { word: 'sehr gering' },
+    C1: { word: 'unbedeutend' },
     C2: { word: 'gering' },
     C3: { word: 'mäßig' },
-    C4: { word: 'hoch' },
-    C5: { word: 'sehr hoch' },
+    C4: { word: 'stark' },
+    C5: { word: 'sehr stark' },
     CX: { word: 'extrem' },
   },
 };
