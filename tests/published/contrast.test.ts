@@ -16,6 +16,9 @@ const parts = {
   hairline: ['hair'],
   scale: ['index-1', 'index-2', 'index-3', 'index-4', 'index-5', 'index-none'],
   'on scale': ['index-mark-pale', 'index-mark-dark'],
+  'on photo': ['on-photo-pale', 'on-photo-dark', 'on-photo-chosen'],
+  /** Pictures of bronze: nothing is read off them but the shape, which has a line of its own. */
+  drawn: ['bronze', 'bronze-green', 'bronze-line', 'bronze-sound'],
 } as const;
 
 const of = (theme: keyof typeof themes, name: string): string => themes[theme][name] ?? '';
@@ -29,6 +32,13 @@ it('finds black on white at 21 to 1 and a colour on itself at 1, as WCAG 2.2 say
 
 it('knows what each colour of the product is for', () => {
   expect(Object.keys(themes.sun).sort()).toEqual(Object.values(parts).flat().sort());
+});
+
+it('what is drawn over a photo stands out from its own casing, whatever lies under it', () => {
+  for (const pale of ['on-photo-pale', 'on-photo-chosen'])
+    expect(contrast(of('light', pale), of('light', 'on-photo-dark'))).toBeGreaterThanOrEqual(7);
+  for (const ground of ['bronze', 'bronze-line'])
+    expect(contrast(of('light', 'bronze-green'), of('light', ground))).toBeGreaterThanOrEqual(7);
 });
 
 describe('Indoors', () => {

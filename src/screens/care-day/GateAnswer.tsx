@@ -1,15 +1,9 @@
 import type { Gate } from '../../engine/weather';
 import { measureNumber, sayReason, w } from '../../words';
-import { CautionIcon, StopIcon } from '../parts';
+import { CautionIcon, StopIcon, TickIcon } from '../parts';
 
 const words = w.careDay;
-/** A tick, beside its word. */
-const GoIcon = () => (
-  <svg className="icon" viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="3" aria-hidden="true">
-    <path d="M4 13l5 6L20 5" />
-  </svg>
-);
-const pictures = { go: GoIcon, wait: CautionIcon, 'not today': StopIcon } as const;
+const pictures = { go: TickIcon, wait: CautionIcon, 'not today': StopIcon } as const;
 
 /** The word alone, at the foot, in view while the numbers are stepped; it is read out where it is explained. */
 export function GateWord({ gate }: { readonly gate: Gate }) {

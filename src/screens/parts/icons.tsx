@@ -46,6 +46,11 @@ export const DownIcon = () => (
     <path d="M12 5v13M6 13l6 6 6-6" />
   </Icon>
 );
+export const TickIcon = () => (
+  <Icon>
+    <path d="M4 13l5 6L20 5" />
+  </Icon>
+);
 export const AddIcon = () => (
   <Icon>
     <path d="M12 5v14M5 12h14" />
