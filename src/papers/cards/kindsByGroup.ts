@@ -1,17 +1,17 @@
 import { type Group, kinds } from '../../engine/trade';
-import { midSentence, w } from '../../words';
+import { w } from '../../words';
 import { h, type PaperPiece } from '../layout';
 
 /** All kinds by their group, to write from. */
-export const kindsByGroup = (): PaperPiece[] =>
-  (Object.keys(w.round.group) as Group[]).map((group) =>
-    h(
-      'p',
-      { class: 'small card-kinds' },
+export const kindsByGroup = (): PaperPiece =>
+  h(
+    'p',
+    { class: 'small card-kinds' },
+    ...(Object.keys(w.round.group) as Group[]).flatMap((group): PaperPiece[] => [
       h('strong', {}, `${w.round.group[group]}: `),
-      kinds
+      `${kinds
         .filter((kind) => kind.group === group)
-        .map(({ name }) => midSentence(name))
-        .join(', '),
-    ),
+        .map(({ name }) => name)
+        .join(', ')}. `,
+    ]),
   );

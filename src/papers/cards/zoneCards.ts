@@ -53,7 +53,7 @@ export const zoneCards: PaperSort = {
         danger(say(words.people)),
         section(words.round, ofTheRound()),
         section(words.howTitle, list([...words.how]), ladderOfPatches('large')),
-        under(words.kindsTitle, ...kindsByGroup()),
+        under(words.kindsTitle, kindsByGroup()),
         ...cards,
       ],
     };
@@ -66,7 +66,7 @@ const ofTheRound = (): PaperPiece => {
     'div',
     { class: 'card-round' },
     ...[day, who, started, ended, light, sheet].map((name) => room(name)),
-    labelled(
+    wide(
       words.type,
       roundTypes.map((type) => type.name),
     ),
@@ -74,6 +74,9 @@ const ofTheRound = (): PaperPiece => {
     labelled(words.washed, Object.values(start.washedName)),
   );
 };
+
+const wide = (name: string, of: readonly string[]): PaperPiece =>
+  h('div', { class: 'card-wide' }, h('p', { class: 'room-name' }, name), boxes(of));
 
 const labelled = (name: string, of: readonly string[]): PaperPiece =>
   h('div', {}, h('p', { class: 'room-name' }, name), boxes(of));

@@ -71,7 +71,9 @@ export const people = (source: PaperSource): PaperPiece => {
       add(body.warrantyWho, words.promised(body.title));
   for (const { body } of thingsOfAll(source, 'groundsAgreement'))
     if (!body.ended) add(inRole(body.who), words.grounds(groundsTopicOf(body.topic)?.name ?? body.topic));
-  const rows = [...said].map(([who, what]) => [who, what.join('; ')] as const);
+  const byPurpose = new Map<string, string[]>();
+  for (const [who, what] of said) byPurpose.set(what.join('; '), [...(byPurpose.get(what.join('; ')) ?? []), who]);
+  const rows = [...byPurpose].map(([what, who]) => [who.join(', '), what] as const);
   const contacts = contactsOf(source);
   return section(words.people, facts(rows), contacts !== undefined && under(words.contacts, say(contacts)));
 };

@@ -1,9 +1,10 @@
+import type { ZoneHolds } from '../../engine/hold';
 import { firstPass, type PaperSource, type WorkOnPaper } from '../../engine/reckoning';
 import { type Lists, type TripwireFacts, type TripwireStanding, tripwiresStanding } from '../../engine/watch';
 import { date, tripwireText, w, whole } from '../../words';
 import { list, type PaperPiece, say, section } from '../layout';
 import { nameOfWork, thingsIn, thingsOfAll, workOf } from '../reading';
-import { namesIn, zoneOf } from './namesIn';
+import { lettersSaid, namesIn, zoneOf } from './namesIn';
 
 const words = w.paperLetter;
 /** Zones that a letter has room for. */
@@ -20,34 +21,42 @@ export const watchZones = (source: PaperSource): PaperPiece => {
   );
 };
 
-const linesOf = (work: WorkOnPaper): string[] =>
-  (work.figures?.holds ?? []).flatMap(({ zone, onNow, shortening }) => {
-    const advice = work.figures?.advice.find((one) => one.zone === zone);
-    const where = `${shortName(work)}, ${zoneOf(work, zone)}`;
-    const shorter =
-      shortening.word === 'getting shorter'
-        ? words.watchShorter
-        : shortening.word === 'looks shorter, not proven'
-          ? words.watchMaybeShorter
-          : undefined;
-    const begins =
-      onNow?.state === 'back' && onNow.firstSeen
-        ? words.watchBack(where, date(onNow.firstSeen))
-        : onNow?.state === 'not clean'
-          ? words.watchNotClean(where)
-          : undefined;
-    if (!begins && !shorter && !advice?.asksConservator) return [];
-    return [
-      [
-        begins ?? `${where}:`,
-        shorter,
-        advice?.asksConservator && words.watchAsk,
-        advice?.nextLook && words.nextLook(date(advice.nextLook.day)),
-      ]
-        .filter(Boolean)
-        .join(' '),
-    ];
-  });
+/** Zones of a work of which the same is said share a line. */
+const linesOf = (work: WorkOnPaper): string[] => {
+  const groups = new Map<string, { readonly say: (where: string) => string; readonly zones: string[] }>();
+  for (const holds of work.figures?.holds ?? []) {
+    const told = toldOf(work, holds);
+    if (!told) continue;
+    const group = groups.get(told('')) ?? { say: told, zones: [] };
+    group.zones.push(holds.zone);
+    groups.set(told(''), group);
+  }
+  return [...groups.values()].map(({ say: told, zones }) =>
+    told(`${shortName(work)}, ${zones.length === 1 ? zoneOf(work, zones[0]) : lettersSaid(work, zones)}`),
+  );
+};
+
+const toldOf = (work: WorkOnPaper, { zone, onNow, shortening }: ZoneHolds): ((where: string) => string) | undefined => {
+  const advice = work.figures?.advice.find((one) => one.zone === zone);
+  const shorter =
+    shortening.word === 'getting shorter'
+      ? words.watchShorter
+      : shortening.word === 'looks shorter, not proven'
+        ? words.watchMaybeShorter
+        : undefined;
+  const seen = onNow?.state === 'back' ? onNow.firstSeen : undefined;
+  const notClean = onNow?.state === 'not clean';
+  if (!seen && !notClean && !shorter && !advice?.asksConservator) return undefined;
+  return (where) =>
+    [
+      seen ? words.watchBack(where, date(seen)) : notClean ? words.watchNotClean(where) : `${where}:`,
+      shorter,
+      advice?.asksConservator && words.watchAsk,
+      advice?.nextLook && words.nextLook(date(advice.nextLook.day)),
+    ]
+      .filter(Boolean)
+      .join(' ');
+};
 
 /** The number alone where there is one: a letter names the works often. */
 const shortName = (work: WorkOnPaper): string => work.record.sculpture.body.number || nameOfWork(work);

@@ -3,7 +3,7 @@ import type { PaperSource, WorkOnPaper } from '../../engine/reckoning';
 import { type BodyOf, latestRound, type Thing } from '../../engine/record';
 import { kindOf, severityOf } from '../../engine/trade';
 import { stopWordsSeen } from '../../engine/watch';
-import { date, share, w, whole } from '../../words';
+import { date, list as inWords, share, w, whole } from '../../words';
 import { danger, list, type PaperPiece, say, section, table, under } from '../layout';
 import { nameOfWork, thingsIn } from '../reading';
 import { zoneOf } from './namesIn';
@@ -37,17 +37,23 @@ export const worries = (source: PaperSource): PaperPiece => {
   );
 };
 
-/** Each zone and kind once, as last seen. */
+/** Each zone once, with all its kinds as last seen. */
 const stops = ({ works, today }: PaperSource): string[] => {
   const since = `${Number(today.slice(0, 4)) - years}${today.slice(4)}`;
   return works.flatMap((work) => {
-    const told = new Set<string>();
-    return stopWordsSeen(work.record, since).flatMap(({ zone, kind, date: day }) => {
-      const key = `${zone} ${kind}`;
-      if (told.has(key)) return [];
-      told.add(key);
-      return [words.stopWord(nameOfWork(work), zoneOf(work, zone), kindOf(kind)?.name ?? kind, date(day))];
-    });
+    const zones = new Map<string, Map<string, string>>();
+    for (const { zone, kind, date: day } of stopWordsSeen(work.record, since)) {
+      const seen = zones.get(zone) ?? new Map<string, string>();
+      if (!seen.has(kind)) seen.set(kind, day);
+      zones.set(zone, seen);
+    }
+    return [...zones].map(([zone, seen]) =>
+      words.stopWord(
+        nameOfWork(work),
+        zoneOf(work, zone),
+        inWords([...seen].map(([kind, day]) => words.seenThere(kindOf(kind)?.name ?? kind, date(day)))),
+      ),
+    );
   });
 };
 

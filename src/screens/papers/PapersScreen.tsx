@@ -52,6 +52,15 @@ function Papers({ source, of }: { readonly source: PaperSource; readonly of: str
       {parts.map(({ about, sorts }) => (
         <Part key={about} about={about} sorts={sorts} source={source} of={of} />
       ))}
+      <Section title={words.others.title} lead={words.others.lead}>
+        <LinkLines
+          rows={[
+            { to: pathTo.packing(), name: w.year.packing.title, what: words.others.packing },
+            { to: pathTo.briefing(), name: w.year.briefing.title, what: words.others.briefing },
+            { to: pathTo.cards(), name: w.stations.cards.title, what: words.others.cards },
+          ]}
+        />
+      </Section>
       <Section title={words.given.title} lead={words.given.lead}>
         <GivenOut given={thingsOfAll(source, 'paperIssued')} />
       </Section>

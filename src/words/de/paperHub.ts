@@ -80,5 +80,12 @@ export const paperHub: Same<typeof english> = {
     open: 'Das Papier öffnen, wie es heute gemacht würde',
   },
   kept: { link: 'Wo etwas aufbewahrt wird', what: 'Schlüssel, Farbtafeln, Proben, Negative, Kopien des Archivs' },
+  others: {
+    title: 'Von ihren eigenen Seiten gedruckt',
+    lead: 'Listen, mit denen gearbeitet wird, bevor sie gedruckt werden. Sie tragen dieselbe Zeile am Fuß jeder Seite.',
+    packing: 'was an einem Tag ins Auto kommt, abgehakt',
+    briefing: 'eine Seite für alle, die helfen: was, was niemals, wann aufhören',
+    cards: 'Karten mit Maßstab in wahrer Größe, fürs Foto',
+  },
   bag: { do: 'Tasche packen', what: 'Eine Tasche dieses Werks mit seinen Fotos, die mit diesem Papier mitgeht.' },
 };

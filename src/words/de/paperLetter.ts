@@ -28,8 +28,9 @@ export const paperLetter: Same<typeof english> = {
     `${work}${zone ? `, ${zone}` : ''}: ${what}. Offen seit ${day}; eine namentlich genannte Person muss es abschließen.`,
   noDanger: 'In der Aufzeichnung steht keine Gefahr für Personen offen.',
   incident: (work: string, what: string, day: string) => `${work}, ${day}: ${what} Noch nicht abgeschlossen.`,
-  stopWord: (work: string, zone: string, kind: string, day: string) =>
-    `${work}, ${zone}: ${kind} am ${day}. Fragen Sie Restauratoren, bevor dort gewaschen, gewachst oder behandelt wird.`,
+  seenThere: (kind: string, day: string) => `${kind} (${day})`,
+  stopWord: (work: string, zone: string, kinds: string) =>
+    `${work}, ${zone}: ${kinds}. Fragen Sie Restauratoren, bevor dort gewaschen, gewachst oder behandelt wird.`,
   active: 'Beim letzten Rundgang nicht in Ruhe',
   activeColumns: { work: 'Werk', zone: 'Zone', what: 'Was gesehen wurde', share: 'Anteil', severity: 'Wie schwer' },
   activeHow:

@@ -73,5 +73,12 @@ export const paperHub = spoken('paperHub', 'paperHub', {
     open: 'Open the paper as it would be made today',
   },
   kept: { link: 'Where things are kept', what: 'keys, colour panels, samples, negatives, copies of the archive' },
+  others: {
+    title: 'Printed from their own screens',
+    lead: 'Lists that are worked with before they are printed. They carry the same line at the foot of each page.',
+    packing: 'what goes into the car on a day, ticked',
+    briefing: 'one page for whoever helps: what, what never, when to stop',
+    cards: 'cards with a scale, true to size, for the frame of a photo',
+  },
   bag: { do: 'Make the bag', what: 'A bag of this work with its photos, to go with this paper.' },
 });

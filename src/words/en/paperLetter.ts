@@ -28,8 +28,9 @@ export const paperLetter = spoken('paperLetter', 'paperLetter', {
     `${work}${zone ? `, ${zone}` : ''}: ${what}. Open since ${day}; a named person has to close it.`,
   noDanger: 'No danger to people stands open in the record.',
   incident: (work: string, what: string, day: string) => `${work}, ${day}: ${what} Not closed yet.`,
-  stopWord: (work: string, zone: string, kind: string, day: string) =>
-    `${work}, ${zone}: ${kind} on ${day}. Ask the conservator before anything is washed, waxed or treated there.`,
+  seenThere: (kind: string, day: string) => `${kind} (${day})`,
+  stopWord: (work: string, zone: string, kinds: string) =>
+    `${work}, ${zone}: ${kinds}. Ask the conservator before anything is washed, waxed or treated there.`,
   active: 'Not at rest at the last round',
   activeColumns: { work: 'Work', zone: 'Zone', what: 'What was seen', share: 'Share', severity: 'How bad' },
   activeHow:
