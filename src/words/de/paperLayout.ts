@@ -3,7 +3,7 @@ import type { Same } from '../tongue';
 
 export const paperLayout: Same<typeof english> = {
   seen: 'Gesehen',
-  thought: 'Gedacht, nicht gesehen',
+  thought: 'Vermutet, nicht gesehen',
   notLooked: 'Nicht angesehen',
   danger: 'Vorsicht',
   notHere: 'Das Foto liegt an anderem Ort',

@@ -6,11 +6,11 @@ export const paperVisitors: Same<typeof english> = {
   reader: 'alle, die vorbeikommen',
   head: (title: string, date: string, maker: string) => [title, date, maker].filter(Boolean).join(', '),
   outdoors:
-    'Bronze im Freien kommt nie ganz zur Ruhe. Regen und Luft wirken auf ihre Oberfläche ein, und wo Wasser läuft oder steht, wird sie langsam grün.',
-  green: 'Grün ist kein Schmutz. Es zeigt, wo die Oberfläche sich verändert, und wir verfolgen, wie weit das geht.',
-  looked: (month: string) => `Etwa einmal im Jahr sehen wir uns jede Stelle genau an, zuletzt im ${month}.`,
+    'Bronze im Freien kommt nie ganz zur Ruhe. Regen und Luft wirken auf ihre Oberfläche ein; wo Wasser läuft oder steht, wird sie langsam grün.',
+  green: 'Grün ist kein Schmutz: Es zeigt, wo die Oberfläche sich verändert.',
+  looked: (month: string) => `Etwa einmal im Jahr sehen wir das Werk genau an, zuletzt im ${month}.`,
   waxed: (month: string) =>
-    `Dann wird das Werk gewaschen und dünn gewachst, zuletzt im ${month}. Das Wachs hält eine Zeit lang das Wasser fern und wird danach erneuert.`,
+    `Es wird gewaschen und dünn gewachst, zuletzt im ${month}. Wachs hält eine Zeit lang das Wasser fern.`,
   please:
     'Bitte klettern Sie nicht darauf, kratzen Sie nicht und reiben Sie nichts blank. Ist etwas lose, zerbrochen oder bemalt, sagen Sie es uns.',
   tell: (contact: string) => `${contact}`,

@@ -6,11 +6,10 @@ export const paperVisitors = spoken('paperVisitors', 'paperVisitors', {
   reader: 'everybody who passes by',
   head: (title: string, date: string, maker: string) => [title, date, maker].filter(Boolean).join(', '),
   outdoors:
-    'Bronze that stands outdoors never quite rests. Rain and air work on its surface, and where water runs or stays it slowly turns green.',
-  green: 'Green is not dirt. It shows where the surface is changing, and we watch how far it goes.',
-  looked: (month: string) => `Once a year or so we look at every part of it closely, most recently in ${month}.`,
-  waxed: (month: string) =>
-    `It is washed and given a thin coat of wax, last in ${month}. The wax keeps the water off for a while; then it is renewed.`,
+    'Bronze outdoors never quite rests. Rain and air work on its surface; where water runs or stays it slowly turns green.',
+  green: 'Green is not dirt: it shows where the surface is changing.',
+  looked: (month: string) => `We look it over closely once a year or so, last in ${month}.`,
+  waxed: (month: string) => `It is washed and thinly waxed, last in ${month}. Wax keeps the water off for a while.`,
   please:
     'Please do not climb on it, scratch it or rub it bright. If something is loose, broken or painted over, tell us.',
   tell: (contact: string) => `${contact}`,

@@ -164,7 +164,7 @@ describe('the visitor panel', () => {
 
   it('says why it is waxed, what green means and what to leave alone', () => {
     const text = wordsOf(paperOf('visitor-panel', garden(), workNamed('SW-02')));
-    for (const told of ['last in May 2026', 'Green is not dirt', 'Please do not climb on it'])
+    for (const told of ['thinly waxed, last in May 2026', 'Green is not dirt', 'Please do not climb on it'])
       expect(text).toContain(told);
   });
 
