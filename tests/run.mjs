@@ -9,5 +9,5 @@ await runSuites([
   { name: 'build and its budgets', command: ['npm', 'run', '--silent', 'build'] },
   { name: 'engine, device, actions, layers', project: 'engine' },
   { name: 'screens and words', project: 'screens' },
-  { name: 'the built app in Chromium', project: 'browser', limit: 50 },
+  { name: 'the built app in Chromium', project: 'browser', limit: 40 },
 ]);

@@ -79,6 +79,8 @@ export function run([name, ...args], limit = usualLimit, underWay = '') {
     }, limit * 60_000);
     const end = (ok) => {
       clearTimeout(late);
+      // Whatever it left behind holds the output open, and whoever reads it would wait for ever.
+      endAll();
       process.removeListener('exit', endAll);
       done(ok);
     };

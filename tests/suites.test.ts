@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { expect, test, vi } from 'vitest';
 import { countsOf, run } from './suites.mjs';
 
@@ -30,6 +31,9 @@ test('a suite that stands still is ended with all it started, and has failed', a
   expect(await run(['sh', '-c', 'sleep 60 & sleep 60'], 0.02)).toBe(false);
   expect(performance.now() - begun).toBeLessThan(30_000);
   expect(said.mock.calls.flat().join('')).toContain('it stood still');
+  // So is what a suite leaves behind that ended well.
+  expect(await run(['sh', '-c', 'sleep 61 & true'])).toBe(true);
+  await expect.poll(() => spawnSync('pgrep', ['-f', '^sleep 61$']).status).toBe(1);
   expect(await run(['true'])).toBe(true);
   expect(await run(['false'])).toBe(false);
 });

@@ -1,6 +1,6 @@
 // npm run test:outside: what other people's programs say of what this one makes. Brings their Debian packages itself.
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, openSync, readFileSync } from 'node:fs';
 import { runSuites } from '../suites.mjs';
 
 const packages = [
@@ -21,14 +21,18 @@ const packages = [
   'xvfb',
 ];
 
+mkdirSync('build', { recursive: true });
 const missing = packages.filter((name) => spawnSync('dpkg', ['-s', name], { stdio: 'ignore' }).status !== 0);
 if (missing.length > 0) {
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  const stdio = ['ignore', 'ignore', 'inherit'];
+  // A file, not our own output: a service that a package starts would hold it open after we have ended.
+  const said = openSync('build/debian.txt', 'w');
+  const stdio = ['ignore', said, said];
   const brought = [['update'], ['install', '-y', '--no-install-recommends', ...missing]].every(
     (args) => spawnSync('apt-get', args, { stdio, env, timeout: 300_000 }).status === 0,
   );
   if (!brought) {
+    console.error(readFileSync('build/debian.txt', 'utf8').slice(-2000));
     console.error(
       `These tests need Debian's ${missing.join(' and ')}: install them with apt-get install ${missing.join(' ')}.`,
     );
