@@ -8,12 +8,22 @@ import { CorrectedContext } from './CorrectedContext';
 import { MeasuredContext } from './MeasuredContext';
 
 const words = w.thenAndNow;
+const { said } = w.round;
+
+/** A step as it is said: its code where this version does not know it. */
+const stepSaid = (what: 'severity' | 'activity' | 'count', step: string): string =>
+  (said[what] as Readonly<Record<string, string>>)[step] ?? step;
 
 /** What one round saw, in a few words: "20 %, moderate, active". */
 const seenWritten = ({ state, coverage, severity, activity, count }: Seen): string => {
   if (state === 'nothing') return words.nothingThere;
   if (state === 'not looked') return words.notLooked;
-  const parts = [coverage ? share(coverage.value) : undefined, count, severity, activity];
+  const parts = [
+    coverage ? share(coverage.value) : undefined,
+    count && stepSaid('count', count),
+    severity && stepSaid('severity', severity),
+    activity && stepSaid('activity', activity),
+  ];
   const told = parts.filter((part) => part !== undefined).join(', ');
   if (state === 'carried') return told === '' ? words.carriedShort : words.carriedSeen(told);
   return told === '' ? words.there : told;
@@ -21,7 +31,11 @@ const seenWritten = ({ state, coverage, severity, activity, count }: Seen): stri
 
 const namingWritten = (naming: Naming): string => {
   if (naming.what === 'new' || naming.what === 'gone') return words.named[naming.what];
-  return words.namedFrom(words.named[naming.what], naming.from, naming.to);
+  return words.namedFrom(
+    words.named[naming.what],
+    stepSaid(naming.what, naming.from),
+    stepSaid(naming.what, naming.to),
+  );
 };
 
 const percent = (fraction: number): string => number(fraction * 100, 1);

@@ -124,7 +124,7 @@ export const sculptures: Same<typeof english> = {
     elevationAdded: 'Die Ansicht ist hinzugefügt.',
     elevationRemove: 'Entfernen',
     elevationRemoved: 'Die Ansicht ist entfernt. Rückgängig holt sie zurück.',
-    elevationFull: (side: string) => `Ansicht ${side}, groß`,
+    elevationFull: (side: string) => `Ansicht: ${side}, groß`,
     zones: 'Zonen',
     zonesNone: 'Noch keine Zonen',
     zonesNoneWhat:

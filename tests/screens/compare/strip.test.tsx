@@ -30,8 +30,8 @@ describe('All years of a station in a row', () => {
 
   it('say which was taken against the station’s rule, or unlike the others, or without a word on it', async () => {
     opened(await onStation(62, [{ light: 'sun' }, { washed: 'after wash' }, {}, { light: undefined, wet: undefined }]));
-    expect(within(await yearOf(/2021/)).getByText('Not by the station’s rule: sun.')).toBeDefined();
-    expect(within(await yearOf(/2022/)).getByText('Not as the others: after wash.')).toBeDefined();
+    expect(within(await yearOf(/2021/)).getByText('Not by the station’s rule: in sun.')).toBeDefined();
+    expect(within(await yearOf(/2022/)).getByText('Not as the others: after washing.')).toBeDefined();
     expect(within(await yearOf(/2023/)).queryByText(/^Not/)).toBeNull();
     expect(within(await yearOf(/2024/)).getByText('Light and surface not said.')).toBeDefined();
   });
