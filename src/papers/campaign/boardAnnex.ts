@@ -58,7 +58,7 @@ const eachWay = (file: CampaignOnPaper, ways: Ways): PaperPiece => {
   if (told.length > mostBeside) return told.map(({ name, rows }) => under(name, facts(rows)));
   return table(
     words.eachCaption,
-    [{ head: '' }, ...told.map(({ name }) => ({ head: name }))],
+    [{ head: words.point }, ...told.map(({ name }) => ({ head: name }))],
     first.rows.map(([name], i) => [name, ...told.map(({ rows }) => rows[i]?.[1])]),
   );
 };
@@ -85,7 +85,7 @@ const wayTold = (
   ];
 };
 
-const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, names }: Ways): PaperPiece => [
+const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, letterOf, names }: Ways): PaperPiece => [
   table(
     words.ratesCaption(whole(rules.years)),
     [
@@ -96,7 +96,7 @@ const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, names }
     ],
     rows.flatMap(({ option, currency, atRates }) =>
       atRates.map((at, i) => [
-        i === 0 ? nameOf(option.thing) : '',
+        i === 0 ? nameOf(option.thing) : letterOf(option.thing),
         words.percent(number(at.rate * 100, 2)),
         spanText(at.yearly, currency),
         at.perGoodMonth ? spanText(at.perGoodMonth, currency) : words.notKnown,
@@ -123,16 +123,20 @@ const spanText = (
   return high === null ? words.andMore(of, units(low)) : words.range(of, units(low), units(high));
 };
 
-const againstLeaning = ({ rules }: CampaignOnPaper, { leaning, rows, names, nameOf, situation }: Ways): PaperPiece => {
+const againstLeaning = (
+  { rules }: CampaignOnPaper,
+  { leaning, rows, names, nameOf, letterOf, situation }: Ways,
+): PaperPiece => {
   if (!leaning) return undefined;
   const told = whatIfs(leaning, rows, rules);
+  const short = (thing: string) => (letterOf(thing) === '' ? names(thing) : words.way(letterOf(thing)));
   const against = [
     ...speaking(leaning.option.body.sort, signsOf(situation)).against,
     ...figuresAgainst(leaning, rows),
     ...(told ? turningOf(leaning, told) : []),
   ];
   return [
-    list(against.map((reason) => sayReason(reason, names))) ?? say(words.againstNone),
+    list(against.map((reason) => sayReason(reason, short))) ?? say(words.againstNone),
     told !== null && otherwise(told, nameOf, leaning.option.thing, leaning.currency),
   ];
 };

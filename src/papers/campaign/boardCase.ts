@@ -1,7 +1,7 @@
 import { causesFirst } from '../../engine/campaign';
 import { zonesAt } from '../../engine/record';
 import { w, whole } from '../../words';
-import { newPage, type PaperPiece, type PaperSort, say } from '../layout';
+import { fine, newPage, type PaperPiece, type PaperSort, say } from '../layout';
 import { ownText } from '../reading';
 import { latestOnPaper } from '../work/latestOnPaper';
 import { notLookedFirst } from '../work/notLookedFirst';
@@ -40,8 +40,7 @@ export const boardCase: PaperSort = {
     const body: PaperPiece[] = [
       notLookedFirst(latest, true),
       say(ways.options.length > 1 ? words.lead(name, whole(ways.options.length)) : words.leadNoWays(name), 'lead'),
-      figuresInShort(file, ways, latest, pair),
-      waysTable(file, ways),
+      fine(figuresInShort(file, ways, latest, pair), waysTable(file, ways)),
       motionBox(own === '' ? drafted : own),
       newPage(boardAnnex(file, ways)),
     ];

@@ -61,7 +61,10 @@ export const treatmentDossier: PaperSort = {
         newPage(papersAndBid(file)),
         newPage(approvalsTold(file)),
         newPage(agreedColours(file)),
-        newPage(section(words.inserts, insertsTable(file)), section(words.access, accessTold(file))),
+        newPage(
+          section(words.inserts, insertsTable(file, words.insertsCaption)),
+          section(words.access, accessTold(file)),
+        ),
         newPage(hotDaysTold(file)),
         newPage(layerLog(file)),
         newPage(logbookTold(file), ledgerTold(file)),
@@ -70,7 +73,7 @@ export const treatmentDossier: PaperSort = {
         newPage(conditionAfter(file), photosOf(file, 'after')),
         newPage(samplesKept(file, own('samples')), careFromHere(file, own('care'))),
         newPage(warrantyTold(file), watchSince(file)),
-        newPage(peopleNamed(file)),
+        peopleNamed(file),
       ],
       own: (
         [

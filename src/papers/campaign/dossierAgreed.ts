@@ -51,7 +51,6 @@ const bidTaken = (file: CampaignOnPaper): PaperPiece => {
     table(
       words.lines(taken.who, date(taken.date)),
       [
-        { head: heads.number, kind: 'narrow' },
         { head: heads.what, kind: 'wide' },
         { head: heads.amount, kind: 'number' },
         { head: heads.price, kind: 'number' },
@@ -60,13 +59,12 @@ const bidTaken = (file: CampaignOnPaper): PaperPiece => {
         const task = taskName(line.task);
         const price = priceOf(line.id);
         return [
-          `${i + 1}`,
-          task === line.name ? task : `${line.name}: ${task}`,
+          `${i + 1}. ${task === line.name ? task : `${line.name}: ${task}`}`,
           line.unit === 'm2' ? area(line.amount) : amountText(line),
           price ? money({ minor: price.minor, currency }) : '–',
         ];
       }),
-      ['', words.linesSum, '', money({ minor: all, currency })],
+      [words.linesSum, '', money({ minor: all, currency })],
     ),
     others > 0 && say(words.otherBids(others)),
   );

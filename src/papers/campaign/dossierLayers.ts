@@ -42,7 +42,7 @@ const ofZone = (file: CampaignOnPaper, zone: Thing<'zone'>, layers: readonly Thi
   return under(
     words.layersOfZone(zoneLabel(zone)),
     table(
-      words.layersCaption(zoneLabel(zone), whole(layers.length)),
+      words.layersCaption(whole(layers.length)),
       [
         { head: heads.order, kind: 'narrow' },
         { head: heads.when },

@@ -72,7 +72,7 @@ export const draftedOutcome = (
 export const whoDoesIt = (file: CampaignOnPaper | undefined, ways: Ways | undefined): PaperPiece => {
   const option = ways?.chosen;
   const taken = file?.planned.bid.find(({ thing }) => thing === file.campaign.body.takenBid)?.body;
-  const who = option && (option.body.who ?? optionSortOf(option.body.sort)?.who);
+  const who = option?.body.who;
   return section(
     words.doing,
     listOf([

@@ -107,7 +107,6 @@ export const priceForm = (file: CampaignOnPaper): PaperPiece => {
       table(
         words.formCaption,
         [
-          { head: heads.number, kind: 'narrow' },
           { head: heads.what, kind: 'wide' },
           { head: heads.amount, kind: 'number' },
           { head: `${heads.own} (${unitOf('area')})` },
@@ -123,7 +122,7 @@ export const priceForm = (file: CampaignOnPaper): PaperPiece => {
             '',
             '',
           ]),
-          ...[words.formSum, words.formTax, words.formTotal].map((name) => ['', name, '', '', '', '']),
+          ...[words.formSum, words.formTax, words.formTotal].map((name) => [name, '', '', '', '']),
         ],
       ),
     ),

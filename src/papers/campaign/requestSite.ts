@@ -15,7 +15,7 @@ const site = w.paperSite;
 export const siteOfRequest = (file: CampaignOnPaper, own: Own): PaperPiece => [
   section(
     words.inserts,
-    insertsTable(file),
+    insertsTable(file, words.insertsHow),
     own('neighbours') !== '' && under(words.neighbours, say(own('neighbours'))),
   ),
   section(
@@ -34,25 +34,23 @@ export const siteOfRequest = (file: CampaignOnPaper, own: Own): PaperPiece => [
 ];
 
 /** Inserts with what they bear, as a named expert said; that none are there is said too. */
-export const insertsTable = (file: CampaignOnPaper): PaperPiece => {
+export const insertsTable = (file: CampaignOnPaper, caption: string): PaperPiece => {
   const rows = insertsTold(file);
   const { columns } = site;
   if (rows.length === 0) return say(site.insertsNone);
   return [
     table(
-      words.insertsHow,
+      caption,
       [
         { head: columns.insert },
-        { head: columns.removable, kind: 'narrow' },
-        { head: columns.bedding },
+        { head: columns.removable },
         { head: columns.kept },
         { head: columns.limit },
         { head: columns.state },
       ],
       rows.map(({ name, removable, bedding, kept, limit, care, insert }) => [
         name,
-        removable,
-        bedding,
+        [removable, bedding].filter(Boolean).join('; '),
         kept,
         limit ?? site.noLimitLong,
         [care?.condition, insert.body.note].filter(Boolean).join(' '),

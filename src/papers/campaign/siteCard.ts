@@ -109,9 +109,9 @@ const insertRows = (file: CampaignOnPaper): PaperPiece => {
   return table(
     words.nobodyKnows,
     [{ head: heads.insert }, { head: heads.removable }, { head: heads.limit }, { head: heads.watcher }],
-    rows.map(({ name, removable, limit, care }) => [
+    rows.map(({ name, removable, bedding, limit, care }) => [
       name,
-      removable,
+      [removable, bedding].filter(Boolean).join('; '),
       limit ?? (care?.method === 'remove' ? words.comesOut : words.noLimit),
       care?.watcher ?? '',
     ]),

@@ -74,6 +74,7 @@ export const paperBoard: Same<typeof english> = {
   motionLabel: 'Wortlaut des Antrags',
 
   way: (letter: string) => `Möglichkeit ${letter}`,
+  point: 'Punkt',
   each: 'Was jede Möglichkeit ist',
   eachCaption: 'Die Möglichkeiten, Punkt für Punkt',
   where: (letters: string) => `Zonen ${letters}`,

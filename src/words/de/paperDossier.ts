@@ -63,7 +63,6 @@ export const paperDossier: Same<typeof english> = {
   chosen: (what: string) => `Gewählt: ${what}`,
   refused: (what: string, why: string) => `Verworfen: ${what}. ${why}`,
   dissent: (what: string) => `Dagegen sprach: ${what}`,
-  causes: 'Was den Schaden nährte',
 
   before: 'Zustand vorher',
   beforeRound: (day: string, type: string) => `Rundgang vom ${day} (${type}), der letzte vor Beginn der Arbeit.`,
@@ -99,7 +98,7 @@ export const paperDossier: Same<typeof english> = {
     unseen: 'nicht nachgesehen',
   },
   lines: (who: string, day: string) => `Das angenommene Angebot: ${who}, ${day}`,
-  lineColumns: { number: 'Nr.', what: 'Position', amount: 'Menge', price: 'Preis' },
+  lineColumns: { what: 'Position', amount: 'Menge', price: 'Preis' },
   linesSum: 'Alle Positionen',
   otherBids: (n: number) =>
     n === 1 ? 'Ein weiteres Angebot wurde eingetragen.' : `${n} weitere Angebote wurden eingetragen.`,
@@ -149,7 +148,6 @@ export const paperDossier: Same<typeof english> = {
   notSaid: 'nicht festgehalten',
   notClosed: 'nie abgeschlossen',
   readings: (insert: string) => `Temperaturen an ${insert}`,
-  readingsCaption: (insert: string, spot: string) => `${insert}, ${spot}`,
   readingColumns: {
     time: 'Zeit',
     spot: 'Wo',
@@ -172,7 +170,7 @@ export const paperDossier: Same<typeof english> = {
     'Jede Schicht, wie sie aufgetragen wurde, in den Worten dessen, der sie auftrug. Wer diese Farbe in zehn Jahren treffen will, fängt hier an.',
   layersNone: 'Das Schichtenprotokoll fehlt. Keine Schicht wurde aufgeschrieben.',
   layersOfZone: (zone: string) => `Zone ${zone}`,
-  layersCaption: (zone: string, n: string) => `${zone}: ${n} Schichten in der Reihenfolge ihres Auftrags`,
+  layersCaption: (n: string) => (n === '1' ? '1 Schicht' : `${n} Schichten, in der Reihenfolge ihres Auftrags`),
   layerColumns: {
     order: 'Nr.',
     when: 'Wann',
@@ -210,7 +208,6 @@ export const paperDossier: Same<typeof english> = {
     `${line}: Der Bieter maß ${measured}, im Verzeichnis standen ${asked}.`,
   changed: (what: string, day: string) => `${what}, ${day}: Die Antwort war ein Ja mit Änderungen.`,
   refusedOnce: (what: string, day: string) => `${what}, ${day}: Die Antwort war Nein.`,
-  overLimit: 'Messwerte der Temperatur',
 
   samples: 'Aufbewahrte Proben und Musterplatten',
   samplesCaption: 'Was aufbewahrt wird, und wo',

@@ -173,7 +173,6 @@ export const paperRequest: Same<typeof english> = {
     'Auszufüllen und mit dem Angebot zurückzusenden. Alles in einer Währung. Eine leere Zeile gilt als nicht angeboten.',
   formCaption: 'Preise nach dem Leistungsverzeichnis',
   formColumns: {
-    number: 'Nr.',
     what: 'Position',
     amount: 'Menge',
     own: 'Von Ihnen gemessen',
@@ -192,7 +191,6 @@ export const paperRequest: Same<typeof english> = {
     'Steht für die Arbeit ein bis',
   ],
   bidder: 'Bieter',
-  unitOnce: 'einmal',
 
   photos: 'Fotos',
   photosHow: 'Das jeweils neueste von jedem Standpunkt und jeder Zone. Mehr davon und die Originale auf Anfrage.',

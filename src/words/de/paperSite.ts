@@ -15,11 +15,10 @@ export const paperSite: Same<typeof english> = {
   insertsNone: 'Einlagen sind nicht verzeichnet. Wer eine findet, hört auf und sagt es.',
   columns: {
     insert: 'Einlage',
-    removable: 'Herauszunehmen?',
+    removable: 'Herauszunehmen? Gebettet in',
     kept: 'Vor Hitze bewahrt durch',
     limit: 'Grenze',
     watcher: 'Überwacht von',
-    bedding: 'Gebettet in',
     state: 'Bekannte Schäden',
   },
   noLimit: 'keine gesetzt: keine Hitze in der Nähe',

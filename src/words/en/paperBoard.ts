@@ -81,6 +81,7 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   motionLabel: 'Text of the motion',
 
   way: (letter: string) => `way ${letter}`,
+  point: 'Point',
   each: 'What each way is',
   eachCaption: 'The ways, point by point',
   where: (letters: string) => `Zones ${letters}`,

@@ -59,7 +59,6 @@ export const paperDossier = spoken('paperDossier', 'paperDossier', {
   chosen: (what: string) => `Chosen: ${what}`,
   refused: (what: string, why: string) => `Refused: ${what}. ${why}`,
   dissent: (what: string) => `Against it spoke: ${what}`,
-  causes: 'What fed the damage',
 
   before: 'Condition before',
   beforeRound: (day: string, type: string) =>
@@ -92,7 +91,7 @@ export const paperDossier = spoken('paperDossier', 'paperDossier', {
   paperColumns: { item: 'What', state: 'There?', where: 'Where' },
   states: { there: 'there', missing: 'missing', 'not asked': 'not needed', unseen: 'not looked for' },
   lines: (who: string, day: string) => `The bid that was taken: ${who}, ${day}`,
-  lineColumns: { number: 'No.', what: 'Line', amount: 'Amount', price: 'Price' },
+  lineColumns: { what: 'Line', amount: 'Amount', price: 'Price' },
   linesSum: 'All lines',
   otherBids: (n: number) => (n === 1 ? 'One other bid was entered.' : `${n} other bids were entered.`),
   noBid: 'No bid is marked as taken.',
@@ -140,7 +139,6 @@ export const paperDossier = spoken('paperDossier', 'paperDossier', {
   notSaid: 'not written down',
   notClosed: 'never closed',
   readings: (insert: string) => `Temperatures at ${insert}`,
-  readingsCaption: (insert: string, spot: string) => `${insert}, ${spot}`,
   readingColumns: {
     time: 'Time',
     spot: 'Where',
@@ -163,7 +161,7 @@ export const paperDossier = spoken('paperDossier', 'paperDossier', {
     'Every layer as it was laid, as the one who laid it said it. Matching this colour in ten years begins here.',
   layersNone: 'The layer log is missing. No layer was written down.',
   layersOfZone: (zone: string) => `Zone ${zone}`,
-  layersCaption: (zone: string, n: string) => `${zone}: ${n} layers in the order in which they were laid`,
+  layersCaption: (n: string) => (n === '1' ? '1 layer' : `${n} layers, in the order in which they were laid`),
   layerColumns: {
     order: 'No.',
     when: 'When',
@@ -199,7 +197,6 @@ export const paperDossier = spoken('paperDossier', 'paperDossier', {
     `${line}: the bidder measured ${measured}, the schedule said ${asked}.`,
   changed: (what: string, day: string) => `${what}, ${day}: the answer was yes with changes.`,
   refusedOnce: (what: string, day: string) => `${what}, ${day}: the answer was no.`,
-  overLimit: 'Readings of temperature',
 
   samples: 'Samples and panels kept',
   samplesCaption: 'What is kept, and where',

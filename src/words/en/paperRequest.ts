@@ -171,7 +171,6 @@ export const paperRequest = spoken('paperRequest', 'paperRequest', {
     'To be filled in and sent back with the proposal. One currency for all of it. A line left empty counts as not offered.',
   formCaption: 'Prices along the schedule of quantities',
   formColumns: {
-    number: 'No.',
     what: 'Line',
     amount: 'Amount',
     own: 'Measured by you',
@@ -190,7 +189,6 @@ export const paperRequest = spoken('paperRequest', 'paperRequest', {
     'Answers for the work until',
   ],
   bidder: 'Bidder',
-  unitOnce: 'once',
 
   photos: 'Photographs',
   photosHow: 'The latest from each station and zone. More, and the originals, on request.',

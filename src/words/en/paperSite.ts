@@ -15,11 +15,10 @@ export const paperSite = spoken('paperSite', 'paperSite', {
   insertsNone: 'No inserts are on record. If you find one, stop and say so.',
   columns: {
     insert: 'Insert',
-    removable: 'Comes out?',
+    removable: 'Comes out? Set in',
     kept: 'Kept from heat by',
     limit: 'Limit',
     watcher: 'Watched by',
-    bedding: 'Set in',
     state: 'Known damage',
   },
   noLimit: 'none set: no heat near it',
