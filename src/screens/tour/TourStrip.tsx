@@ -19,6 +19,7 @@ export function TourStrip() {
   if (!step || !works || !planned) return null;
   const garden: Garden = {
     work: (number) => works.find(({ body }) => body.number === number)?.thing,
+    collection: desk.collection,
     campaignOf: (work) => planned.campaign.find(({ body }) => body.sculpture === work)?.thing,
   };
   const show = (n: number) => {
@@ -38,7 +39,9 @@ export function TourStrip() {
         <span className="tour-at figures">{words.at(`${at}`, `${steps.length}`)}</span> {words.steps[step.key]}
       </p>
       <div className="tour-acts by-hand">
-        {place && place !== here && <Button onClick={() => show(at)}>{words.goThere}</Button>}
+        {place && decodeURIComponent(place) !== decodeURIComponent(here) && (
+          <Button onClick={() => show(at)}>{words.goThere}</Button>
+        )}
         {at > 1 && <Button aria-label={words.back} icon={<BackIcon />} onClick={() => show(at - 1)} />}
         {at < steps.length ? (
           <Button kind="main" onClick={() => show(at + 1)}>

@@ -5,6 +5,7 @@ import { pathTo } from '../shell';
 export interface Garden {
   readonly work: (number: string) => string | undefined;
   readonly campaignOf: (work: string) => string | undefined;
+  readonly collection: string;
 }
 
 export interface Step {
@@ -42,6 +43,8 @@ export const steps: readonly Step[] = [
   { key: 'geese', to: ofWork('SW-04', (work) => pathTo.overTime(work)) },
   { key: 'eyes', to: ofWork('SW-05', (work) => pathTo.overTime(work)) },
   { key: 'cause', to: ofWork('SW-06', (work) => pathTo.overTime(work)) },
+  { key: 'board', to: ofCampaign('SW-02', (campaign) => pathTo.paper('board-case', campaign)) },
   { key: 'bidders', to: ofCampaign('SW-02', pathTo.quantities) },
+  { key: 'successor', to: ({ collection }) => pathTo.paper('letter-to-successor', collection) },
   { key: 'bag', to: () => pathTo.carry() },
 ];
