@@ -80,25 +80,39 @@ const zonesThenAndNow = (
 };
 
 /** What changed for sure apart from what perhaps did; the rest is counted. */
-const changes = (latest: LatestOnPaper, { findings, comparisons, expectedByChance }: ThenAndNow): PaperPiece[] => {
-  const moved = findings.filter(({ verdict }) => verdict === 'worse' || verdict === 'better');
+const changes = (latest: LatestOnPaper, answer: ThenAndNow): PaperPiece[] => {
+  const { findings, comparisons, expectedByChance } = answer;
+  const moved = [
+    ...indexChanges(latest, answer),
+    ...findings.map((change) => ({ ...change, said: sentenceOf(latest, change) })),
+  ].filter(({ verdict }) => verdict === 'worse' || verdict === 'better');
   const sure = moved.filter(({ aloneCouldBeChance }) => !aloneCouldBeChance);
   const perhaps = moved.filter(({ aloneCouldBeChance }) => aloneCouldBeChance);
   const count = (of: Verdict) => findings.filter(({ verdict }) => verdict === of).length;
   const same = count('no sure change');
   const others = words.carriedOrNot(count('carried'), count('not comparable'));
-  const sentence = (change: FindingChange) => sentenceOf(latest, change);
   return [
-    under(words.changed, sure.length > 0 ? list(sure.map(sentence)) : say(words.changedNone)),
+    under(words.changed, sure.length > 0 ? list(sure.map(({ said }) => said)) : say(words.changedNone)),
     under(
       words.unsure,
-      list(perhaps.map(sentence)),
+      list(perhaps.map(({ said }) => said)),
       same > 0 && say(words.noSureChange(same)),
       others !== '' && say(`${others}.`),
       comparisons > 0 && say(words.byChance(comparisons, number(expectedByChance, 1)), 'small'),
     ),
   ];
 };
+
+/** The whole work and its zones, as the table tells them. */
+const indexChanges = ({ record }: LatestOnPaper, { zones, sculpture: { index } }: ThenAndNow) =>
+  [
+    { ...index, name: words.wholeWork },
+    ...zones.map((zone) => ({ ...zone, name: zoneLabel(record.zones.find(({ thing }) => thing === zone.zone)) })),
+  ].map(({ name, verdict, clearly, aloneCouldBeChance, earlier, later }) => ({
+    verdict,
+    aloneCouldBeChance,
+    said: words.indexChange(name, verdictOf({ verdict, clearly }), indexOr(earlier), indexOr(later)),
+  }));
 
 const sentenceOf = ({ record }: LatestOnPaper, change: FindingChange): string => {
   const { kind, zone, earlier, later, named } = change;

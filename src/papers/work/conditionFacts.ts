@@ -69,7 +69,10 @@ export const theSurvey = (
     facts([
       [words.purpose, own.purpose],
       [words.examiner, personIn(source, surveyor) || words.examinerNot],
-      [words.kind, words.roundOf(roundTypeOf(round), date(day))],
+      [
+        words.kind,
+        [words.roundOf(roundTypeOf(round), date(day)), enteredLater(source, round)].filter(Boolean).join('. '),
+      ],
       [words.surface, surfaceOf(round)],
       [words.light, own.light || lightOf(photosOfRound(work, round.thing)) || words.notRecorded],
       [words.reach, reachOf(latest)],
@@ -79,6 +82,10 @@ export const theSurvey = (
     ]),
   );
 };
+
+/** A round typed in from pencil cards says so, with the day and who typed. */
+const enteredLater = (source: PaperSource, { body: { fromPaper } }: Thing<'round'>): string =>
+  fromPaper ? w.paperCards.enteredFromPaper(date(fromPaper.entered), personIn(source, fromPaper.surveyor)) : '';
 
 const reachOf = ({ zones }: LatestOnPaper): string =>
   [...new Set(zones.map(({ body }) => body.reach))]

@@ -185,6 +185,8 @@ export const paperCondition: Same<typeof english> = {
   changed: 'Sicher verändert',
   changedNone: 'Nichts hat sich sicher verändert.',
   unsure: 'Vielleicht verändert, nicht sicher',
+  indexChange: (name: string, verdict: string, before: string, now: string) =>
+    `${name}: ${verdict}, Index damals ${before}, heute ${now}.`,
   changeOf: (zone: string, kind: string, verdict: string, more: string) =>
     `${zone}: ${kind}. ${verdict}${more ? `: ${more}` : ''}.`,
   now: (share: string) => `jetzt ${share} der Zone`,

@@ -178,6 +178,8 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
   changed: 'Changed for sure',
   changedNone: 'Nothing changed for sure.',
   unsure: 'Perhaps changed, not sure',
+  indexChange: (name: string, verdict: string, before: string, now: string) =>
+    `${name}: ${verdict}, index ${before} then, ${now} now.`,
   changeOf: (zone: string, kind: string, verdict: string, more: string) =>
     `${zone}: ${kind}. ${verdict}${more ? `: ${more}` : ''}.`,
   now: (share: string) => `now ${share} of the zone`,

@@ -82,7 +82,9 @@ describe('the condition report of the stair in the demo', () => {
   it('compares with the last round of the same kind and state, and keeps sure changes apart from unsure ones', () => {
     const text = wordsOf(report());
     expect(text).toContain('Compared with the round of 13 May 2025 (Annual, dry, before washing)');
-    expect(text).toMatch(/Changed for sure I, Base ring: Pale powdery mounds\. Worse: new\. Perhaps changed, not sure/);
+    expect(text).toMatch(
+      /Changed for sure The whole work: Worse, index 67 \(66 to 68\) then, 64 \(63 to 65\) now\. I, Base ring: Worse, .*Pale powdery mounds\. Worse: new\. Perhaps changed, not sure/,
+    );
     expect(text).toContain('By chance alone');
     expect(text).toContain('It does not say what caused it.');
   });
@@ -142,6 +144,19 @@ describe('a condition report of a work', () => {
     expect(wordsOf(paper)).toContain('Purpose For the loan');
     expect(wordsOf(paper)).not.toContain('The yearly survey of the condition.');
     expect(paper.own.map(({ part }) => part)).toEqual(['purpose', 'light', 'summary']);
+  });
+
+  it('says of a round entered from paper when and by whom it was entered', () => {
+    const typed = first(
+      6004,
+      round,
+      'round',
+      bodies.round({ ended: '2026-05-12', fromPaper: { entered: '2026-05-14', surveyor: nameOf.surveyor(uuid(7)) } }),
+      { replaces: [uuid(113)] },
+    );
+    expect(wordsOf(paperOf('condition-report', smallWith(typed)))).toMatch(
+      /Annual, 12 May 2026\. .*14 May 2026.*Steward/,
+    );
   });
 
   it('without a round says so, and nothing of a condition', () => {
