@@ -1,6 +1,6 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { paperSorts } from '../../../src/papers';
 import { KeptWhereScreen, PaperScreen, PapersScreen } from '../../../src/screens/papers';
 import { axeFaults } from '../axe';
@@ -18,7 +18,7 @@ describe('Papers', () => {
     const other = await aWork(desk, { title: 'Wave', number: '2', areas: [1] });
     show(desk, <PapersScreen />);
     await user.selectOptions(await screen.findByRole('combobox', { name: 'Which work' }), '2 Wave');
-    const ofWork = screen.getByRole('region', { name: 'Of one work' });
+    const ofWork = screen.getByRole('heading', { name: 'Of one work' }).closest('section') as HTMLElement;
     const links = within(ofWork).getAllByRole('link');
     expect(links.length).toBeGreaterThan(0);
     for (const link of links) {
@@ -62,18 +62,14 @@ describe('Words of her own', () => {
   });
 
   it('are kept when the hand rests', async () => {
-    vi.useFakeTimers({ shouldAdvanceTime: true });
-    try {
-      const user = userEvent.setup({ advanceTimers: vi.advanceTimersByTime });
-      const desk = await freshDesk();
-      await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
-      show(desk, <PaperScreen sort={letter.id} about={desk.collection} />);
-      await user.type(await screen.findByRole('textbox', { name: /^To begin with/ }), 'Look');
-      await vi.advanceTimersByTimeAsync(1500);
-      await waitFor(async () => expect(await textsOf(desk)).toMatchObject([{ text: 'Look' }]));
-    } finally {
-      vi.useRealTimers();
-    }
+    const user = userEvent.setup();
+    const desk = await freshDesk();
+    await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+    show(desk, <PaperScreen sort={letter.id} about={desk.collection} />);
+    await user.type(await screen.findByRole('textbox', { name: /^To begin with/ }), 'Look');
+    // The hand rests: the field keeps the focus all the while.
+    await waitFor(async () => expect(await textsOf(desk)).toMatchObject([{ text: 'Look' }]), { timeout: 4000 });
+    expect(document.activeElement?.tagName).toBe('TEXTAREA');
   });
 });
 
