@@ -6,6 +6,7 @@ import {
   origins,
   reaches,
   reasonsNotLooked,
+  roundTypes,
   substrates,
   treatmentOf,
 } from '../../engine/trade';
@@ -16,12 +17,14 @@ const dated = /^\d{4}-\d{2}(-\d{2})?$/;
 const thingLike = /^[a-zA-Z]+\/.+/;
 
 type Row = { readonly id: string; readonly name: string };
+/** By words that stand for codes already, on the screen where the thing is entered. */
+const worded = (said: Readonly<Record<string, string>>) => (id: string) => said[id];
 const rowNamed = (rows: readonly Row[]) => (id: string) => rows.find((row) => row.id === id)?.name;
 
 /** Fields whose text is a code of the trade. */
 const coded: Readonly<Record<string, (id: string) => string | undefined>> = {
   kind: (id) => kindOf(id)?.name,
-  type: (id) => treatmentOf(id)?.name,
+  type: (id) => treatmentOf(id)?.name ?? rowNamed(roundTypes)(id),
   origin: rowNamed(origins),
   exposure: rowNamed(exposures),
   reach: rowNamed(reaches),
@@ -29,6 +32,14 @@ const coded: Readonly<Record<string, (id: string) => string | undefined>> = {
   substrate: rowNamed(substrates),
   beading: rowNamed(beadings),
   method: rowNamed(coverageMethods),
+  wet: worded(w.paperCondition.wet),
+  washed: worded(w.paperCondition.washed),
+  state: worded(w.papers.states),
+  count: worded(w.round.said.count),
+  severity: worded(w.round.said.severity),
+  activity: worded(w.round.said.activity),
+  removable: worded(w.sculptures.insert.removableWords),
+  result: worded(w.logbook.results),
 };
 
 /** Fields held as a share of 1. */
