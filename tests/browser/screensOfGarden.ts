@@ -9,6 +9,7 @@ import { screensOfDecisions } from './screensOfDecisions';
 import { screensOfFunds } from './screensOfFunds';
 import { screensOfHotWork } from './screensOfHotWork';
 import { screensOfMoney } from './screensOfMoney';
+import { screensOfPapers } from './screensOfPapers';
 import { screensOfYear } from './screensOfYear';
 import { built } from './server';
 
@@ -185,6 +186,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     ...screensOfFunds(entries),
     ...screensOfHotWork(entries),
     ...screensOfCampaigns(entries),
+    ...screensOfPapers(entries),
     ...sheets(id, zones[0]!),
     { name: 'no such screen', hash: '#/nowhere' },
   ];
