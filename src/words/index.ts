@@ -1,6 +1,6 @@
 export * as w from './catalogue';
 export { costText, goodMonthsText, monthsText } from './costWords';
-export { factSaid } from './en/facts';
+export { factSaid, sourceSaid } from './en/facts';
 export { deedNamed, type NameOfThing, sayReason } from './en/reasons';
 export * from './format';
 export { amountText, seenText, taskName } from './lineWords';

@@ -1,14 +1,26 @@
 /** Words that are the same in both languages. */
 export const sameWords: ReadonlySet<string> = new Set([
   // Words German has too.
-  ...['Zone', 'Name', 'Index', 'Median', 'Text', 'Material', 'Version', 'Patina', 'Propan'],
+  ...['Zone', 'Name', 'Index', 'Median', 'Text', 'Material', 'Version', 'Patina', 'Propan', 'Trend', 'Letter'],
   // Letters of the classes of EN 16096.
   ...['CC', 'UC', 'RC', 'CC UC RC'],
   // Units and limits without a word in them.
-  ...['kg', 'ml', 'm², m, cm, mm, °C', 'ft², ft, in, °F', '1000 ppm', '25 ppm', '1 mg/m³', '100 mg/m³', '50 µg/m³'],
+  ...[
+    '10 cm',
+    'kg',
+    'ml',
+    'm², m, cm, mm, °C',
+    'ft², ft, in, °F',
+    '1000 ppm',
+    '25 ppm',
+    '1 mg/m³',
+    '100 mg/m³',
+    '50 µg/m³',
+  ],
   // Names of files in a bag.
   ...['data/report.html', 'data/papers/', 'data/findings.csv', 'data/survey.json', 'data/survey.schema.json'],
   ...['data/survey.jsonld', 'data/photos/', 'manifest-sha256.txt', 'bagit.txt, bag-info.txt'],
+  ...['data/survey.json, data/findings.csv', 'data/photos', 'data/papers'],
   // Law, by its number.
   ...['29 CFR 1926.501(b).', '29 CFR 1910.28(b).'],
 ]);
@@ -50,4 +62,15 @@ export const takesOneOf: Readonly<Record<string, readonly (readonly unknown[])[]
     ['activity', '⟦b⟧', '⟦c⟧'],
     ['count', '⟦b⟧', '⟦c⟧'],
   ],
+  'compare.compare.place': [
+    [7101, 'earlier'],
+    [7101, 'later'],
+  ],
+  'compare.compare.blinkTo': [['earlier'], ['later']],
+  'compare.compare.tapOn': [['earlier'], ['later']],
+  'compare.compare.tapDoes': [
+    ['green', 'earlier'],
+    ['sound', 'later'],
+  ],
+  'stations.stations.squares.another': [['best'], ['worst']],
 };

@@ -1,12 +1,11 @@
 import { hotChecks, hotWorkRules } from '../../engine/trade';
-import { date, measure, number, w } from '../../words';
+import { date, measure, number, sourceSaid, w } from '../../words';
 import { list, type PaperPiece, room, say, section, table, under } from '../layout';
 import { thingsIn } from '../reading';
 import { accessTold } from './accessTold';
 import type { CampaignOnPaper } from './campaignOnPaper';
 import { insertsTold } from './insertsTold';
 import type { Own } from './requestForProposals';
-import { sourceTold } from './sourceTold';
 
 const words = w.paperRequest;
 const site = w.paperSite;
@@ -78,7 +77,7 @@ export const hotRulesTable = (): PaperPiece => [
     hotWorkRules.map(({ name, value, unit, source }) => [
       name,
       unit === 'm' ? measure('length', value, 1) : site.minutes(number(value)),
-      sourceTold(source),
+      sourceSaid(source),
     ]),
   ),
 ];

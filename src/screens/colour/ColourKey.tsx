@@ -1,5 +1,5 @@
 import { colourFormulaSource, colourNumbers } from '../../engine/colour';
-import { number, w } from '../../words';
+import { factSaid, number, w } from '../../words';
 import { Section } from '../parts';
 
 const words = w.colour;
@@ -19,7 +19,7 @@ export function ColourKey() {
           .map((text) => (
             <li key={text}>{text}</li>
           ))}
-        <li>{colourFormulaSource.text}</li>
+        <li>{factSaid(colourFormulaSource.text)}</li>
       </ul>
     </Section>
   );

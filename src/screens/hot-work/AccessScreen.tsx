@@ -4,7 +4,7 @@ import { daysWithWeather, ladderAngle, ladderTo, workingReach } from '../../engi
 import { times } from '../../engine/money';
 import { type BodyOf, endOf, type SculptureRecord } from '../../engine/record';
 import { cautionsAt, heightRules, reaches, weatherFloat, workingReachStanding } from '../../engine/trade';
-import { list, measureNumber, money, number, share, w } from '../../words';
+import { list, measureNumber, money, number, share, sourceSaid, w } from '../../words';
 import { Button, EmptyState, Notice, Page, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
@@ -13,7 +13,6 @@ import { pathTo, useDesk, useQuestion } from '../shell';
 import { AccessForm } from './AccessForm';
 import { type Around, AroundWork } from './AroundWork';
 import { personText } from './insertNames';
-import { sourceText } from './sourceText';
 import '../parts/plainTable.css';
 import './hotWork.css';
 
@@ -181,7 +180,7 @@ function Rules() {
               <td data-head={w.hotWork.asks}>
                 {value[rule.unit](rule.unit === 'm' ? measureNumber('length', rule.value, 1) : number(rule.value, 1))}
               </td>
-              <td data-head={w.hotWork.from}>{sourceText(rule.source)}</td>
+              <td data-head={w.hotWork.from}>{sourceSaid(rule.source)}</td>
             </tr>
           ))}
         </tbody>

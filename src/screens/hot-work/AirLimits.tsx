@@ -1,7 +1,6 @@
 import { exposureLimits, patinationHeats } from '../../engine/trade';
-import { list, measureNumber, w } from '../../words';
+import { list, measureNumber, sourceSaid, w } from '../../words';
 import { Fold } from '../parts/Fold';
-import { sourceText } from './sourceText';
 import '../parts/plainTable.css';
 
 const words = w.hotWork.air;
@@ -34,7 +33,7 @@ export function AirLimits() {
               <td data-head={words.pel}>{row.pel}</td>
               <td data-head={words.rel}>{row.rel}</td>
               <td data-head={words.idlh}>{row.idlh}</td>
-              <td data-head={w.hotWork.from}>{sourceText(row.source)}</td>
+              <td data-head={w.hotWork.from}>{sourceSaid(row.source)}</td>
             </tr>
           ))}
         </tbody>

@@ -1,12 +1,11 @@
 import { useState } from 'react';
 import { arrivalOfHeat, type Bound, glassBound, heatUpTime, reachOfHeat } from '../../engine/heat';
 import { glassData, glassKinds, heatOfMetals } from '../../engine/trade';
-import { fromUnit, inUnit, measureNumber, number, type Quantity, sayReason, unitOf, w } from '../../words';
+import { fromUnit, inUnit, measureNumber, number, type Quantity, sayReason, sourceSaid, unitOf, w } from '../../words';
 import { Field } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
 import { Select } from '../parts/Select';
-import { sourceText } from './sourceText';
 import { typedDegrees } from './typed';
 
 const words = w.insertCare.talk;
@@ -58,7 +57,7 @@ function Metals() {
         onChange={set('metal')}
         options={heatOfMetals.map(({ id, name }) => ({ value: id, label: name }))}
       />
-      <p className="soft small">{sourceText(metal.source)}</p>
+      <p className="soft small">{sourceSaid(metal.source)}</p>
       <div className="hot-card">
         <div className="hot-pair">
           <Figure
@@ -109,7 +108,7 @@ function Glass() {
         </span>
       </p>
       <Reasons reasons={reasons} />
-      <p className="soft small">{sourceText(row.source)}</p>
+      <p className="soft small">{sourceSaid(row.source)}</p>
     </div>
   );
 }

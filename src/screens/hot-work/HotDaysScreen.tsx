@@ -3,14 +3,13 @@ import { Link } from 'wouter';
 import { tabs } from '../../actions';
 import type { BodyOf } from '../../engine/record';
 import { hotWorkRules } from '../../engine/trade';
-import { date, measureNumber, number, w } from '../../words';
+import { date, measureNumber, number, sourceSaid, w } from '../../words';
 import { AddIcon, Button, EmptyState, Notice, OnIcon, Page } from '../parts';
 import { Fold } from '../parts/Fold';
 import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { type Around, AroundThing } from './AroundWork';
 import { HotDaySheet } from './HotDaySheet';
-import { sourceText } from './sourceText';
 import '../parts/lines.css';
 import '../parts/plainTable.css';
 import './hotWork.css';
@@ -106,7 +105,7 @@ function Rules() {
             <tr key={rule.id}>
               <th scope="row">{rule.name}</th>
               <td data-head={words.asks}>{value(rule.value, rule.unit)}</td>
-              <td data-head={words.from}>{sourceText(rule.source)}</td>
+              <td data-head={words.from}>{sourceSaid(rule.source)}</td>
             </tr>
           ))}
         </tbody>

@@ -6,7 +6,7 @@ import {
   powerUntilSource,
   uncertaintySource,
 } from '../../engine/site';
-import { w } from '../../words';
+import { factSaid, w } from '../../words';
 import { Section } from '../parts';
 
 const words = w.place;
@@ -25,7 +25,7 @@ export function AirSources() {
     <Section title={words.sources}>
       <ul className="reasons">
         {rows.map(({ text }) => (
-          <li key={text}>{text}.</li>
+          <li key={text}>{factSaid(text)}.</li>
         ))}
       </ul>
     </Section>

@@ -69,8 +69,6 @@ export const paperSite: Same<typeof english> = {
   hotRoom: ['Erlaubnisschein von heute', 'Brandwache heute'],
   ruleColumns: { rule: 'Regel', asks: 'Verlangt', from: 'Quelle' },
   minutes: (n: string) => `${n} min`,
-  memory: 'Gedächtnis',
-  fromMemory: (text: string) => `${text}, aus dem Gedächtnis.`,
 
   access: {
     height: 'Höhe des Werks',

@@ -36,7 +36,7 @@ export const reasonsOfBag: Same<typeof english> = {
   'bag: too large': (s) =>
     `Die Tasche ergibt entpackt ${s.number('gigabytes')} GB; gelesen werden bis zu ${s.number('most')} GB. Lassen Sie die Werke in mehreren Taschen mitgeben.`,
   'bag: swells': (s) =>
-    `„${s.text('path')}“ in der Tasche würde entpackt auf das ${s.number('times')}-fache anschwellen. Trauen Sie dieser Datei nicht.`,
+    `„${s.text('path')}“ in der Tasche würde entpackt auf das ${s.number('times')}-Fache anschwellen. Trauen Sie dieser Datei nicht.`,
   'bag: name': (s) =>
     `Die Tasche enthält eine Datei, die in keine Bestandsaufnahme gehört („${s.text('path')}“). Hat sie jemand in gutem Glauben hineingelegt, lassen Sie sie herausnehmen; sonst trauen Sie dieser Datei nicht.`,
   'bag: name twice': (s) =>

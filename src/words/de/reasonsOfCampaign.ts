@@ -63,9 +63,9 @@ export const reasonsOfCampaign: Same<typeof english> = {
   'campaign: area measured otherwise': (s) =>
     `Gemessene ${s.number('measured', 2)} liegen außerhalb von ${s.number('low', 2)} bis ${s.number('high', 2)}: gemeinsam nachmessen.`,
   'campaign: price out of line': (s) =>
-    `Das ${s.number('times', 1)}-fache des Medians dieser Position, mehr als das ${s.number('factor', 1)}-fache: fragen Sie, was darin steckt.`,
+    `Das ${s.number('times', 1)}-Fache des Medians dieser Position, mehr als das ${s.number('factor', 1)}-Fache: fragen Sie, was darin steckt.`,
   'campaign: price far below': (s) =>
-    `Der Median dieser Position ist das ${s.number('times', 1)}-fache: fragen Sie, ob dieselbe Arbeit gemeint ist.`,
+    `Der Median dieser Position ist das ${s.number('times', 1)}-Fache: fragen Sie, ob dieselbe Arbeit gemeint ist.`,
   'campaign: priced at nothing': () => 'Mit null berechnet: fragen Sie, ob es in einer anderen Position steckt.',
   'campaign: too few prices to compare': (s) =>
     `Bei weniger als ${s.number('least')} Angeboten in einer Währung lässt sich kein Preis auffällig nennen: jeder ist so auffällig wie der andere.`,

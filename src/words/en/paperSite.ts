@@ -68,8 +68,6 @@ export const paperSite = spoken('paperSite', 'paperSite', {
   hotRoom: ['Permit of today', 'Fire watcher today'],
   ruleColumns: { rule: 'Rule', asks: 'Asks for', from: 'From' },
   minutes: (n: string) => `${n} min`,
-  memory: 'memory',
-  fromMemory: (text: string) => `${text}, from memory.`,
 
   access: {
     height: 'Height of the work',
