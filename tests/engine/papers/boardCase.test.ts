@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { nameOf } from '../../../src/engine/record';
 import { boardCase } from '../../../src/papers/campaign/boardCase';
 import { paperHtml, picturesIn, textOf } from '../../../src/papers/layout';
 import { gardenDay, gardenSurvey, sourceOf } from '../../files/gardenSource';
 import { hostileIn, without } from './changedSurvey';
+import { withOwnText } from './ownTexts';
 
 const survey = gardenSurvey();
 const source = sourceOf(survey);
@@ -62,24 +62,9 @@ describe('The case for the board', () => {
     const own = made().own[0];
     expect(own?.drafted).toContain('“Strip, hot patina, then yearly wax”, at a price of up to demo $ 65,296');
     expect(text()).toContain(own?.drafted);
-    const about = choice?.about ?? '';
-    const thing = nameOf.paperText('board-case', 'motion', about);
-    const last = survey.entries.at(-1);
-    if (!last) throw new Error('The garden is empty.');
-    const entry = {
-      ...last,
-      ...{ id: '0192f000-0000-7000-8000-0000000000aa', deed: '0192f000-0000-7000-8000-0000000000ab' },
-      ...{ thing, kind: 'paperText', v: 1, replaces: [], within: survey.collection },
-      body: {
-        paper: 'board-case',
-        part: 'motion',
-        about,
-        text: 'That we wait a year.',
-        by: 'Steward',
-        date: gardenDay,
-      },
-    };
-    const told = text(sourceOf({ ...survey, entries: [...survey.entries, entry] }));
+    const told = text(
+      sourceOf(withOwnText(survey, 'board-case', choice?.about ?? '', 'motion', 'That we wait a year.')),
+    );
     expect(told).toContain('That we wait a year.');
     expect(told).not.toContain('at a price of up to');
   });
