@@ -73,4 +73,12 @@ export const takesOneOf: Readonly<Record<string, readonly (readonly unknown[])[]
     ['sound', 'later'],
   ],
   'stations.stations.squares.another': [['best'], ['worst']],
+  'stations.stations.squareOf': [
+    ['best', '⟦b⟧'],
+    ['worst', '⟦b⟧'],
+  ],
+  'stations.stations.squares.edit': [
+    ['best', '⟦b⟧'],
+    ['worst', '⟦b⟧'],
+  ],
 };
