@@ -52,7 +52,8 @@ export const table = (
     h(i === 0 ? 'th' : 'td', { ...(i === 0 ? { scope: 'row' } : {}), class: columns[i]?.kind }, piece);
   return h(
     'table',
-    rows.length <= short ? { class: 'short' } : {},
+    // On a narrow screen it is pushed sideways, which a keyboard must be able to do too.
+    { tabindex: 0, ...(rows.length <= short ? { class: 'short' } : {}) },
     caption !== '' && h('caption', {}, caption),
     h('thead', {}, h('tr', {}, ...columns.map(({ head, kind }) => h('th', { scope: 'col', class: kind }, head)))),
     h(

@@ -3,7 +3,12 @@ import type { PaperNode, PaperPiece } from '../../papers/layout';
 import { PaperPicture } from './PaperPicture';
 
 /** HTML and SVG name some attributes otherwise than React. */
-const named: Readonly<Record<string, string>> = { class: 'className', colspan: 'colSpan', rowspan: 'rowSpan' };
+const named: Readonly<Record<string, string>> = {
+  class: 'className',
+  colspan: 'colSpan',
+  rowspan: 'rowSpan',
+  tabindex: 'tabIndex',
+};
 const asReact = (name: string): string =>
   named[name] ??
   (/^(?:aria|data)-/.test(name) ? name : name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase()));
