@@ -70,7 +70,10 @@ export function run([name, ...args], limit = usualLimit, underWay = '') {
       // Gone already.
     }
   };
+  // Asked to end from outside: the handler of the exit ends the rest.
+  const leave = () => process.exit(1);
   process.once('exit', endAll);
+  process.once('SIGTERM', leave);
   return new Promise((done) => {
     const late = setTimeout(() => {
       const begun = existsSync(underWay) ? readFileSync(underWay, 'utf8') : '';
@@ -82,6 +85,7 @@ export function run([name, ...args], limit = usualLimit, underWay = '') {
       // Whatever it left behind holds the output open, and whoever reads it would wait for ever.
       endAll();
       process.removeListener('exit', endAll);
+      process.removeListener('SIGTERM', leave);
       done(ok);
     };
     running.once('error', () => end(false));
