@@ -171,6 +171,7 @@ export function screensOfGarden(entries: readonly Entry[]): readonly Screen[] {
     { name: 'keeping', hash: '#/keeping' },
     { name: 'method', hash: '#/method' },
     { name: 'settings', hash: '#/settings' },
+    { name: 'ready for the field', hash: '#/ready' },
     { name: 'eye check', hash: '#/eye-check' },
     {
       name: 'eye check: a patch',
