@@ -243,6 +243,19 @@ export const plannedThings = ({ collection, sculpture, zone, insert, photo, id }
       },
     ],
     [
+      'paperText',
+      nameOf.paperText('season-log', 'remark', `${sculpture} 2026`),
+      {
+        sculpture,
+        paper: 'season-log',
+        about: sculpture,
+        year: 2026,
+        part: 'remark',
+        text: 'Windy',
+        date: '2026-06-01',
+      },
+    ],
+    [
       'paperIssued',
       nameOf.paperIssued(id(59)),
       {

@@ -2,6 +2,10 @@ import { type Entry, nameOf, type Origin } from '../record';
 
 const words = (body: Entry['body'], ...fields: readonly string[]): string[] => fields.map((f) => String(body[f]));
 
+/** What a paper is of, as it stands in its address: a thing, a year, or a thing in a year. */
+const aboutOfPaper = ({ about, year }: Entry['body']): string =>
+  [about, year].filter((part) => part !== undefined).join(' ');
+
 /** For things whose name follows from what they say: the name that fits the body. */
 const follows: Readonly<Record<string, (body: Entry['body']) => string>> = {
   visit: (b) => nameOf.visit(...(words(b, 'round', 'zone') as [string, string])),
@@ -21,8 +25,7 @@ const follows: Readonly<Record<string, (body: Entry['body']) => string>> = {
   dueAnswered: (b) => nameOf.dueAnswered(String(b.key)),
   tripwireAnswer: (b) => nameOf.tripwireAnswer(...(words(b, 'decision', 'tripwire', 'on') as [string, string, string])),
   listTicks: (b) => nameOf.listTicks(...(words(b, 'list', 'of') as [string, string])),
-  paperText: (b) =>
-    nameOf.paperText(...(words(b, 'paper', 'part', b.about ? 'about' : 'year') as [string, string, string])),
+  paperText: (b) => nameOf.paperText(String(b.paper), String(b.part), aboutOfPaper(b)),
   photo: (b) => nameOf.photo(String(b.sha256)),
 };
 

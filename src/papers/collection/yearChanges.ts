@@ -1,6 +1,6 @@
 import { type FindingChange, firstComparable, type ThenAndNow, thenAndNow } from '../../engine/change';
 import { kindOf } from '../../engine/trade';
-import { area, number, share, w } from '../../words';
+import { area, midSentence, number, share, w } from '../../words';
 import { list, type PaperPiece, say } from '../layout';
 import { nameOfWork } from '../reading';
 import { zoneOf } from './namesIn';
@@ -32,7 +32,7 @@ const seemed = (change: FindingChange): boolean =>
 
 const sentence = (one: WorkInYear, change: FindingChange, since: string): string => {
   const at = [shortName(one), zoneOf(one.work, change.zone)] as const;
-  const kind = (kindOf(change.kind)?.name ?? change.kind).toLocaleLowerCase();
+  const kind = midSentence(kindOf(change.kind)?.name ?? change.kind);
   const [before, now] = [amountOf(change.earlier), amountOf(change.later)];
   if (change.named.some(({ what }) => what === 'new')) return unbroken(words.came(...at, kind, now, since));
   if (change.named.some(({ what }) => what === 'gone')) return unbroken(words.went(...at, kind, before, since));

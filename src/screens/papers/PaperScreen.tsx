@@ -10,7 +10,7 @@ import { pathTo, useDesk, useQuestion } from '../shell';
 import { GivenOut } from './GivenOut';
 import { GivenOutSheet } from './GivenOutSheet';
 import { OwnWordsFields } from './OwnWordsFields';
-import { aboutOf, type OfPaper, ofPaper, sculptureOf } from './ofPaper';
+import { aboutOf, type OfPaper, ofPaper, sculptureOf, thingOf } from './ofPaper';
 import './papers.css';
 import { SavePaper } from './SavePaper';
 import { toReact } from './toReact';
@@ -28,7 +28,7 @@ interface PaperScreenProps {
 export function PaperScreen({ sort: id, about }: PaperScreenProps) {
   const desk = useDesk();
   const sort = paperSortOf(id);
-  const asked = useQuestion(paperSource(desk, about.startsWith('sculpture/') ? about : undefined));
+  const asked = useQuestion(paperSource(desk, about.startsWith('sculpture/') ? thingOf(about) : undefined));
   if (asked === undefined) return <Reading />;
   const paper = asked && sort?.make(asked.source, about);
   if (!sort || !paper)
@@ -112,6 +112,9 @@ function OnePaper({ sort, about, paper, source, workingOut }: OnePaperProps) {
             </Button>
             {sort.withBag && sculpture && <LinkButton to={pathTo.carryWork(sculpture)}>{words.bag.do}</LinkButton>}
             <SavePaper sort={sort} paper={paper} issue={issue} onRefused={(reason) => setProblem(sayReason(reason))} />
+            {sort.id === 'conservator-page' && (
+              <LinkButton to={pathTo.conservatorPage(about)}>{w.paperConservator.form.link}</LinkButton>
+            )}
           </div>
         </Section>
         <OwnWordsFields own={paper.own} of={of} author={author} />

@@ -9,6 +9,7 @@ import { LinkLines } from '../parts/LinkLines';
 import { Select } from '../parts/Select';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { GivenOut } from './GivenOut';
+import { thingOf, yearOf } from './ofPaper';
 import './papers.css';
 
 const words = w.paperHub;
@@ -79,16 +80,24 @@ interface PartProps {
 /** The papers of one work, one campaign, one year: what they are of is chosen once for all of them. */
 function Part({ about, sorts, source, of }: PartProps) {
   const offered = sorts.map((sort) => ({ sort, choices: sort.choices(source) }));
-  const all = new Map(offered.flatMap(({ choices }) => choices.map((one) => [one.about, one.label] as const)));
+  // A paper of a year of a work is offered with the work, not as one more work to choose.
+  const all = new Map(
+    offered.flatMap(({ choices }) =>
+      choices.flatMap((one) => (yearOf(one.about) ? [] : [[one.about, one.label] as const])),
+    ),
+  );
   const [chosen, setChosen] = useState(of && all.has(of) ? of : undefined);
   const now = chosen ?? [...all.keys()][0];
   const rows = offered.flatMap(({ sort, choices }) => {
-    const one = choices.find((choice) => choice.about === now);
-    if (!one) return [];
+    const mine = choices.filter(({ about: of }) => thingOf(of) === now);
     const what = `${words.forReader(sort.reader)} · ${words.pages(...sort.pages)}`;
-    return [{ to: pathTo.paper(sort.id, one.about), name: sort.title, what }];
+    return mine.map(({ about: of }) => ({
+      to: pathTo.paper(sort.id, of),
+      name: [sort.title, yearOf(of)].filter(Boolean).join(' '),
+      what,
+    }));
   });
-  const lacking = offered.filter(({ choices }) => !choices.some((choice) => choice.about === now));
+  const lacking = offered.filter(({ choices }) => !choices.some(({ about: of }) => thingOf(of) === now));
   return (
     <Section title={words.about[about]}>
       {all.size > 1 && (

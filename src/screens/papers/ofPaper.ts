@@ -10,10 +10,18 @@ export interface OfPaper {
   readonly sculpture: string | undefined;
 }
 
+/** A paper may be of one year of a work: "sculpture/… 2026". */
+const withYear = /^(?<thing>.+) (?<year>\d{4})$/;
+export const thingOf = (about: string): string => withYear.exec(about)?.groups?.thing ?? about;
+export const yearOf = (about: string): string | undefined => withYear.exec(about)?.groups?.year;
+
 /** The work that the thing a paper is about lies in. */
-export const sculptureOf = ({ works }: PaperSource, about: string): string | undefined =>
-  works.find(({ record, within }) => record.sculpture.thing === about || within.some(({ thing }) => thing === about))
-    ?.record.sculpture.thing;
+export const sculptureOf = ({ works }: PaperSource, about: string): string | undefined => {
+  const asked = thingOf(about);
+  return works.find(
+    ({ record, within }) => record.sculpture.thing === asked || within.some(({ thing }) => thing === asked),
+  )?.record.sculpture.thing;
+};
 
 type Shared = Pick<BodyOf<'paperText'>, 'sculpture' | 'paper' | 'about' | 'year' | 'speaksOf'>;
 
@@ -21,10 +29,17 @@ type Shared = Pick<BodyOf<'paperText'>, 'sculpture' | 'paper' | 'about' | 'year'
 export const ofPaper = ({ sort, about, sculpture }: OfPaper): Shared => ({
   sculpture,
   paper: sort.id,
-  ...(/^\d{4}$/.test(about) ? { year: Number(about) } : { about }),
+  ...(/^\d{4}$/.test(about)
+    ? { year: Number(about) }
+    : { about: thingOf(about), ...(yearOf(about) ? { year: Number(yearOf(about)) } : {}) }),
   speaksOf: sort.speaksOf ? [...sort.speaksOf] : undefined,
 });
 
 /** The address part of a paper, from how the record names it. */
-export const aboutOf = ({ about, year }: { readonly about?: string | undefined; readonly year?: number | undefined }) =>
-  about ?? String(year ?? '');
+export const aboutOf = ({
+  about,
+  year,
+}: {
+  readonly about?: string | undefined;
+  readonly year?: number | undefined;
+}): string => [about, year].filter((part) => part !== undefined).join(' ');
