@@ -28,6 +28,31 @@ describe('Papers', () => {
     expect(await axeFaults()).toEqual([]);
   });
 
+  it('of one year of a work stand with that work, and make it no second work to choose', async () => {
+    const desk = await freshDesk();
+    const work = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+    await aRound(desk, work, '2025-05-12', ['nothing']);
+    await aRound(desk, work, '2026-05-12', ['nothing']);
+    show(desk, <PapersScreen />);
+    const ofWork = (await screen.findByRole('heading', { name: 'Of one work' })).closest('section') as HTMLElement;
+    expect(within(ofWork).queryByRole('combobox')).toBeNull();
+    for (const year of [2025, 2026])
+      expect(
+        within(ofWork)
+          .getByRole('link', { name: new RegExp(`^Season log ${year}`) })
+          .getAttribute('href'),
+      ).toContain(encodeURIComponent(`${work.sculpture} ${year}`));
+  });
+
+  it('of one year of a work are shown from their address', async () => {
+    const desk = await freshDesk();
+    const work = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+    await aRound(desk, work, '2025-05-12', ['nothing']);
+    show(desk, <PaperScreen sort="season-log" about={`${work.sculpture} 2025`} />);
+    expect(await screen.findByText('Rounds: 12 May 2025.')).toBeDefined();
+    expect(screen.getAllByRole('heading', { name: 'Season log 2025' }).length).toBeGreaterThan(0);
+  });
+
   it('with no work in the record say where to begin', async () => {
     show(await freshDesk(), <PapersScreen />);
     expect(await screen.findByText('No work is in the record yet.')).toBeDefined();
