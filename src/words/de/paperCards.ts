@@ -3,7 +3,7 @@ import type { Same } from '../tongue';
 
 export const paperCards: Same<typeof english> = {
   title: 'Zonenkarten für den Bleistift',
-  reader: 'wer den Rundgang macht, wenn das Tablet leer ist oder trocken bleiben muss',
+  reader: 'den Rundgang, wenn das Tablet leer ist oder trocken bleiben muss',
   lead: 'Eine Karte für jede Zone, in der Reihenfolge des Rundwegs. Kreuzen Sie mit Bleistift an, was Sie sehen; lassen Sie frei, was Sie nicht angesehen haben. Tragen Sie die Karten danach in derselben Reihenfolge ein: Beginnen Sie einen Rundgang des Werks und wählen Sie „von Papier“.',
   howTitle: 'So wird eine Karte ausgefüllt',
   how: [

@@ -3,7 +3,7 @@ import type { Same } from '../tongue';
 
 export const paperConservator: Same<typeof english> = {
   title: 'Blatt für die Restaurierung',
-  reader: 'der Restaurator, der es ausfüllt',
+  reader: 'den Restaurator, der es ausfüllt',
   lead: 'Bitte schreiben Sie mit der Hand, oder lassen Sie es eintippen. Was Sie schreiben, wird unter Ihrem Namen als Vermutung aufbewahrt, getrennt von dem, was gesehen wurde; an unseren Einträgen ändert es nichts.',
   question: 'Was wir Sie fragen',
   questionHint: 'Ihre eigene Frage an den Restaurator. Sie steht auf dem Blatt zuerst.',

@@ -3,7 +3,7 @@ import type { Same } from '../tongue';
 
 export const paperLetter: Same<typeof english> = {
   title: 'Brief an meine Nachfolge',
-  reader: 'wer die Werke in zehn Jahren betreut',
+  reader: 'alle, die die Werke in zehn Jahren betreuen',
   own: {
     begin: 'Zu Beginn',
     beginHint: 'Was Sie zuerst sagen würden, wenn Sie gemeinsam vor den Werken stünden.',
