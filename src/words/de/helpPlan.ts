@@ -59,7 +59,7 @@ export const helpPlan: Same<typeof english> = {
     title: 'Vorfälle',
     what: 'Sturm, Stoß, Farbe, Diebstahl: was geschah, wem es gesagt wurde, wie es ausging.',
     first:
-      'Menschen weg, dann Fotos, dann aufschreiben. Farbe bleibt, wo sie ist, bis die Restauratorin geantwortet hat.',
+      'Menschen weg, dann Fotos, dann aufschreiben. Farbe bleibt, wo sie ist, bis der Restaurator geantwortet hat.',
     from: 'Sie melden es. Ein Rundgang nach dem Vorfall zeigt, was er an der Oberfläche angerichtet hat.',
   },
   grounds: {
@@ -97,7 +97,7 @@ export const helpPlan: Same<typeof english> = {
   'sculpture-method-sheet': {
     title: 'Was daran getan werden darf',
     what: 'Was an diesem Werk erlaubt, zweifelhaft und verboten ist, für die Hilfskraft mit dem Schlauch.',
-    first: 'Lassen Sie es die Restauratorin einmal sagen und schreiben Sie Namen und Tag dazu. Drucken Sie es.',
+    first: 'Lassen Sie es den Restaurator einmal sagen und schreiben Sie Namen und Tag dazu. Drucken Sie es.',
     from: 'Eine übliche Liste, bis jemand anderes sagt; dann die Worte der genannten Person.',
   },
   'sculpture-metal': {

@@ -94,7 +94,7 @@ export const helpRound: Same<typeof english> = {
     title: 'Farbe',
     what: 'Was ein Messgerät an markierten Stellen ergab, gehalten an den vereinbarten Farbton und an die Messung davor.',
     first:
-      'Bringt eine Restauratorin ein Messgerät mit, bitten Sie um drei Ansätze je Stelle und darum, wie gemessen wurde. Schreiben Sie beides hier auf.',
+      'Bringt ein Restaurator ein Messgerät mit, bitten Sie um drei Ansätze je Stelle und darum, wie gemessen wurde. Schreiben Sie beides hier auf.',
     from: 'CIEDE2000 zwischen Messungen derselben Art. Nie aus einem Foto: Ein Foto enthält auch das Wetter.',
   },
 };
