@@ -85,42 +85,39 @@ const wayTold = (
   ];
 };
 
-const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, letterOf, names }: Ways): PaperPiece => [
-  table(
-    words.ratesCaption(whole(rules.years)),
-    [
-      { head: words.columns.way },
-      { head: words.rate, kind: 'number' },
-      { head: words.columns.yearly, kind: 'number' },
-      { head: words.columns.perMonth, kind: 'number' },
-    ],
-    rows.flatMap(({ option, currency, atRates }) =>
-      atRates.map((at, i) => [
-        i === 0 ? nameOf(option.thing) : letterOf(option.thing),
-        words.percent(number(at.rate * 100, 2)),
-        spanText(at.yearly, currency),
-        at.perGoodMonth ? spanText(at.perGoodMonth, currency) : words.notKnown,
+const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, names }: Ways): PaperPiece => {
+  const currency = rows[0]?.currency ?? '';
+  const rates = rows[0]?.atRates.map(({ rate }) => number(rate * 100, 2)) ?? [];
+  const heads = [words.yearlyAt, words.monthlyAt].flatMap((head) =>
+    rates.map((rate) => ({ head: head(rate), kind: 'number' as const })),
+  );
+  return [
+    table(
+      words.ratesCaption(whole(rules.years), currencyWord(currency)),
+      [{ head: words.columns.way }, ...heads],
+      rows.map(({ option, atRates }) => [
+        nameOf(option.thing),
+        ...atRates.map(({ yearly }) => spanCell(yearly)),
+        ...atRates.map(({ perGoodMonth }) => (perGoodMonth ? spanCell(perGoodMonth) : words.notKnown)),
       ]),
     ),
-  ),
-  say(
-    words.ratesHow(
-      share(priceSpread.quote.value),
-      share(priceSpread.estimate.value),
-      share(priceSpread['made up'].value),
+    say(
+      words.ratesHow(
+        share(priceSpread.quote.value),
+        share(priceSpread.estimate.value),
+        share(priceSpread['made up'].value),
+      ),
+      'small',
     ),
-    'small',
-  ),
-  list(apart.flatMap(({ option, reasons }) => reasons.map((r) => `${nameOf(option.thing)}: ${sayReason(r, names)}`))),
-];
+    list(apart.flatMap(({ option, reasons }) => reasons.map((r) => `${nameOf(option.thing)}: ${sayReason(r, names)}`))),
+  ];
+};
 
-const spanText = (
-  { value, low, high }: AtRate['yearly'] | NonNullable<AtRate['perGoodMonth']>,
-  currency: string,
-): string => {
-  const of = unitsText(value, currency);
+/** A figure in whole units, with its range under it. */
+const spanCell = ({ value, low, high }: AtRate['yearly'] | NonNullable<AtRate['perGoodMonth']>): PaperPiece => {
   const units = (x: number) => number(Math.round(x), 0);
-  return high === null ? words.andMore(of, units(low)) : words.range(of, units(low), units(high));
+  const range = high === null ? words.andMore(units(low)) : words.range(units(low), units(high));
+  return [units(value), low !== high && [h('br', {}), h('span', { class: 'small' }, range)]];
 };
 
 const againstLeaning = (

@@ -1,5 +1,5 @@
 import { w } from '../../words';
-import { leftFirst, list, newPage, type PaperSort, say, section } from '../layout';
+import { fine, leftFirst, list, newPage, type PaperSort, say, section } from '../layout';
 import { ownText } from '../reading';
 import { viewsBeside } from '../views';
 import { latestOnPaper } from '../work/latestOnPaper';
@@ -53,24 +53,24 @@ export const treatmentDossier: PaperSort = {
         notLookedFirst(latest),
         leftFirst(words.missing, list(lacks) ?? say(words.missingNone), say(words.missingHow, 'small')),
         inShort(file),
-        newPage(stepsTold(file)),
-        whyTold(file),
-        newPage(conditionBefore(file)),
-        views.length > 0 && section(words.drawings, views),
+        newPage(fine(stepsTold(file), whyTold(file))),
+        newPage(fine(conditionBefore(file)), views.length > 0 && section(words.drawings, views)),
         newPage(photosOf(file, 'before')),
-        newPage(papersAndBid(file)),
+        newPage(fine(papersAndBid(file))),
         newPage(approvalsTold(file)),
         newPage(agreedColours(file)),
         newPage(
-          section(words.inserts, insertsTable(file, words.insertsCaption)),
-          section(words.access, accessTold(file)),
+          fine(
+            section(words.inserts, insertsTable(file, words.insertsCaption)),
+            section(words.access, accessTold(file)),
+          ),
         ),
         newPage(hotDaysTold(file)),
         newPage(layerLog(file)),
         newPage(logbookTold(file), ledgerTold(file)),
         newPage(photosOf(file, 'during')),
         newPage(deviations(file, own('deviations'))),
-        newPage(conditionAfter(file), photosOf(file, 'after')),
+        newPage(fine(conditionAfter(file)), photosOf(file, 'after')),
         newPage(samplesKept(file, own('samples')), careFromHere(file, own('care'))),
         newPage(warrantyTold(file), watchSince(file)),
         peopleNamed(file),

@@ -2,7 +2,7 @@ import { minutesKept, type TemperatureLog, temperatureLog } from '../../engine/h
 import type { Thing } from '../../engine/record';
 import { hotChecks } from '../../engine/trade';
 import { date, measure, measureNumber, sayReason, unitOf, w, whole } from '../../words';
-import { facts, list, newPage, type PaperPiece, say, section, table, together, under } from '../layout';
+import { facts, fine, list, newPage, type PaperPiece, say, section, table, together, under } from '../layout';
 import type { CampaignOnPaper } from './campaignOnPaper';
 import { photosNamed } from './dossierAgreed';
 import { hotDaysIn } from './dossierTime';
@@ -56,7 +56,7 @@ const card = ({ body }: Thing<'hotDay'>): PaperPiece => {
 const insertsOfDay = (file: CampaignOnPaper, day: Thing<'hotDay'>): readonly PaperPiece[] =>
   insertsTold(file)
     .filter(({ insert }) => day.body.inserts?.includes(insert.thing))
-    .map((told) => newPage(temperatures(file, day, told), afterHeat(file, day, told)));
+    .map((told) => newPage(fine(temperatures(file, day, told)), afterHeat(file, day, told)));
 
 const temperatures = (
   file: CampaignOnPaper,

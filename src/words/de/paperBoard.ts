@@ -92,12 +92,12 @@ export const paperBoard: Same<typeof english> = {
   none: 'nichts',
 
   rates: 'Dasselbe bei drei Zinssätzen',
-  ratesCaption: (n: string) => `Kosten im Jahr und eines guten Monats über ${years(n)}, je mit ihrer Spanne`,
-  rate: 'Zinssatz',
-  percent: (p: string) => `${p} %`,
-  today: 'Alles zusammen, in heutigem Wert',
-  range: (value: string, low: string, high: string) => (low === high ? value : `${value} (${low} bis ${high})`),
-  andMore: (value: string, low: string) => `${value} (${low} und mehr)`,
+  ratesCaption: (n: string, currency: string) =>
+    `Kosten im Jahr und eines guten Monats über ${years(n)}, in ${currency}, je mit ihrer Spanne`,
+  yearlyAt: (rate: string) => `Im Jahr, bei ${rate} %`,
+  monthlyAt: (rate: string) => `Guter Monat, bei ${rate} %`,
+  range: (low: string, high: string) => `${low} bis ${high}`,
+  andMore: (low: string) => `${low} und mehr`,
   ratesHow: (quote: string, estimate: string, madeUp: string) =>
     `Spannen: Ein Angebot gilt als auf ${quote} genau, eine Schätzung auf ${estimate}, ein Preis, den niemand genannt hat, auf ${madeUp}. Das sind eigene Annahmen. Preise gelten für dieses und das nächste Jahr und steigen von da an. Der Zinssatz ist, was Geld über den Preisanstieg hinaus bringt.`,
   overlooked: 'Was nicht übersehen werden darf',

@@ -99,12 +99,12 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   none: 'nothing',
 
   rates: 'The same at three rates',
-  ratesCaption: (n: string) => `Cost a year and of a good month over ${years(n)}, each with its range`,
-  rate: 'Rate',
-  percent: (p: string) => `${p} %`,
-  today: 'All of it, in today’s worth',
-  range: (value: string, low: string, high: string) => (low === high ? value : `${value} (${low} to ${high})`),
-  andMore: (value: string, low: string) => `${value} (${low} and more)`,
+  ratesCaption: (n: string, currency: string) =>
+    `Cost a year and of a good month over ${years(n)}, in ${currency}, each with its range`,
+  yearlyAt: (rate: string) => `A year, at ${rate} %`,
+  monthlyAt: (rate: string) => `A good month, at ${rate} %`,
+  range: (low: string, high: string) => `${low} to ${high}`,
+  andMore: (low: string) => `${low} and more`,
   ratesHow: (quote: string, estimate: string, madeUp: string) =>
     `Ranges: a quote is taken to be met within ${quote}, an estimate within ${estimate}, a price nobody gave within ${madeUp}. These are our own assumptions. Prices hold for this year and the next, and rise from then on. The rate is what money earns beyond the rise of prices.`,
   overlooked: 'What must not be overlooked',
