@@ -26,6 +26,9 @@ export const whole = (value: number): string => written(Math.round(value), 0, 0)
 /** A number with at most so many places, none where they are noughts. */
 export const number = (value: number, places = 2): string => written(value, 0, places);
 
+/** A number with just so many places, for figures that stand under each other. */
+export const fixed = (value: number, places: number): string => written(value, places, places);
+
 /** A share between 0 and 1 as per cent; the ends are not rounded away. */
 export const share = (value: number): string => {
   if (value > 0 && value < 0.01) return `${ours().under} 1 %`;

@@ -1,5 +1,5 @@
 import { kindOf, treatmentOf, type WorkEffect, workEffectOf, workEffects } from '../../engine/trade';
-import { factSaid, list, midSentence, share, w } from '../../words';
+import { factSaid, inQuotes, list, midSentence, share, w } from '../../words';
 
 const words = w.budget;
 
@@ -26,7 +26,7 @@ const said = ({ groups, kinds, upTo, with: other }: WorkEffect): string =>
   [
     list([
       ...groups.map((group) => midSentence(w.round.group[group])),
-      ...kinds.map((kind) => `“${kindOf(kind)?.name ?? kind}”`),
+      ...kinds.map((kind) => inQuotes(kindOf(kind)?.name ?? kind)),
     ]),
     upTo === undefined ? undefined : words.countedUpTo(share(upTo)),
     other === undefined ? undefined : words.countedWith(midSentence(treatmentOf(other)?.name ?? other)),

@@ -1,7 +1,7 @@
 import { chanceOf, type FundFigures, type GiftState, type Overfull } from '../../engine/fund';
 import type { Money } from '../../engine/money';
 import type { Thing } from '../../engine/record';
-import { date, list, money, roundMoney, share, w } from '../../words';
+import { date, inQuotes, list, money, roundMoney, share, w } from '../../words';
 import { Notice, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { useDesk } from '../shell';
@@ -58,7 +58,7 @@ function Tied({ over, figures }: { readonly over: Overfull; readonly figures: Fu
   const { fund, gifts, currency } = figures;
   const amount = roundMoney({ minor: over.over, currency });
   const givers = list([...new Set(over.gifts.flatMap((place) => gifts[place]?.body.who ?? []))]);
-  const names = fund.body.lines.filter(({ id }) => over.lines.includes(id)).map(({ name }) => `“${name}”`);
+  const names = fund.body.lines.filter(({ id }) => over.lines.includes(id)).map(({ name }) => inQuotes(name));
   if (over.lines.length === 0) return <Notice kind="caution" title={words.untied(givers)} />;
   if (over.all) return <Notice title={words.enough(amount)} />;
   return (

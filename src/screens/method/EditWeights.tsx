@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { setScale } from '../../actions';
 import type { BodyOf } from '../../engine/record';
 import { defaultScale, type KindOfFinding, kinds } from '../../engine/trade';
-import { number, sayReason, typedNumber, w } from '../../words';
+import { fixed, number, sayReason, typedNumber, w } from '../../words';
 import { Button, Field, Notice } from '../parts';
 import { say, useDesk } from '../shell';
 import { kindsByGroup } from './groups';
@@ -87,7 +87,7 @@ export function EditWeights({ own, onDone }: EditWeightsProps) {
                   −
                 </Button>
                 <output className="figures strong weight-figure" aria-label={words.hazardOf(kind.name)}>
-                  {of(kind).toFixed(2)}
+                  {fixed(of(kind), 2)}
                 </output>
                 <Button
                   aria-label={words.raise(kind.name)}

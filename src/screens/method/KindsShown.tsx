@@ -1,5 +1,5 @@
 import type { Scale } from '../../engine/trade';
-import { number, w } from '../../words';
+import { fixed, number, w } from '../../words';
 import { kindsByGroup } from './groups';
 
 const words = w.method;
@@ -55,7 +55,7 @@ export function KindsShown({ scale }: { readonly scale: Scale }) {
 function HazardBar({ hazard }: { readonly hazard: number }) {
   return (
     <span className="hazard">
-      <span className="figures strong">{hazard.toFixed(2)}</span>
+      <span className="figures strong">{fixed(hazard, 2)}</span>
       <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
         <rect className="hazard-track" width="100" height="10" />
         <rect className="hazard-bar" width={hazard * 100} height="10" />
