@@ -80,7 +80,7 @@ export const round: Same<typeof english> = {
     asLastYear: 'Wie im Vorjahr',
     asIn: (day: string) => `Wie ${day}`,
     asLastYearWhat: 'übernommen, nicht neu beurteilt',
-    carried: 'übernommen',
+    carried: 'über\u00adnommen',
     nothing: 'Ohne Befund',
     nothingWhat: 'angesehen, nichts da',
     notReached: 'Nicht erreichbar',
@@ -147,7 +147,7 @@ export const round: Same<typeof english> = {
   group: {
     green: 'Grün',
     dark: 'Dunkel',
-    bare: 'Blank, abgerieben',
+    bare: 'Blank, abge\u00adrieben',
     white: 'Weiß',
     coating: 'Wachs, Lack',
     metal: 'Metall',
