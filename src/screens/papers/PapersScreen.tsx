@@ -5,6 +5,7 @@ import { paperSorts, thingsOfAll } from '../../papers';
 import type { PaperAbout, PaperSort } from '../../papers/layout';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
+import { Fold } from '../parts/Fold';
 import { LinkLines } from '../parts/LinkLines';
 import { Select } from '../parts/Select';
 import { pathTo, useDesk, useQuestion } from '../shell';
@@ -88,15 +89,14 @@ function Part({ about, sorts, source, of }: PartProps) {
   );
   const [chosen, setChosen] = useState(of && all.has(of) ? of : undefined);
   const now = chosen ?? [...all.keys()][0];
-  const rows = offered.flatMap(({ sort, choices }) => {
+  const lines = offered.map(({ sort, choices }) => {
     const mine = choices.filter(({ about: of }) => thingOf(of) === now);
     const what = `${words.forReader(sort.reader)} · ${words.pages(...sort.pages)}`;
-    return mine.map(({ about: of }) => ({
-      to: pathTo.paper(sort.id, of),
-      name: [sort.title, yearOf(of)].filter(Boolean).join(' '),
-      what,
-    }));
+    const name = (of: string) => [sort.title, yearOf(of)].filter(Boolean).join(' ');
+    return { sort, rows: mine.map(({ about: of }) => ({ to: pathTo.paper(sort.id, of), name: name(of), what })) };
   });
+  const rows = lines.flatMap(({ rows: [latest] }) => latest ?? []);
+  const older = lines.flatMap(({ sort, rows: [, ...rest] }) => (rest.length > 0 ? [{ sort, rest }] : []));
   const lacking = offered.filter(({ choices }) => !choices.some(({ about: of }) => thingOf(of) === now));
   return (
     <Section title={words.about[about]}>
@@ -109,6 +109,11 @@ function Part({ about, sorts, source, of }: PartProps) {
         />
       )}
       {rows.length > 0 && <LinkLines rows={rows} />}
+      {older.map(({ sort, rest }) => (
+        <Fold key={`${now} ${sort.id}`} show={words.olderYears(sort.title)} hide={words.olderYearsHide(sort.title)}>
+          <LinkLines rows={rest} />
+        </Fold>
+      ))}
       {lacking.map(({ sort }) => (
         <p key={sort.id} className="soft">
           {sort.title}: {words.none}

@@ -15,6 +15,8 @@ export const paperHub: Same<typeof english> = {
   forReader: (reader: string) => `Für ${reader}`,
   none: 'Noch nichts da, woraus es gemacht werden könnte',
   choose: 'Wovon',
+  olderYears: (title: string) => `${title}: frühere Jahre`,
+  olderYearsHide: (title: string) => `${title}: frühere Jahre ausblenden`,
   open: (title: string, of: string) => `${title}: ${of}`,
   notThere: 'Dieses Papier kann nicht gemacht werden: Wovon es handelt, ist nicht auf diesem Gerät.',
   settings: 'Bevor es hinausgeht',

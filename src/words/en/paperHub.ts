@@ -15,6 +15,8 @@ export const paperHub = spoken('paperHub', 'paperHub', {
   forReader: (reader: string) => `For ${reader}`,
   none: 'Nothing to make it from yet',
   choose: 'Of which',
+  olderYears: (title: string) => `${title}: earlier years`,
+  olderYearsHide: (title: string) => `${title}: hide earlier years`,
   open: (title: string, of: string) => `${title}: ${of}`,
   notThere: 'This paper cannot be made: what it is about is not on this device.',
   settings: 'Before it leaves',

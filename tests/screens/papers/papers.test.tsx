@@ -36,6 +36,7 @@ describe('Papers', () => {
     show(desk, <PapersScreen />);
     const ofWork = (await screen.findByRole('heading', { name: 'Of one work' })).closest('section') as HTMLElement;
     expect(within(ofWork).queryByRole('combobox')).toBeNull();
+    await userEvent.setup().click(within(ofWork).getByRole('button', { name: 'Season log: earlier years' }));
     for (const year of [2025, 2026])
       expect(
         within(ofWork)
