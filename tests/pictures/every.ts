@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { w } from '../../src/words';
 import { gardenFile, type Screen, screensOfGarden, screensOfPad, workToWalk } from '../browser/screensOfGarden';
-import { showScreen } from '../browser/showScreen';
+import { settled, showScreen } from '../browser/showScreen';
 import { startRound } from '../browser/walkRound';
 
 const sizes = [
@@ -25,6 +25,11 @@ export const takeEvery = async (page: Page, folder: string, ways: readonly strin
   const work = workToWalk(garden.entries);
   await startRound(page, work, true);
   const pad = screensOfPad(/round\/([^/]+)/.exec(page.url())![1]!, work.zones);
+  if (tongue) {
+    await page.evaluate((to) => localStorage.setItem('patina-round.settings', JSON.stringify({ tongue: to })), tongue);
+    await page.reload();
+    await settled(page);
+  }
   // In another language the names of buttons are others: only what an address shows is taken then.
   const screens = [...screensOfGarden(garden.entries), ...pad].filter(({ touch }) => !tongue || !touch);
   await page.evaluate((to) => document.documentElement.setAttribute('data-theme', to), theme);

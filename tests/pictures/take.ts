@@ -5,7 +5,6 @@
  */
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { openApp } from '../browser/app';
 import { startTablet } from '../browser/chromium';
 import { startHost } from '../browser/server';
 import { takeEvery } from './every';
@@ -15,7 +14,9 @@ const [folder = join(tmpdir(), 'patina-round-pictures'), ...ways] = process.argv
 const host = await startHost();
 const tablet = await startTablet();
 try {
-  const page = await openApp(tablet, host);
+  const page = await tablet.context.newPage();
+  await page.setViewportSize({ width: 820, height: 1180 });
+  await page.goto(host.url);
   if (folder === 'readme') await takeReadme(page);
   else await takeEvery(page, folder, ways);
 } finally {

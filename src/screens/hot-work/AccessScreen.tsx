@@ -38,7 +38,7 @@ function Access({ around }: { readonly around: Around }) {
       actions={
         mayWrite && (
           <Button kind="main" size="round" onClick={() => setEditing(true)}>
-            {words.edit}
+            {sheet ? words.edit : words.write}
           </Button>
         )
       }

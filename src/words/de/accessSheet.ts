@@ -10,6 +10,7 @@ export const accessSheet: Same<typeof english> = {
   decide: 'Eine befähigte Person entscheidet vor Ort',
   decideWhat: 'Leitern, Hebebühnen und Gerüste: nach Ihren örtlichen Regeln und der hier genannten Person.',
   edit: 'Blatt ändern',
+  write: 'Blatt schreiben',
   empty: 'Noch nichts eingetragen',
   emptyWhat: 'Für den Anfang genügen Höhe und Sockel.',
   height: 'Höhe des Werks',

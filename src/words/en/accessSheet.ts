@@ -8,6 +8,7 @@ export const accessSheet = spoken('accessSheet', 'accessSheet', {
   decide: 'A competent person decides on site',
   decideWhat: 'Ladders, lifts and scaffolds: your local rules, and the person named here.',
   edit: 'Change the sheet',
+  write: 'Write the sheet',
   empty: 'Nothing written yet',
   emptyWhat: 'Height and plinth are enough to begin with.',
   height: 'Height of the work',

@@ -211,8 +211,8 @@ export const carry = spoken('carry', 'carry', {
     }`,
   cancel: 'Leave it',
   left: 'Nothing was carried in.',
-  undo: 'Take this import back',
-  undone: 'The import is taken back. Everything is as before.',
+  undo: 'Take back what came in',
+  undone: 'What came in is taken back. Everything is as before.',
   readingOnly: 'This tab only reads. Carry in from the tab that writes.',
 
   toSettle: 'Two versions to settle',

@@ -42,7 +42,7 @@ export const erasing = spoken('erasing', 'erasing', {
     `Erased elsewhere: ${entries === 1 ? '1 entry' : `${entries} entries`}${
       photos === 0 ? '' : photos === 1 ? ' and 1 picture' : ` and ${photos} pictures`
     } here will go for good`,
-  arrivingWhat: 'This cannot be undone, and the import cannot be taken back afterwards. Why it was erased:',
+  arrivingWhat: 'This cannot be undone, and what came in cannot be taken back afterwards. Why it was erased:',
   arrivingTick: 'Let it go here too',
   arrivingRow: (n: number) =>
     n === 1 ? '1 entry here was erased elsewhere' : `${n} entries here were erased elsewhere`,

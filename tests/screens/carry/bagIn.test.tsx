@@ -55,7 +55,7 @@ it('a bag shows which photos come with it and which are missing, is carried in w
   await user.click(screen.getByRole('button', { name: 'Carry it in' }));
   expect(await screen.findByRole('note', { name: /Carried in: \d+ entries and 1 photo\./ })).toBeDefined();
   expect(kept).toEqual([hashOf(picture(1))]);
-  await user.click(screen.getByRole('button', { name: 'Take this import back' }));
+  await user.click(screen.getByRole('button', { name: 'Take back what came in' }));
   expect(await screen.findByRole('note', { name: /Everything is as before/ })).toBeDefined();
   expect(await desk.store.allEntries()).toEqual([]);
 });
@@ -69,7 +69,7 @@ it('photos that come later to entries that are here find their place, with nothi
   await openFile(await bagOf(desk, pictures));
   await user.click(await screen.findByRole('button', { name: 'Carry it in' }));
   expect(await screen.findByRole('note', { name: /Carried in: 0 entries and 2 photos\./ })).toBeDefined();
-  expect(screen.queryByRole('button', { name: 'Take this import back' })).toBeNull();
+  expect(screen.queryByRole('button', { name: 'Take back what came in' })).toBeNull();
   expect(kept.sort()).toEqual(pictures.map(hashOf).sort());
 });
 

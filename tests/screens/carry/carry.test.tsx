@@ -97,7 +97,7 @@ describe('Carry in', () => {
     await user.click(screen.getByRole('button', { name: 'Carry it in' }));
     expect(await screen.findByRole('note', { name: /Carried in: 3 entries\./ })).toBeDefined();
     expect((await desk.store.allEntries()).length).toBe(before + 3);
-    await user.click(screen.getByRole('button', { name: 'Take this import back' }));
+    await user.click(screen.getByRole('button', { name: 'Take back what came in' }));
     expect(await screen.findByRole('note', { name: /Everything is as before/ })).toBeDefined();
     expect((await desk.store.allEntries()).length).toBe(before);
   });
