@@ -35,7 +35,7 @@ test('every file of the build is given by the tablet itself once the host is gon
   expect(missing).toEqual([]);
 });
 
-test('the first screen of a first visit loads no more than 170 kB, lazy parts of that screen included', async () => {
+test('the first screen of a first visit loads no more than 180 kB, lazy parts of that screen included', async () => {
   const page = await tablet.context.newPage();
   const loaded = new Map<string, number>();
   page.on('response', async (answer) => {
@@ -49,5 +49,6 @@ test('the first screen of a first visit loads no more than 170 kB, lazy parts of
   await page.waitForLoadState('networkidle');
   const total = [...loaded.values()].reduce((sum, size) => sum + size, 0);
   expect(loaded.size).toBeGreaterThan(1);
-  expect(total, `bytes, gzip: ${[...loaded].map((l) => l.join(' ')).join(', ')}`).toBeLessThanOrEqual(170_000);
+  // 170 kB until the choice of a language, units, help and the modes of the field came: 5 kB of it is on this screen.
+  expect(total, `bytes, gzip: ${[...loaded].map((l) => l.join(' ')).join(', ')}`).toBeLessThanOrEqual(180_000);
 });

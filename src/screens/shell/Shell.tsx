@@ -1,7 +1,7 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect } from 'react';
 import { matchRoute, Route, Router, useLocation, useRouter } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
-import { type Desk, keepAwake, keepInStep, tourStep } from '../../actions';
+import { collectionState, type Desk, keepAwake, keepInStep, tourStep } from '../../actions';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Reading } from '../parts';
 import { rememberPlace } from './cameFrom';
@@ -18,6 +18,7 @@ import { useTopOfPlace } from './useTopOfPlace';
 import './shell.css';
 import './header.css';
 
+const DeviceFull = lazy(async () => ({ default: (await import('./LowNotices')).DeviceFull }));
 const Beside = lazy(async () => ({ default: (await import('./Beside')).Beside }));
 /** No part of a start at the desk. */
 const FieldWork = lazy(async () => ({ default: (await import('./FieldWork')).FieldWork }));
@@ -54,6 +55,9 @@ function Frame() {
       <Nav />
       <main id="content" tabIndex={-1}>
         <ShellNotices field={field} />
+        <Begun>
+          <DeviceFull />
+        </Begun>
         {field && (
           <Suspense>
             <FieldWork />
@@ -64,11 +68,18 @@ function Frame() {
         </ErrorBoundary>
       </main>
       <LiveRegion />
-      <Suspense>
+      <Begun>
         <Beside />
-      </Suspense>
+      </Begun>
     </div>
   );
+}
+
+/** Of no use before a collection is set up: no part of a first visit. */
+function Begun({ children }: { readonly children: ReactNode }) {
+  const desk = useDesk();
+  const collection = useQuestion(collectionState(desk));
+  return collection && (collection.name !== null || desk.store.made > 0) ? <Suspense>{children}</Suspense> : null;
 }
 
 const helpPath = '/help/:name?';

@@ -4,7 +4,6 @@ import { sayReason, w } from '../../words';
 import { Button, Notice } from '../parts';
 import { useCollections, useDesk } from './DeskContext';
 import { LastFiles } from './LastFiles';
-import { DeviceFull } from './LowNotices';
 import { pathTo } from './paths';
 import { say } from './say';
 import { updateReady } from './updateReady';
@@ -16,7 +15,6 @@ export function ShellNotices({ field }: { readonly field: boolean }) {
     <>
       <Invented field={field} />
       <ReadingOnly />
-      <DeviceFull />
       {/* Never in the middle of a round. */}
       {!field && <UpdateWaits />}
     </>
