@@ -15,7 +15,7 @@ const start = w.round.start;
 export const zoneCards: PaperSort = {
   id: 'zone-cards',
   about: 'work',
-  pages: [2, 5],
+  pages: [2, 6],
   title: words.title,
   reader: words.reader,
   choices: (source) => {

@@ -1,6 +1,6 @@
 import type { PaperSource } from '../../engine/reckoning';
 import { date, list as inWords, w, whole } from '../../words';
-import { list, type PaperPiece, type PaperSort, say, section, signatures } from '../layout';
+import { h, list, type PaperPiece, type PaperSort, say, section, signatures } from '../layout';
 import { ownText, thingsOfAll } from '../reading';
 import { decisions, openCauses } from './letterDecisions';
 import { leftOut } from './letterNotLooked';
@@ -37,21 +37,25 @@ export const successorLetter: PaperSort = {
       ],
       lacks: lacksOf(source, begin + end),
       body: [
-        begin !== '' && say(begin, 'lead'),
-        say(lead(source)),
-        leftOut(source),
-        worries(source),
-        watchZones(source),
-        tripwires(source),
-        decisions(source),
-        openCauses(source),
-        promised(source),
-        kept(source),
-        people(source),
-        papersOut(source),
-        archive(source),
-        end !== '' && say(end),
-        signatures([{ role: words.signed }]),
+        h(
+          'div',
+          { class: 'letter' },
+          begin !== '' && say(begin, 'lead'),
+          say(lead(source)),
+          leftOut(source),
+          worries(source),
+          watchZones(source),
+          tripwires(source),
+          decisions(source),
+          openCauses(source),
+          promised(source),
+          kept(source),
+          people(source),
+          papersOut(source),
+          archive(source),
+          end !== '' && say(end),
+          signatures([{ role: words.signed }]),
+        ),
       ],
     };
   },
