@@ -85,7 +85,7 @@ const wayTold = (
   ];
 };
 
-const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, names }: Ways): PaperPiece => {
+const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, letterOf, names }: Ways): PaperPiece => {
   const currency = rows[0]?.currency ?? '';
   const rates = rows[0]?.atRates.map(({ rate }) => number(rate * 100, 2)) ?? [];
   const heads = [words.yearlyAt, words.monthlyAt].flatMap((head) =>
@@ -96,7 +96,7 @@ const atThreeRates = ({ rules }: CampaignOnPaper, { rows, apart, nameOf, names }
       words.ratesCaption(whole(rules.years), currencyWord(currency)),
       [{ head: words.columns.way }, ...heads],
       rows.map(({ option, atRates }) => [
-        nameOf(option.thing),
+        letterOf(option.thing),
         ...atRates.map(({ yearly }) => spanCell(yearly)),
         ...atRates.map(({ perGoodMonth }) => (perGoodMonth ? spanCell(perGoodMonth) : words.notKnown)),
       ]),

@@ -75,7 +75,7 @@ export const whyTold = (file: CampaignOnPaper): PaperPiece => {
           ]),
         )
       : say(words.lacksOf.decision),
-    causesTable(file),
+    causesTable(file, true),
     list(reasons.map((reason) => sayReason(reason))),
   );
 };

@@ -45,7 +45,7 @@ const keptBy = (care: Care | undefined): string =>
     care?.takenOut && words.outFrom(date(care.takenOut), care.putBack ? date(care.putBack) : ''),
   ]
     .filter(Boolean)
-    .join('. ');
+    .join('; ');
 
 const limitOf = (care: Care | undefined): string | undefined => {
   const { most, mostDifference, mostPerMinute, limitBy, limitDate } = care ?? {};

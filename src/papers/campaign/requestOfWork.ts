@@ -87,14 +87,14 @@ export const thoughtTold = ({ record, work }: CampaignOnPaper): PaperPiece => {
   );
 };
 
-/** What feeds the damage, and how each stands. */
-export const causesTable = ({ record, planned }: CampaignOnPaper): PaperPiece => {
+/** What feeds the damage, and how each stands; `past`: the work is done, and nothing is asked of anybody any more. */
+export const causesTable = ({ record, planned }: CampaignOnPaper, past = false): PaperPiece => {
   const { causesColumns: heads } = words;
-  if (planned.cause.length === 0) return section(words.causes, say(words.causesNone));
+  if (planned.cause.length === 0) return section(words.causes, say(past ? words.causesNonePast : words.causesNone));
   return section(
     words.causes,
     table(
-      words.causesCaption,
+      past ? words.causesCaptionPast : words.causesCaption,
       [{ head: heads.what }, { head: heads.where }, { head: heads.state }, { head: heads.seen, kind: 'wide' }],
       planned.cause.map(({ body }) => [
         causeOf(body.sort)?.name ?? body.sort,
@@ -103,7 +103,7 @@ export const causesTable = ({ record, planned }: CampaignOnPaper): PaperPiece =>
         [body.seen, body.why].filter(Boolean).join(' '),
       ]),
     ),
-    say(words.causesOpen),
+    !past && say(words.causesOpen),
   );
 };
 

@@ -41,7 +41,7 @@ export const insertsTable = (file: CampaignOnPaper, caption: string): PaperPiece
     table(
       caption,
       [
-        { head: columns.insert },
+        { head: columns.insert, kind: 'narrow' },
         { head: columns.removable },
         { head: columns.kept },
         { head: columns.limit },

@@ -33,7 +33,7 @@ export const temperatureChart = (
     words.chart(name, whole(rows.length), highest ? measure('temperature', highest.celsius) : ''),
     `0 0 ${wide} ${high}`,
     levels.map((degrees) => [
-      h('path', { d: `M${edge.left} ${y(degrees)}H${wide - edge.right}`, 'stroke-width': 0.4 }),
+      degrees !== limit && h('path', { d: `M${edge.left} ${y(degrees)}H${wide - edge.right}`, 'stroke-width': 0.4 }),
       h(
         'text',
         { x: edge.left - 8, y: y(degrees), dy: '0.35em', 'text-anchor': 'end', 'font-size': 12 },

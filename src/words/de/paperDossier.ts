@@ -153,7 +153,7 @@ export const paperDossier: Same<typeof english> = {
     spot: 'Wo',
     degrees: 'Gemessen',
     rise: 'Anstieg je Minute',
-    level: 'An der Grenze gemessen',
+    level: 'Neben der Grenze',
     by: 'Von',
   },
   highest: (degrees: string, time: string, limit: string) =>

@@ -52,6 +52,8 @@ export const paperRequest: Same<typeof english> = {
   causes: 'Was den Schaden nährt',
   causesCaption: 'Wird behoben, bevor die Oberfläche behandelt wird',
   causesColumns: { what: 'Was', where: 'Wo', state: 'Wie es steht', seen: 'Woran man es sieht' },
+  causesCaptionPast: 'Wie sie heute stehen',
+  causesNonePast: 'Keine Ursache ist festgehalten.',
   causesNone: 'Keine Ursache ist festgehalten. Sagen Sie in Ihrem Angebot, was Sie für eine halten.',
   causesOpen: 'Was noch wirkt, wird vor der Behandlung behoben, oder Ihr Angebot rechnet damit.',
 

@@ -50,6 +50,8 @@ export const paperRequest = spoken('paperRequest', 'paperRequest', {
   causes: 'What feeds the damage',
   causesCaption: 'Dealt with before the surface is treated',
   causesColumns: { what: 'What', where: 'Where', state: 'How it stands', seen: 'What shows it' },
+  causesCaptionPast: 'As they stand today',
+  causesNonePast: 'No cause is written down.',
   causesNone: 'No cause is written down. Say in your proposal what you take to be one.',
   causesOpen: 'What is still at work is dealt with before the treatment begins, or your proposal allows for it.',
 
