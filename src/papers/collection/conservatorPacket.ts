@@ -46,7 +46,7 @@ export const conservatorPacket: PaperSort = {
       body: [
         say(words.lead),
         notLookedFirst(latestOnPaper(work)),
-        section(words.questions, asked.length > 0 ? list(asked, 'ol') : say(words.questionsNone), room(words.room, 4)),
+        section(words.questions, asked.length > 0 ? list(asked, 'ol') : say(words.questionsNone), room(words.room, 3)),
         bagIndex(work),
         productsUsed(work),
         holdTimes(work),

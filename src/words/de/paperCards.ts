@@ -44,7 +44,7 @@ export const paperCards: Same<typeof english> = {
   countOr: '1 / 2–5 / mehr',
   there: 'vorhanden',
   gone: 'nicht mehr da',
-  beading: 'Sprühprobe, zuletzt',
+  beading: 'Sprühprobe',
   initials: 'Kürzel',
   time: 'Uhrzeit',
   zonePhotos: 'Fotos',

@@ -43,7 +43,7 @@ export const paperCards = spoken('paperCards', 'paperCards', {
   countOr: '1 / 2–5 / more',
   there: 'there',
   gone: 'gone',
-  beading: 'Spray bottle, last',
+  beading: 'Spray bottle',
   initials: 'Initials',
   time: 'Time',
   zonePhotos: 'Photos',
