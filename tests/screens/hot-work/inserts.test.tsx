@@ -69,7 +69,7 @@ it('the access sheet keeps what was said and works out reach, ladder and days wi
   const desk = await freshDesk();
   const { sculpture } = await aWork(desk, { title: 'Stair', number: 'T-2', areas: [1, 2] });
   show(desk, <AccessScreen sculpture={sculpture} />);
-  await user.click(await screen.findByRole('button', { name: 'Change the sheet' }));
+  await user.click(await screen.findByRole('button', { name: 'Write the sheet' }));
   const sheet = within(await screen.findByRole('dialog'));
   await user.type(sheet.getByRole('textbox', { name: /^Height of the work/ }), '4,9');
   await user.type(sheet.getByRole('textbox', { name: /^Height of what it stands on/ }), '1.1');
@@ -94,7 +94,7 @@ it('a height that is no number is refused with a sentence', async () => {
   const desk = await freshDesk();
   const { sculpture } = await aWork(desk, { title: 'Stair', number: 'T-2', areas: [] });
   show(desk, <AccessScreen sculpture={sculpture} />);
-  await user.click(await screen.findByRole('button', { name: 'Change the sheet' }));
+  await user.click(await screen.findByRole('button', { name: 'Write the sheet' }));
   const sheet = within(await screen.findByRole('dialog'));
   await user.type(sheet.getByRole('textbox', { name: /^Height of the work/ }), 'tall');
   await user.click(sheet.getByRole('button', { name: 'Keep the sheet' }));
