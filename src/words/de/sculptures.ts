@@ -26,7 +26,6 @@ export const sculptures: Same<typeof english> = {
   underWay: (title: string) => `Rundgang fortsetzen: ${title}`,
   underWayWhat: (day: string) => `Begonnen am ${day}, nicht beendet.`,
   goOn: 'Fortsetzen',
-
   welcome: {
     over: 'Für Bronzen im Freien',
     title: 'Um jedes Werk gehen, Zone für Zone',
@@ -67,7 +66,6 @@ export const sculptures: Same<typeof english> = {
     installWhat:
       'Tippen Sie auf einem iPad auf „Teilen“, dann auf „Zum Home-Bildschirm“, und öffnen Sie die App vor dem ersten Eintrag von dort. Was im Browser eingegeben wurde, zieht nicht mit um, und der Browser löscht Daten von Seiten, die eine Woche lang nicht benutzt wurden.',
   },
-
   check: {
     titleOf: (sculpture: string) => `${sculpture}: Personen fernhalten`,
     where: (letter: string, name: string) => `Zone ${letter}, ${name}`,
@@ -97,7 +95,6 @@ export const sculptures: Same<typeof english> = {
     pastRow: (what: string, opened: string, closed: string, by: string) =>
       `${what}. Offen vom ${opened} bis ${closed}, geschlossen von ${by}.`,
   },
-
   work: {
     back: 'Skulpturen',
     notHere: 'Diese Skulptur ist nicht auf diesem Gerät',
@@ -151,7 +148,6 @@ export const sculptures: Same<typeof english> = {
     active: { green: 'Grün', bare: 'Blankes Metall', scale: 'Kalkbelag' },
     method: 'Wie gerechnet wird',
   },
-
   insert: {
     title: 'Einlagen',
     lead: 'Glas, Email, Stein: was in die Bronze eingesetzt ist und weniger verträgt als sie.',
@@ -175,7 +171,6 @@ export const sculptures: Same<typeof english> = {
     remove: 'Entfernen',
     removed: 'Die Einlage ist entfernt. Rückgängig holt sie zurück.',
   },
-
   form: {
     newTitle: 'Skulptur hinzufügen',
     editTitle: 'Skulptur bearbeiten',
@@ -202,7 +197,6 @@ export const sculptures: Same<typeof english> = {
     removeWhat: 'Sie verschwindet aus den Listen. Alles Eingetragene bleibt, und Rückgängig holt sie zurück.',
     removed: (title: string) => `${title} ist entfernt. Rückgängig holt das Werk zurück.`,
   },
-
   zone: {
     title: 'Zonen',
     lead: 'In der Reihenfolge des Rundwegs: so, wie Sie ihnen beim Rundgang begegnen.',
@@ -224,7 +218,6 @@ export const sculptures: Same<typeof english> = {
     ended: 'Beendete Zonen',
     endedSplit: (letter: string, name: string, day: string) => `${letter}, ${name}: geteilt am ${day}`,
     endedJoined: (letter: string, name: string, day: string) => `${letter}, ${name}: zusammengelegt am ${day}`,
-
     newTitle: 'Zone hinzufügen',
     editTitle: (letter: string, name: string) => `Zone ${letter}, ${name}`,
     notHere: 'Diese Zone ist nicht auf diesem Gerät',
@@ -279,7 +272,6 @@ export const sculptures: Same<typeof english> = {
     versioned: 'Eine neue Fassung der Zone ist gespeichert.',
     remove: 'Zone entfernen',
     removed: 'Die Zone ist entfernt. Rückgängig holt sie zurück.',
-
     split: 'Diese Zone teilen',
     splitWhat:
       'Die Zone endet an einem Tag und lebt in ihren Teilen weiter. Frühere Rundgänge werden über die Teile zusammen wiedergegeben.',
