@@ -148,4 +148,9 @@ export const agreedColours = (file: CampaignOnPaper): PaperPiece => {
 };
 
 const labText = ({ value, illuminant, observer, geometry }: BodyOf<'agreedColour'>): string =>
-  words.lab(number(value.L, 1), number(value.a, 1), number(value.b, 1), words.labHow(illuminant, observer, geometry));
+  words.lab(
+    number(value.L, 1),
+    number(value.a, 1),
+    number(value.b, 1),
+    words.labHow(illuminant, observer, w.colour.way.geometries[geometry].name),
+  );

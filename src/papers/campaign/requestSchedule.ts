@@ -115,8 +115,7 @@ export const priceForm = (file: CampaignOnPaper): PaperPiece => {
         ],
         [
           ...linesOf(file).map((line, i) => [
-            `${i + 1}`,
-            nameOf(line, sameTask(linesOf(file))),
+            [`${i + 1}. `, nameOf(line, sameTask(linesOf(file)))],
             amountOf(line),
             '',
             '',

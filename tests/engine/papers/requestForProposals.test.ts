@@ -36,6 +36,8 @@ describe('The request for proposals', () => {
     const tables = nodesOf(made().body, 'table').filter((table) => textOf(table).includes('Prices along'));
     expect(tables).toHaveLength(1);
     expect(nodesOf(tables[0], 'tr')).toHaveLength(1 + 9 + 3);
+    for (const row of nodesOf(tables[0], 'tr')) expect(row.in.flat()).toHaveLength(5);
+    expect(textOf(tables[0])).toContain('9. I Base ring 1.60 m²');
     expect(text()).not.toMatch(/\$ ?\d/);
   });
 
