@@ -105,7 +105,7 @@ export const paperCondition: Same<typeof english> = {
   classNotSet: 'nicht gesetzt',
   classSetBy: (name: string, by: string) => `${name}. Gesetzt von ${by}`,
   whyHighest: (zones: string) => `Die höchste ihrer Zonen: ${zones}.`,
-  whyWeakest: (zones: string) => `Das Ganze ist höchstens eine Klasse besser als die schwächsten Zonen: ${zones}.`,
+  whyWeakest: (zones: string) => `Das Ganze ist höchstens eine Klasse besser als seine schwächste Stelle: ${zones}.`,
   classesHow:
     'Klassen nach DIN EN 16096:2012, in eigenen Worten. Eine Regel schlägt sie aus den Befunden vor; was eine namentlich genannte Person setzt, geht vor. Sie sagen, wie stark Anzeichen sind, wie bald und welche Art von Pflege gefragt ist. Sie nennen keine Ursache und schreiben keine Behandlung vor.',
 

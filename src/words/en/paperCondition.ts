@@ -98,7 +98,7 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
   classNotSet: 'not set',
   classSetBy: (name: string, by: string) => `${name}. Set by ${by}`,
   whyHighest: (zones: string) => `The highest of its zones: ${zones}.`,
-  whyWeakest: (zones: string) => `The whole is at most one class better than its weakest zones: ${zones}.`,
+  whyWeakest: (zones: string) => `The whole is at most one class better than its weakest part: ${zones}.`,
   classesHow:
     'Classes after EN 16096:2012, in our own words. A rule proposes them from the findings; what a named person sets counts before it. They say how strong signs are and how soon and what sort of care is asked for. They name no cause and prescribe no treatment.',
 
