@@ -5,7 +5,6 @@ export { type Caution, type CautionPlace, cautions, cautionsAt } from './caution
 export { type ClassRow, enClasses, type Level } from './classes';
 export { type CloseDownStep, type ClosedFor, closeDownSteps } from './closeDown';
 export { type PaperItem, type PaperOf, paperItemOf, paperItems } from './completeness';
-export { type KeptThing, keptThingOf, keptThings } from './keptThings';
 export { type LadderStep, ladder, ladderStepOf } from './coverageLadder';
 export { type CoverageMethod, coverageMethodOf, coverageMethods } from './coverageMethods';
 export { type GlassData, type GlassKind, glassData, glassKindOf, glassKinds } from './glass';
@@ -25,6 +24,7 @@ export {
 } from './hotWork';
 export { type IncidentSort, incidentSortOf, incidentSorts } from './incidents';
 export { alarmRules, beddings } from './insertHeat';
+export { type KeptThing, keptThingOf, keptThings } from './keptThings';
 export type { ActiveArea, ExclusiveLayer, Group, KindOfFinding, Measure } from './kindOfFinding';
 export { kindOf, kinds } from './kinds';
 export { type Method, methodOf, methods } from './methods';
