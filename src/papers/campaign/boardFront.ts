@@ -31,7 +31,7 @@ const greenToday = (latest: LatestOnPaper | undefined): PaperPiece => {
   if (!latest) return say(words.green.none);
   const { value, low, high } = latest.score.active.green;
   const { name, how } = words.green;
-  return figure(name, words.green.value(area(value)), how(area(low), area(high), area(areaOfAll(latest))));
+  return figure(name, area(value), how(area(low), area(high), area(areaOfAll(latest))));
 };
 
 const greenGrows = ({ situation: { growth } }: Ways): PaperPiece => {

@@ -15,7 +15,6 @@ export const paperBoard: Same<typeof english> = {
   noPair: 'Von diesem Werk gibt es noch keine zwei Fotos vom selben Standpunkt.',
   green: {
     name: 'Grün heute',
-    value: (m2: string) => m2,
     how: (low: string, high: string, all: string) =>
       `${low} bis ${high} (90 %), von ${all} Oberfläche; Zone für Zone mit dem Auge geschätzt.`,
     none: 'Noch hat niemand nachgesehen.',
@@ -100,11 +99,8 @@ export const paperBoard: Same<typeof english> = {
   andMore: (low: string) => `${low} und mehr`,
   ratesHow: (quote: string, estimate: string, madeUp: string) =>
     `Spannen: Ein Angebot gilt als auf ${quote} genau, eine Schätzung auf ${estimate}, ein Preis, den niemand genannt hat, auf ${madeUp}. Das sind eigene Annahmen. Preise gelten für dieses und das nächste Jahr und steigen von da an. Der Zinssatz ist, was Geld über den Preisanstieg hinaus bringt.`,
-  overlooked: 'Was nicht übersehen werden darf',
   against: (name: string) => `Was gegen ${name} spricht`,
   againstNone: 'Weder die Zahlen noch die Unterlagen halten etwas dagegen.',
-  signs: 'Was die Unterlagen zeigen',
-  whatIf: 'Wenn eines anders wäre',
   whatIfCaption: (name: string, per: 'good month' | 'year', cost: string) =>
     `Was ${per === 'year' ? 'ein Jahr' : 'ein guter Monat'} von ${name} statt ${cost} kosten würde`,
   what: 'Was anders ist',
@@ -144,7 +140,6 @@ export const paperBoard: Same<typeof english> = {
   lowered: (wire: string) => wire,
   review: (day: string, past: boolean) => `Wieder anzusehen ${past ? 'war' : 'ist'} es am ${day}.`,
   notDecided: 'Darüber wurde bisher nichts entschieden.',
-  conservator: 'Von einem Restaurator gesagt',
   chair: 'Für den Vorstand',
   proposer: 'Dem Vorstand vorgelegt von',
   who: 'Ob eine Oberfläche abgenommen wird, mit welchen Mitteln und zu welcher Farbe, sagt ein Restaurator, mit dem Künstler oder dem Nachlass und dem Eigentümer. Dieses Papier rechnet und entscheidet nichts.',

@@ -90,7 +90,6 @@ export const paperFund: Same<typeof english> = {
     'Ein Restaurator entscheidet, mit welchen Mitteln die Oberfläche behandelt wird, und beaufsichtigt es. Hitze und Gerüste sind Sache zugelassener und versicherter Firmen.',
   record:
     'Jeder Schritt wird fotografiert und aufgeschrieben. Die Unterlagen liegen in offenen Formaten, die sich ohne ein bestimmtes Programm lesen lassen; eine Abschrift liegt an einem anderen Ort.',
-  asks: 'Erbeten von',
 
   lacks: {
     significance: 'warum dieses Werk wichtig ist, in Ihren eigenen Worten',

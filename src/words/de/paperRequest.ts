@@ -69,7 +69,6 @@ export const paperRequest: Same<typeof english> = {
     number: 'Nr.',
     what: 'Wo und was',
     amount: 'Menge',
-    range: 'Spanne',
     measured: 'Woher die Fläche stammt',
     reach: 'Erreicht',
     seen: 'Was gesehen wurde',
@@ -103,7 +102,6 @@ export const paperRequest: Same<typeof english> = {
   hours: 'Arbeitszeiten',
   hoursRoom: 'Arbeitszeiten',
   waste: 'Abwasser und Abfall',
-  wasteRoom: 'Abwasser und Abfall',
   wasteUsual:
     'Waschwasser, verbrauchtes Strahlgut, Wachs und Chemikalien werden aufgefangen und nach den örtlichen Regeln entsorgt; nichts davon gelangt in Boden, Abfluss oder Becken.',
 

@@ -15,7 +15,6 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   noPair: 'No two photos from the same spot are kept of this work yet.',
   green: {
     name: 'Green today',
-    value: (m2: string) => m2,
     how: (low: string, high: string, all: string) =>
       `${low} to ${high} (90 %), of ${all} of surface; judged zone by zone by eye.`,
     none: 'Nobody has looked yet.',
@@ -107,11 +106,8 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   andMore: (low: string) => `${low} and more`,
   ratesHow: (quote: string, estimate: string, madeUp: string) =>
     `Ranges: a quote is taken to be met within ${quote}, an estimate within ${estimate}, a price nobody gave within ${madeUp}. These are our own assumptions. Prices hold for this year and the next, and rise from then on. The rate is what money earns beyond the rise of prices.`,
-  overlooked: 'What must not be overlooked',
   against: (name: string) => `What speaks against ${name}`,
   againstNone: 'Neither its figures nor the record hold anything against it.',
-  signs: 'What the record shows',
-  whatIf: 'If one thing were otherwise',
   whatIfCaption: (name: string, per: 'good month' | 'year', cost: string) =>
     `What a ${per} of ${name} would cost instead of ${cost}`,
   what: 'What is otherwise',
@@ -151,7 +147,6 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   lowered: (wire: string) => wire.charAt(0).toLowerCase() + wire.slice(1),
   review: (day: string, past: boolean) => `It ${past ? 'was' : 'is'} to be looked at again on ${day}.`,
   notDecided: 'Nothing was decided on it before.',
-  conservator: 'Said by a conservator',
   chair: 'For the board',
   proposer: 'Put to the board by',
   who: 'Whether a surface is stripped, by what means and to what colour is for a conservator to say, with the artist or the estate and the owner. This paper reckons and decides nothing.',

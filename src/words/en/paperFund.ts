@@ -89,7 +89,6 @@ export const paperFund = spoken('paperFund', 'paperFund', {
     'A conservator decides by what means the surface is treated, and oversees it. Heat and scaffolds are for licensed and insured firms.',
   record:
     'Every step is photographed and written down. The record is kept in open formats that can be read without any one program, and a copy is kept off the site.',
-  asks: 'Asked by',
 
   lacks: {
     significance: 'why this work matters, in your own words',

@@ -67,7 +67,6 @@ export const paperRequest = spoken('paperRequest', 'paperRequest', {
     number: 'No.',
     what: 'Where and what',
     amount: 'Amount',
-    range: 'Range',
     measured: 'How the area was taken',
     reach: 'Reached',
     seen: 'What was seen',
@@ -101,7 +100,6 @@ export const paperRequest = spoken('paperRequest', 'paperRequest', {
   hours: 'Hours of work',
   hoursRoom: 'Hours of work',
   waste: 'Run-off and waste',
-  wasteRoom: 'Run-off and waste',
   wasteUsual:
     'Wash water, spent media, wax and chemicals are caught and taken away under local rules; nothing goes into soil, drain or basin.',
 
