@@ -21,10 +21,34 @@ export interface WorkInYear {
   readonly verdict?: BodyOf<'yearVerdict'>;
 }
 
+/** A record never changes, so what two rounds of it come to against each other is worked out once and forgotten with it. */
+const compared = new WeakMap<SculptureRecord, Map<string, ThenAndNow>>();
+
+export const comparedRounds = (record: SculptureRecord, earlier: string, later: string): ThenAndNow => {
+  const already = compared.get(record) ?? new Map<string, ThenAndNow>();
+  compared.set(record, already);
+  const pair = `${earlier} ${later}`;
+  const found = already.get(pair) ?? thenAndNow(record, earlier, later);
+  already.set(pair, found);
+  return found;
+};
+
+/** The same record up to the end of a year, the same thing each time it is asked for. */
+const until = new WeakMap<SculptureRecord, Map<number, SculptureRecord>>();
+
+const upTo = (record: SculptureRecord, year: number): SculptureRecord => {
+  const rounds = record.rounds.filter(({ body }) => Number(body.date.slice(0, 4)) <= year);
+  if (rounds.length === record.rounds.length) return record;
+  const already = until.get(record) ?? new Map<number, SculptureRecord>();
+  until.set(record, already);
+  const found = already.get(year) ?? { ...record, rounds };
+  already.set(year, found);
+  return found;
+};
+
 /** The last round of the year, with what it came to. Later rounds are not known to it. */
 export const workInYear = (work: WorkOnPaper, year: number): WorkInYear => {
-  const rounds = work.record.rounds.filter(({ body }) => Number(body.date.slice(0, 4)) <= year);
-  const record = rounds.length === work.record.rounds.length ? work.record : { ...work.record, rounds };
+  const record = upTo(work.record, year);
   const verdict = thingsIn(work.within, 'yearVerdict').find(({ body }) => body.year === year)?.body;
   const latest = latestRound(record);
   const told = { work, record, ...(verdict ? { verdict } : {}) };
@@ -39,7 +63,7 @@ export const workInYear = (work: WorkOnPaper, year: number): WorkInYear => {
     score,
     urgency: levelOf(classes.sculpture, 'urgency'),
     ...(previous
-      ? { before: scoreRound(record, previous.thing), change: thenAndNow(record, previous.thing, latest.thing) }
+      ? { before: scoreRound(record, previous.thing), change: comparedRounds(record, previous.thing, latest.thing) }
       : {}),
   };
 };

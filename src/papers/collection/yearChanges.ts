@@ -1,10 +1,10 @@
-import { type FindingChange, firstComparable, type ThenAndNow, thenAndNow } from '../../engine/change';
+import { type FindingChange, firstComparable, type ThenAndNow } from '../../engine/change';
 import { kindOf } from '../../engine/trade';
 import { area, midSentence, number, share, w } from '../../words';
 import { list, type PaperPiece, say } from '../layout';
 import { nameOfWork } from '../reading';
 import { zoneOf } from './namesIn';
-import type { WorkInYear } from './workInYear';
+import { comparedRounds, type WorkInYear } from './workInYear';
 
 const words = w.paperYear;
 /** A page has room for so many of each. */
@@ -61,7 +61,8 @@ export const sureChanges = (works: readonly WorkInYear[]): PaperPiece => {
       }),
     )
     .sort(byStrength);
-  const longer = works.flatMap(overYears).sort(byStrength);
+  // Only where there is room for them: each takes two rounds against each other.
+  const longer = thisYear.length < most ? works.flatMap(overYears).sort(byStrength) : [];
   const all = [...thisYear, ...longer].slice(0, most);
   return all.length > 0 ? list(all.map((told) => told.sentence)) : say(words.sureNone);
 };
@@ -70,7 +71,7 @@ export const sureChanges = (works: readonly WorkInYear[]): PaperPiece => {
 const overYears = (one: WorkInYear): Told[] => {
   const first = one.round && firstComparable(one.record, one.round.thing);
   if (!first || !one.round || first.thing === one.change?.earlier.thing) return [];
-  const answer = thenAndNow(one.record, first.thing, one.round.thing);
+  const answer = comparedRounds(one.record, first.thing, one.round.thing);
   if (answer.between.some(({ breaksSeries }) => breaksSeries)) return [];
   return (['green', 'bare', 'scale'] as const).flatMap((what): Told[] => {
     const moved = answer.sculpture.active[what];
