@@ -93,7 +93,8 @@ const rowOf = (earlier: EarlierKind | undefined): PaperNode =>
   h(
     'tr',
     {},
-    h('th', { scope: 'row', class: 'card-kind' }, earlier?.kind.name),
+    // A line left for her own hand has no head to be read out.
+    earlier ? h('th', { scope: 'row', class: 'card-kind' }, earlier.kind.name) : h('td', { class: 'card-kind' }),
     ...origins.map(({ id }) => cell(earlier?.origin === id)),
     ...extentOf(earlier),
     ...severities.map(() => cell()),

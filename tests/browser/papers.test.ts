@@ -1,0 +1,123 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { w } from '../../src/words';
+import { onePaperOfEach } from '../files/papersOfGarden';
+import { openApp, tabletUpright } from './app';
+import { startTablet, type Tablet } from './chromium';
+import { chooseSheet, printed, type SheetSize, saidOnPaper, sheetPoints, showPaper } from './paperPages';
+import { type Host, startHost } from './server';
+import { watch } from './watch';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const papers = onePaperOfEach();
+const named = papers.map((paper) => ({ ...paper, name: paper.sort.id }));
+let host: Host;
+let tablet: Tablet;
+let page: Page;
+let faults: string[];
+
+beforeAll(async () => {
+  host = await startHost();
+  tablet = await startTablet();
+  faults = await watch(tablet.context, host.url);
+  // A browser that lets nobody pick a place for a file: it is downloaded.
+  await tablet.context.addInitScript(() => Reflect.deleteProperty(globalThis, 'showSaveFilePicker'));
+  page = await openApp(tablet, host);
+  await page.getByRole('button', { name: w.sculptures.welcome.demo, exact: true }).click();
+  await page.getByText(w.shell.inventedWhat).waitFor();
+});
+
+afterAll(async () => {
+  await tablet?.close();
+  await host?.stop();
+});
+
+/** Sheets of a PDF and the size of the first, in points: as Chromium writes them, in plain view. */
+const sheetsOf = (pdf: Buffer): { many: number; size: readonly number[] } => {
+  const boxes = [...pdf.toString('latin1').matchAll(/\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)\s*\]/g)];
+  return { many: boxes.length, size: boxes[0]?.slice(1, 3).map(Number) ?? [] };
+};
+
+async function axeFaults(of: Page): Promise<string[]> {
+  await of.evaluate(`${axeSource}; 0`);
+  const found = await of.evaluate(() =>
+    (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'], preload: false }),
+  );
+  return found.violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+}
+
+const inTheme = async (theme: 'light' | 'sun') => {
+  await page.evaluate((to) => document.documentElement.setAttribute('data-theme', to), theme);
+};
+
+test('the demo has something for every kind of paper', () => {
+  expect(papers.length).toBeGreaterThanOrEqual(12);
+});
+
+test.each(named)(
+  '$name keeps to its pages on A4 and Letter, and can be read by anyone in both themes',
+  async (paper) => {
+    const { sort, hash } = paper;
+    await page.setViewportSize(tabletUpright);
+    await showPaper(page, hash);
+    for (const size of ['A4', 'Letter'] as SheetSize[]) {
+      await chooseSheet(page, size);
+      const pdf = sheetsOf(await printed(page));
+      expect(pdf.many, `${size}: from ${sort.pages.join(' to ')} pages`).toBeGreaterThanOrEqual(sort.pages[0]);
+      expect(pdf.many, `${size}: from ${sort.pages.join(' to ')} pages`).toBeLessThanOrEqual(sort.pages[1]);
+      const [width, height] = sheetPoints[size];
+      const sides = [Math.min(...pdf.size), Math.max(...pdf.size)];
+      expect(Math.abs(sides[0]! - width)).toBeLessThan(1.5);
+      expect(Math.abs(sides[1]! - height)).toBeLessThan(1.5);
+    }
+    const found: string[] = [];
+    for (const theme of ['light', 'sun'] as const) {
+      await inTheme(theme);
+      for (const viewport of [tabletUpright, { width: 390, height: 844 }]) {
+        await page.setViewportSize(viewport);
+        found.push(...(await axeFaults(page)).map((fault) => `${theme}, ${viewport.width}: ${fault}`));
+      }
+    }
+    await inTheme('light');
+    await page.setViewportSize(tabletUpright);
+    expect(found).toEqual([]);
+    expect(faults).toEqual([]);
+  },
+);
+
+test.each(named)(
+  '$name saved as a file says the same with scripts off, and can be read by anyone',
+  async ({ hash }) => {
+    await page.setViewportSize(tabletUpright);
+    await showPaper(page, hash);
+    const here = await saidOnPaper(page);
+    const [handed] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: w.paperHub.save, exact: true }).click(),
+    ]);
+    const path = await handed.path();
+    const other = await tablet.context.newPage();
+    try {
+      const session = await tablet.context.newCDPSession(other);
+      const asked: string[] = [];
+      other.on('request', (request) => asked.push(request.url()));
+      // Under a name of its own: a browser takes a file without an ending for plain text.
+      await other.route('http://paper.test/', (route) =>
+        route.fulfill({ contentType: 'text/html; charset=utf-8', body: readFileSync(path, 'utf8') }),
+      );
+      await session.send('Emulation.setScriptExecutionDisabled', { value: true });
+      await other.goto('http://paper.test/');
+      expect((await saidOnPaper(other)).whole).toBe(here.whole);
+      expect(asked.filter((url) => !url.startsWith('data:'))).toEqual(['http://paper.test/']);
+      const drawn = await other.evaluate(() => [...document.images].map((one) => one.naturalWidth > 0));
+      expect(drawn).not.toContain(false);
+      await session.send('Emulation.setScriptExecutionDisabled', { value: false });
+      expect(await axeFaults(other)).toEqual([]);
+    } finally {
+      await other.close();
+    }
+  },
+);
