@@ -6,6 +6,7 @@ import { useDesk } from './DeskContext';
 import { pathTo } from './paths';
 import { say } from './say';
 import { useQuestion } from './useQuestion';
+import { useUndoKey } from './useUndoKey';
 
 interface HeaderProps {
   readonly field: boolean;
@@ -38,7 +39,7 @@ function AtWork() {
   const role = people.find(({ thing }) => thing === surveyor)?.role;
   return (
     <Link href={pathTo.settings()} className="who">
-      {role ? w.shell.surveyor(role) : w.shell.nobody}
+      <span>{role ? w.shell.surveyor(role) : w.shell.nobody}</span>
     </Link>
   );
 }
@@ -48,11 +49,13 @@ function Undo() {
   const last = useQuestion(lastDeed(desk));
   const { mode } = useQuestion(tabs(desk));
   // The garden itself came in by a deed; that one is taken back by removing the demo.
-  if (!last || mode !== 'writing' || (desk.invented && last.isImport)) return null;
+  const can = last && mode === 'writing' && !(desk.invented && last.isImport);
   const undo = async () => {
     const outcome = await undoLast(desk);
     say(outcome.ok ? w.shell.undone(deedNamed(outcome.name)) : sayReason(outcome.reason));
   };
+  useUndoKey(can ? () => void undo() : undefined);
+  if (!can) return null;
   return (
     <Button icon={<UndoIcon />} aria-label={w.shell.undoOf(deedNamed(last.name))} onClick={undo}>
       <span className="undo-deed">{w.shell.undoOf(deedNamed(last.name))}</span>

@@ -16,7 +16,7 @@ export const shell: Same<typeof english> = {
   undoOf: (deed: string) => `Rückgängig: ${deed}`,
   undone: (deed: string) => `Zurückgenommen: ${deed}`,
   surveyor: (role: string) => `Bei der Arbeit: ${role}`,
-  nobody: 'Wer arbeitet?',
+  nobody: 'Wer ist da?',
   invented: 'Erfundene Sammlung',
   inventedWhat: 'Nichts hiervon ist echt.',
   leaveDemo: 'Beispiel verlassen',

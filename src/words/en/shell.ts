@@ -16,7 +16,7 @@ export const shell = spoken('shell', 'shell', {
   undoOf: (deed: string) => `Undo: ${deed}`,
   undone: (deed: string) => `Taken back: ${deed}`,
   surveyor: (role: string) => `At work: ${role}`,
-  nobody: 'Who is at work?',
+  nobody: 'Who is here?',
   invented: 'Invented collection',
   inventedWhat: 'Nothing here is real.',
   leaveDemo: 'Leave the demo',
