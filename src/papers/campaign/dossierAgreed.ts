@@ -100,6 +100,7 @@ export const photosNamed = ({ work }: CampaignOnPaper, names: readonly string[],
   pictures(
     thingsIn(work.within, 'photo')
       .filter(({ thing }) => names.includes(thing))
+      .sort((a, b) => (a.body.taken ?? '').localeCompare(b.body.taken ?? ''))
       .map(({ body }) => ({
         sha256: body.sha256,
         caption: [caption, body.taken && date(body.taken.slice(0, 10))].filter(Boolean).join(', '),

@@ -107,7 +107,7 @@ export const priceForm = (file: CampaignOnPaper): PaperPiece => {
       table(
         words.formCaption,
         [
-          { head: heads.what, kind: 'wide' },
+          { head: heads.what },
           { head: heads.amount, kind: 'number' },
           { head: `${heads.own} (${unitOf('area')})` },
           { head: heads.unit },
