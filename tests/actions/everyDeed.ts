@@ -438,7 +438,7 @@ export const onlyAsk: readonly string[] = [
   'rememberedAnew rememberedVersion openPersonChecks openSurveyFile ownHoldRules ownScale patrolWalk persistenceWanted photoAway photosInBag photoExpected photoSeriesOf photoUrl',
   'daysOfPhotos listText worksHere photosOfWork photosOfZone pixelsUnderWay prepareBag prepareCalendar prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
   'sculptureList sculptureRecordOf shotList sidesOf sinceCarried stopWorkingOut storageHealth surveyors tabs thenAndNowOf thingsOf',
-  'unsettled walkList walkSettingKept waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
+  'unsettled walkList walkSettingKept paperSource pictureData preparePaper waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
 ].flatMap((line) => line.split(' '));
 
 /** They do not come to the store of a collection: a box, the camera, the browser, the opening of a store, which has tests of its own. */
@@ -447,5 +447,7 @@ export const besideTheStore: readonly string[] = [
   'askPersistence askToKeep canSaveStraight deskOn feelLevel leaveDemo lightNow mayFeelLevel notNow openDemo openDesk openViewfinder removeDemo roundDeed',
   // They end in joinFolder and step.
   'keepInStep switchOnPicked switchOnServer',
+  // Of the device, the demo's tour, and a trial write beside the record that is taken away again.
+  'checkReady demoWasOpen fullUnderstood setTourStep touchedNow tryRoom wasAway watchBattery',
   'saveFile sayLight setSetting setSurveyor takeFrame takeOver',
 ].flatMap((line) => line.split(' '));
