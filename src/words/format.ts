@@ -15,6 +15,7 @@ export {
   measure,
   measureNumber,
   measureTyped,
+  numberTyped,
   type Quantity,
   unitOf,
 } from './units';

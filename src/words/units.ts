@@ -84,10 +84,14 @@ export const fromUnit = (quantity: Quantity, typed: number): number => {
 export const keptFrom = <T extends string | undefined>(quantity: Quantity, typed: number | T): number | T =>
   typeof typed === 'number' ? fromUnit(quantity, typed) : typed;
 
-/** A value of the record as it is typed into a field, to be read again: a point for the decimals, no grouping. */
+/** A number as it is typed into a field: with a decimal point, or comma in German. */
+export const numberTyped = (value: number): string =>
+  tongueNow().language === 'de' ? String(value).replace('.', ',') : String(value);
+
+/** A value of the record as it is typed into a field, to be read again: without grouping. */
 export const measureTyped = (quantity: Quantity, value: number): string => {
   const shown = inUnit(quantity, value);
-  return of(quantity).factor === 1 ? String(shown) : String(Number(Number(shown.toFixed(5)).toPrecision(7)));
+  return numberTyped(of(quantity).factor === 1 ? shown : Number(Number(shown.toFixed(5)).toPrecision(7)));
 };
 
 /** The same; nothing stands in the field where the record holds nothing. */

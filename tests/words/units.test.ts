@@ -1,5 +1,5 @@
 import { afterEach, expect, it } from 'vitest';
-import { area, figure, fromUnit, measure, measureTyped, type Quantity } from '../../src/words';
+import { area, figure, fromUnit, measure, measureTyped, type Quantity, typedNumber } from '../../src/words';
 import { speak } from '../../src/words/tongue';
 
 const us = () => speak({ language: 'en', locale: 'en-US', units: 'us' });
@@ -57,4 +57,10 @@ it('shows areas, heights and temperatures with the unit chosen', () => {
     '140 °F',
   ]);
   expect(figure({ value: 0.95, low: 0.8, high: 1.2 }, 'm2')).toEqual({ value: '10.2 ft²', range: '8.61 to 12.9' });
+});
+
+it('stand in a field with a comma in German, and are read again from it', () => {
+  speak({ language: 'de', locale: 'de-DE', units: 'metric' });
+  expect(measureTyped('area', 0.45)).toBe('0,45');
+  expect(typedNumber(measureTyped('length', 1.85))).toBe(1.85);
 });

@@ -1,5 +1,5 @@
 import type { AirReading } from '../../engine/weather';
-import { fromUnit, inUnit } from '../../words';
+import { fromUnit, inUnit, numberTyped } from '../../words';
 
 /** The three numbers as they stand on the screen, '' until read. */
 export interface AirDraft {
@@ -40,7 +40,7 @@ export const stepped = (text: string, what: NumberRead, by: number, from: number
   const was = readNumber(text, what);
   const shown = (value: number) => (what === 'humidity' ? value : inUnit('temperature', value));
   const is = was === undefined ? shown(from ?? start) : shown(was) + by;
-  return String(Math.round(Math.min(shown(high), Math.max(shown(low), is)) * 10) / 10);
+  return numberTyped(Math.round(Math.min(shown(high), Math.max(shown(low), is)) * 10) / 10);
 };
 
 export const emptyAir = (before: AirDraft['before']): AirDraft => ({
