@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { PaperSource } from '../../../src/engine/reckoning';
-import { type Current, type KindOfThing, nameOf } from '../../../src/engine/record';
+import { type Current, type Entry, type KindOfThing, nameOf } from '../../../src/engine/record';
 import { successorLetter } from '../../../src/papers/collection/successorLetter';
 import { textOf } from '../../../src/papers/layout';
-import { first } from '../../files/entries';
+import { entry } from '../../files/entries';
 import { gardenSurvey, sourceOf } from '../../files/gardenSource';
 
 const garden = sourceOf(gardenSurvey());
@@ -11,12 +11,12 @@ const letter = (source: PaperSource = garden) => successorLetter.make(source, so
 const text = (source?: PaperSource) => textOf(letter(source).body);
 const stair = garden.works.find(({ record }) => record.sculpture.body.number === 'SW-02')!;
 
-const current = (kind: KindOfThing, thing: string, within: string, body: object): Current => {
-  const lead = first(900, thing, kind, body, { within });
-  return { thing, kind, within, lead, heads: [lead.id] } as Current;
+const current = (kind: KindOfThing, thing: string, within: string, body: Entry['body']): Current => {
+  const lead = entry(900, { thing, kind, within, body });
+  return { thing, kind, within, lead, line: 1, heads: [lead.id], gone: false };
 };
 /** The garden with something more known of the stair, or of the collection. */
-const withThing = (kind: KindOfThing, thing: string, body: object, ofStair = true): PaperSource => {
+const withThing = (kind: KindOfThing, thing: string, body: Entry['body'], ofStair = true): PaperSource => {
   const within = ofStair ? stair.record.sculpture.thing : garden.collection;
   const one = current(kind, thing, within, body);
   return ofStair

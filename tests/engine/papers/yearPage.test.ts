@@ -3,7 +3,7 @@ import type { PaperSource } from '../../../src/engine/reckoning';
 import { type Current, nameOf } from '../../../src/engine/record';
 import { yearPage } from '../../../src/papers/collection/yearPage';
 import { type PaperNode, type PaperPiece, textOf } from '../../../src/papers/layout';
-import { first } from '../../files/entries';
+import { entry } from '../../files/entries';
 import { gardenSurvey, sourceOf } from '../../files/gardenSource';
 
 const garden = sourceOf(gardenSurvey());
@@ -74,8 +74,11 @@ describe('The year on one page', () => {
       text: 'A lift.\n\nA second helper.\nPaint.\nMore.',
       date: '2026-10-01',
     };
-    const lead = first(900, name, 'paperText', body, { within: garden.collection });
-    const one = { thing: name, kind: 'paperText', within: garden.collection, lead, heads: [lead.id] } as Current;
+    const lead = entry(900, { thing: name, kind: 'paperText', within: garden.collection, body });
+    const one: Current = {
+      ...{ thing: name, kind: 'paperText', within: garden.collection, lead },
+      ...{ line: 1, heads: [lead.id], gone: false },
+    };
     const [wanted] = all(make('2026', { ...garden, around: [...garden.around, one] }).body, under('Decisions wanted'));
     expect(all(wanted, ({ tag }) => tag === 'li').map((line) => textOf(line).trim())).toEqual([
       'A lift.',

@@ -1,7 +1,7 @@
-import { screen, waitFor, within } from '@testing-library/react';
+import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { addSurveyor, startRound } from '../../../src/actions';
+import { addSurveyor, leaveZone, skipAskingAgain, startRound, touchZone } from '../../../src/actions';
 import { EndRoundScreen, RoundScreen, StartRoundScreen } from '../../../src/screens/round';
 import { axeFaults } from '../axe';
 import { aWork, done, freshDesk, show } from '../deskwork';
@@ -44,14 +44,30 @@ describe('A round from pencil cards', () => {
 
   it('says wherever it is told that it was entered from paper, and asks for no photo', async () => {
     const desk = await freshDesk();
-    const { sculpture } = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
-    const entering = { ...start, date: '2026-10-12', fromPaper: { looked: '' } };
-    const { round } = await done(startRound(desk, sculpture, entering));
+    const { sculpture, zones } = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+    const walked = async (fromPaper: boolean) => {
+      const more = fromPaper ? { fromPaper: { looked: '' } } : {};
+      const { round } = await done(startRound(desk, sculpture, { ...start, date: '2026-10-12', ...more }));
+      const [zone = ''] = zones;
+      await done(touchZone(desk, round, zone, { do: 'kind', kind: 'black-crust', measure: 'area' }));
+      await done(touchZone(desk, round, zone, { do: 'origin', origin: 'metal' }));
+      const coverage = { value: 0.1, low: 0.075, high: 0.125, method: 'ladder' } as const;
+      await done(touchZone(desk, round, zone, { do: 'cover', coverage }));
+      await done(touchZone(desk, round, zone, { do: 'severity', severity: 'slight' }));
+      await done(leaveZone(desk, round, zone, { how: 'next' }));
+      return round;
+    };
+    const round = await walked(true);
     const { unmount } = show(desk, <RoundScreen round={round} />);
     expect(await screen.findByText('Entered from paper on 15 October 2026.')).toBeDefined();
     unmount();
     show(desk, <EndRoundScreen round={round} />);
     expect(await screen.findByText('Entered from paper on 15 October 2026.')).toBeDefined();
     expect(screen.queryByText(/without a photo/)).toBeNull();
+    cleanup();
+    const own = await walked(false);
+    await done(skipAskingAgain(desk, own));
+    show(desk, <EndRoundScreen round={own} />);
+    expect(await screen.findByText(/without a photo/)).toBeDefined();
   });
 });
