@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Page, Section } from '../parts';
+import { KeyList } from '../parts/KeyList';
 import { cameFrom, pathTo } from '../shell';
 import { groups, type HelpPage, helpPageOf } from './pages';
 import { TourOffer } from './TourOffer';
@@ -41,12 +42,24 @@ function OnePage({ name, page }: { readonly name: string; readonly page: HelpPag
       <Section title={words.from}>
         <p>{page.from}</p>
       </Section>
+      {withKeys.has(name) && <Keys />}
       <div className="row">
         <TourOffer />
         <LinkButton to={pathTo.help()}>{words.all}</LinkButton>
         <LinkButton to={pathTo.method()}>{words.toMethod}</LinkButton>
       </div>
     </Page>
+  );
+}
+
+/** Pages that tell the keys too: where a round is made, and where one looks for such things. */
+const withKeys: ReadonlySet<string> = new Set(['round-zone', 'round', 'round-end', 'settings']);
+
+function Keys() {
+  return (
+    <Section title={w.field.keys.title} lead={w.field.keys.what}>
+      <KeyList />
+    </Section>
   );
 }
 
@@ -69,6 +82,7 @@ function AllPages() {
           </ul>
         </Section>
       ))}
+      <Keys />
     </Page>
   );
 }

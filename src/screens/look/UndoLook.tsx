@@ -1,7 +1,7 @@
 import { lastDeed, undoLast } from '../../actions';
 import { deedNamed, w } from '../../words';
 import { Button, UndoIcon } from '../parts';
-import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { say, useDeed, useDesk, useQuestion, useUndoKey } from '../shell';
 
 const deedsOfLook = ['deed: looked', 'deed: looked, all clear', 'deed: photo added to a look'];
 
@@ -10,20 +10,17 @@ export function UndoLook() {
   const desk = useDesk();
   const last = useQuestion(lastDeed(desk));
   const { run } = useDeed();
-  if (!last || !deedsOfLook.includes(last.name.code)) return null;
-  const what = deedNamed(last.name);
+  const can = last && deedsOfLook.includes(last.name.code) ? last : undefined;
+  const what = can ? deedNamed(can.name) : '';
+  const act = () =>
+    void run(
+      () => undoLast(desk),
+      () => say(w.shell.undone(what)),
+    );
+  useUndoKey(can && act);
+  if (!can) return null;
   return (
-    <Button
-      size="round"
-      icon={<UndoIcon />}
-      aria-label={w.shell.undoOf(what)}
-      onClick={() =>
-        void run(
-          () => undoLast(desk),
-          () => say(w.shell.undone(what)),
-        )
-      }
-    >
+    <Button size="round" icon={<UndoIcon />} aria-label={w.shell.undoOf(what)} onClick={act}>
       {w.shell.undo}
     </Button>
   );

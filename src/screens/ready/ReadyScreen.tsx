@@ -51,7 +51,7 @@ export function ReadyScreen() {
       </p>
       {lines.length > 0 && (
         <ul className="bare ready-lines" aria-label={words.list}>
-          {lines.map((line) => (
+          {(state === 'looked' ? inNeed(lines) : lines).map((line) => (
             <Line key={line.about} line={line} onPromise={promise} />
           ))}
         </ul>
@@ -60,6 +60,12 @@ export function ReadyScreen() {
     </Page>
   );
 }
+
+const need = ['look', 'unknown', 'ok'] as const;
+
+/** What wants a hand first; in itself in the order it was looked at. */
+const inNeed = (lines: readonly ReadyLine[]): readonly ReadyLine[] =>
+  need.flatMap((state) => lines.filter((line) => line.state === state));
 
 /** How this device is set for the hand, the light and the weather, told and a touch away. */
 function Held() {
