@@ -158,7 +158,7 @@ test('a paper set badly is found out: rows cut, headings left alone, words too p
   await page.evaluate(() => {
     const bad = new CSSStyleSheet();
     bad.replaceSync(`.paper tr { break-inside: auto !important; } .paper td { line-height: 9cm !important; }
-      .paper h2 { break-after: page !important; } .paper p { color: #b0b0b0 !important; }`);
+      .paper h2 { break-after: page !important; } .paper p { color: #b0b0b0 !important; print-color-adjust: exact !important; }`);
     document.adoptedStyleSheets.push(bad);
   });
   const { faults } = await faultsOf('bad', 'A4');
