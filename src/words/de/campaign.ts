@@ -105,7 +105,7 @@ export const campaign: Same<typeof english> = {
     bids: 'Angebote',
     bidsWhat: (n: number) => (n === 0 ? 'noch keine' : count(n, 'Angebot', 'Angebote')),
     request: 'Anfrage: Ist sie vollständig?',
-    proposals: 'Konzepte: Sind sie vollständig?',
+    proposals: 'Vorschläge: Sind sie vollständig?',
     report: 'Bericht: Ist er vollständig?',
     paperWhat: (unseen: boolean, missing: number) =>
       unseen

@@ -4,16 +4,16 @@ import type { Same } from '../tongue';
 export const papers: Same<typeof englishPapers> = {
   titles: {
     request: 'Angebotsanfrage',
-    proposal: 'Behandlungskonzept',
+    proposal: 'Behandlungsvorschlag',
     report: 'Behandlungsbericht',
   },
   leads: {
     request: 'Sehen Sie die Anfrage durch, bevor sie hinausgeht.',
-    proposal: 'Was ein Konzept sagen sollte, bevor darüber entschieden wird.',
+    proposal: 'Was ein Vorschlag sagen sollte, bevor darüber entschieden wird.',
     report: 'Was ein Bericht enthalten sollte, bevor die letzte Zahlung erfolgt.',
   },
-  whose: 'Wessen Konzept',
-  whoseNone: 'Das eines Restaurators, unabhängig von den Angeboten',
+  whose: 'Wessen Vorschlag',
+  whoseNone: 'Der eines Restaurators, unabhängig von den Angeboten',
   from: 'Von',
   states: { there: 'vorhanden', missing: 'fehlt', 'not asked': 'nicht nötig' },
   standing: (missing: number, unseen: number) =>
@@ -37,7 +37,7 @@ export const papers: Same<typeof englishPapers> = {
     about: (work: string, title: string) => `${work}: ${title}`,
     request: 'Bevor unsere Anfrage hinausgeht, sind noch diese Punkte zu ergänzen:',
     proposal:
-      'Vielen Dank für Ihr Konzept. Um es neben andere stellen und darüber entscheiden zu können, müssen wir noch wissen:',
+      'Vielen Dank für Ihren Vorschlag. Um ihn neben andere stellen und darüber entscheiden zu können, müssen wir noch wissen:',
     report: 'Vielen Dank für Ihren Bericht. Um ihn annehmen und beim Werk aufbewahren zu können, bitten wir noch um:',
     heldPayment: 'Die letzte Zahlung folgt wie vereinbart, sobald uns dies vorliegt.',
     thanks: 'Trifft einer der Punkte nicht zu, genügt uns eine Zeile, die das sagt. Mit freundlichen Grüßen',

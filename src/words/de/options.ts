@@ -1,6 +1,8 @@
 import type { options as english } from '../en/options';
 import type { Same } from '../tongue';
 
+/** After "ab" and "von": "diesem Jahr", "Jahr 3". */
+const from = (year: string): string => (year === 'dieses Jahr' ? 'diesem Jahr' : year);
 const years = (n: number): string => (n === 1 ? '1 Jahr' : `${n} Jahre`);
 
 export const options: Same<typeof english> = {
@@ -46,9 +48,9 @@ export const options: Same<typeof english> = {
   line: {
     once: (first: string) => `einmal, ${first}`,
     yearly: (first: string, last: string | undefined) =>
-      last === undefined ? `jedes Jahr, ab: ${first}` : `jedes Jahr, von: ${first}, bis: ${last}`,
+      last === undefined ? `jedes Jahr ab ${from(first)}` : `jedes Jahr von ${from(first)} bis ${last}`,
     every: (n: number, first: string, last: string | undefined) =>
-      last === undefined ? `alle ${n} Jahre, ab: ${first}` : `alle ${n} Jahre, von: ${first}, bis: ${last}`,
+      last === undefined ? `alle ${n} Jahre ab ${from(first)}` : `alle ${n} Jahre von ${from(first)} bis ${last}`,
     year: (n: number) => (n === 0 ? 'dieses Jahr' : `Jahr ${n}`),
     growth: (percent: string) => `jedes Jahr ${percent} % teurer`,
     contingency: 'zuzüglich Unvorhergesehenem',

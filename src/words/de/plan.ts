@@ -61,7 +61,7 @@ export const plan: Same<typeof english> = {
   campaignAt: (title: string, step: string) => `${title}: ${step}.`,
   verdictOf: (year: string, verdict: string) => `${year}: ${verdict}.`,
   verdicts: {
-    hold: 'belassen',
+    hold: 'beibehalten',
     watch: 'beobachten',
     'treat locally': 'örtlich behandeln',
     'ask a conservator': 'einen Restaurator fragen',
