@@ -154,6 +154,11 @@ test.each(Object.entries(browsers))(
     await page.find('heading', w.nextSteps.title);
     await page.reads(w.nextSteps.order);
     await page.reads(String(work.body.title));
+    await page.open(`${host.url}#/papers/condition-report/${encodeURIComponent(work.thing)}`);
+    await page.find('button', w.paperHub.print);
+    await page.reads(String(work.body.title));
+    const pdf = await page.driver.print?.();
+    if (pdf) expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-');
     const faults = [...(await page.driver.faults())];
 
     await ended(page);
