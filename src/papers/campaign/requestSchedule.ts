@@ -11,7 +11,7 @@ import {
   sayReason,
   share,
   taskName,
-  unitOf,
+  tongueNow,
   w,
 } from '../../words';
 import { columns, h, list as listOf, type PaperPiece, room, say, section, signatures, table } from '../layout';
@@ -29,7 +29,9 @@ const measuredHow = ({ record, today }: CampaignOnPaper, line: QuantityLine): st
   return zone && line.unit === 'm2' ? words.measured[areaOn(zone, today).method] : '';
 };
 
-const amountOf = (line: QuantityLine): string => (line.unit === 'm2' ? area(line.amount) : amountText(line));
+/** Prices are asked by the square metre: where feet are read they stand behind it, never instead. */
+const amountOf = (line: QuantityLine): string =>
+  line.unit === 'm2' && tongueNow().units === 'metric' ? area(line.amount) : amountText(line);
 
 const rangeOf = ({ low, high, unit }: QuantityLine): string => {
   if (low === undefined || high === undefined || low === high) return '';
@@ -109,7 +111,7 @@ export const priceForm = (file: CampaignOnPaper): PaperPiece => {
         [
           { head: heads.what },
           { head: heads.amount, kind: 'number' },
-          { head: `${heads.own} (${unitOf('area')})` },
+          { head: `${heads.own} (${w.campaign.quantities.units.m2})` },
           { head: heads.unit },
           { head: heads.price },
         ],

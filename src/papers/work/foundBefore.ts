@@ -1,7 +1,7 @@
 import { findingsOf, seriesOf } from '../../engine/record';
-import { kindOf } from '../../engine/trade';
 import { date, share, w } from '../../words';
 import { type PaperPiece, say, table } from '../layout';
+import { kindAndOrigin } from './kindAndOrigin';
 import type { LatestOnPaper } from './latestOnPaper';
 
 const words = w.paperInsurer;
@@ -34,7 +34,7 @@ const rowsOf = ({ record, round, zones, scoreOf }: LatestOnPaper): readonly Row[
   for (const zone of zones.filter(({ thing }) => scoreOf(thing)))
     for (const { body } of findingsOf(record, round.thing, zone.thing)) {
       if (body.cleared) continue;
-      const name = `${kindOf(body.kind)?.name ?? body.kind}, ${w.paperCondition.origins[body.origin]}`;
+      const name = kindAndOrigin(body);
       const since = first.get(seriesOf(body.zone, body.kind, body.origin)) ?? round.body.date;
       const at = body.coverage
         ? w.paperCondition.seenZone(zone.body.letter, share(body.coverage.value))

@@ -2,17 +2,18 @@ import { coverageInterval } from '../../engine/condition';
 import type { BodyOf } from '../../engine/record';
 import { activityOf, kindOf, severityOf } from '../../engine/trade';
 import { midSentence, share, w } from '../../words';
+import { originSaid } from './kindAndOrigin';
 
 const words = w.paperCondition;
 
 /** A finding as a sentence: what, from where, how much of the zone, how strong, whether it seems to go on. */
 export const saidOfFinding = (body: BodyOf<'finding'>): string => {
-  const { kind, origin, cleared, carriedFrom, coverage, count, severity, activity } = body;
+  const { kind, cleared, carriedFrom, coverage, count, severity, activity } = body;
   const range = coverage && coverageInterval(coverage);
   return words.finding(
     [
       kindOf(kind)?.name ?? kind,
-      words.origins[origin],
+      originSaid(body),
       cleared && words.cleared,
       carriedFrom && words.carried,
       coverage && range && words.cover(share(coverage.value), share(range.low), share(range.high)),

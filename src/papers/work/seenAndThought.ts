@@ -1,9 +1,9 @@
 import type { WorkOnPaper } from '../../engine/reckoning';
 import { findingsOf, type Thing, vagueDateOrder } from '../../engine/record';
-import { kindOf } from '../../engine/trade';
 import { date, share, w, whole } from '../../words';
 import { list, type PaperPiece, say, section, seen, thought, together } from '../layout';
 import { thingsIn } from '../reading';
+import { kindAndOrigin } from './kindAndOrigin';
 import type { LatestOnPaper } from './latestOnPaper';
 import { zoneLabel } from './zoneLabel';
 
@@ -33,7 +33,7 @@ const seenLines = ({ record, round, zones, scoreOf }: LatestOnPaper): readonly s
   for (const zone of zones.filter(({ thing }) => scoreOf(thing)))
     for (const { body } of findingsOf(record, round.thing, zone.thing)) {
       if (body.cleared) continue;
-      const name = `${kindOf(body.kind)?.name ?? body.kind}, ${words.origins[body.origin]}`;
+      const name = kindAndOrigin(body);
       const told = body.coverage ? words.seenZone(zone.body.letter, share(body.coverage.value)) : zone.body.letter;
       kinds.set(name, [...(kinds.get(name) ?? []), told]);
     }

@@ -31,12 +31,13 @@ export const paperLetter: Same<typeof english> = {
   seenThere: (kind: string, day: string) => `${kind} (${day})`,
   stopWord: (work: string, zone: string, kinds: string) =>
     `${work}, ${zone}: ${kinds}. Fragen Sie Restauratoren, bevor dort gewaschen, gewachst oder behandelt wird.`,
-  active: 'Beim letzten Rundgang nicht in Ruhe',
+  active: 'Beim letzten Rundgang als aktiv aufgezeichnet',
   activeColumns: { work: 'Werk', zone: 'Zone', what: 'Was gesehen wurde', share: 'Anteil', severity: 'Wie schwer' },
   activeHow:
     'Anteil an der Oberfläche der Zone, mit dem Auge auf einer Leiter von Stufen beurteilt, wenn die Aufzeichnung nichts anderes sagt; der wahre Anteil liegt innerhalb der Stufe oder der genannten Spanne. Das Schwerste steht zuerst.',
   activeMore: (n: string) => `${n} weitere stehen in den Zustandsberichten der Werke.`,
-  activeNone: 'Bei den letzten Rundgängen wurde nichts als nicht in Ruhe aufgezeichnet.',
+  activeNone:
+    'Bei den letzten Rundgängen wurde kein Befund als aktiv aufgezeichnet. Befunde mit unklarer Aktivität stehen hier nicht.',
   count: { one: 'eins', 'two to five': 'zwei bis fünf', more: 'mehr als fünf' },
   there: 'vorhanden',
   watch: 'Zonen, auf die zu achten ist',
@@ -46,8 +47,8 @@ export const paperLetter: Same<typeof english> = {
     'Keine Zone fällt durch die Standzeit ihres Überzugs auf; wo zwischen den Rundgängen niemand nachsieht, lässt sich nichts sagen.',
   watchBack: (where: string, day: string) => `${where}: Grün wieder da am ${day}.`,
   watchNotClean: (where: string) => `${where}: Grün gleich nach dem letzten Überzug, nie sauber.`,
-  watchShorter: 'Jedes Mal früher.',
-  watchMaybeShorter: 'Scheint jedes Mal früher; nicht erwiesen.',
+  watchShorter: 'Das Grün kommt jedes Mal früher.',
+  watchMaybeShorter: 'Das Grün scheint jedes Mal früher zu kommen; nicht erwiesen.',
   watchAsk: 'Restauratoren fragen: Wachs hält nicht.',
   watchMore: (n: string) => `${n} weitere Zonen stehen in der Liste der Standzeiten.`,
   nextLook: (day: string) => `Nachsehen um den ${day}.`,

@@ -10,7 +10,7 @@ export const settings: Same<typeof english> = {
     'Das Deutsche hat noch niemand gegengelesen, der es als Muttersprache spricht und die Pflege von Metallen kennt. Sagen Sie uns, was falsch klingt.',
   units: 'Einheiten',
   unitsHint:
-    'Was gezeigt und eingegeben wird. Die Aufzeichnung hält Meter und Grad Celsius, Tablets mit verschiedenen Einheiten teilen also eine Bestandsaufnahme. Preise und Mengen für Ausschreibungen bleiben je Quadratmeter, ebenso Karten, Objektive und Korrosionsraten nach ihren Normen.',
+    'Was gezeigt und eingegeben wird. Die Aufzeichnung hält Meter und Grad Celsius, Tablets mit verschiedenen Einheiten teilen also eine Bestandsaufnahme. Preise und was Firmen messen bleiben in Quadratmetern; Karten, Objektive und Korrosionsraten behalten die Einheiten ihrer Normen.',
   unitNames: { metric: 'Metrisch', us: 'Vereinigte Staaten' },
   unitDetails: { metric: 'm², m, cm, mm, °C', us: 'ft², ft, in, °F' },
   hold: 'Wie Sie das Gerät halten und sehen',

@@ -31,12 +31,13 @@ export const paperLetter = spoken('paperLetter', 'paperLetter', {
   seenThere: (kind: string, day: string) => `${kind} (${day})`,
   stopWord: (work: string, zone: string, kinds: string) =>
     `${work}, ${zone}: ${kinds}. Ask the conservator before anything is washed, waxed or treated there.`,
-  active: 'Not at rest at the last round',
+  active: 'Recorded as active at the last round',
   activeColumns: { work: 'Work', zone: 'Zone', what: 'What was seen', share: 'Share', severity: 'How bad' },
   activeHow:
     'Share of the zone’s surface, judged by eye on a ladder of steps unless the record says otherwise; the true share lies within the step or the range given. The worst stand first.',
   activeMore: (n: string) => `${n} more stand in the condition reports of the works.`,
-  activeNone: 'Nothing was recorded as not at rest at the last rounds.',
+  activeNone:
+    'No finding was recorded as active at the last rounds. Those whose activity is unclear are not listed here.',
   count: { one: 'one', 'two to five': 'two to five', more: 'more than five' },
   there: 'present',
   watch: 'Zones to watch',
@@ -46,8 +47,8 @@ export const paperLetter = spoken('paperLetter', 'paperLetter', {
     'No zone stands out by how long its coating holds; where nobody looks between the rounds, nothing can be told.',
   watchBack: (where: string, day: string) => `${where}: green back on ${day}.`,
   watchNotClean: (where: string) => `${where}: green right after the last coating, never clean.`,
-  watchShorter: 'Sooner each time.',
-  watchMaybeShorter: 'Looks sooner each time; not proven.',
+  watchShorter: 'Green is back sooner each time.',
+  watchMaybeShorter: 'Green seems back sooner each time; not proven.',
   watchAsk: 'Ask the conservator: waxing does not hold.',
   watchMore: (n: string) => `${n} more zones stand in the list of holds.`,
   nextLook: (day: string) => `Look about ${day}.`,

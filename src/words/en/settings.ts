@@ -9,7 +9,7 @@ export const settings = spoken('settings', 'settings', {
   notRead: 'The German was not yet read by a native speaker who knows the care of metals. Tell us what reads wrong.',
   units: 'Units',
   unitsHint:
-    'What is shown and typed. The record holds metres and degrees Celsius, so tablets with different units share one survey. Prices and quantities that contractors are asked for stay by the square metre; so do cards, lenses and rates of corrosion by their standards.',
+    'What is shown and typed. The record holds metres and degrees Celsius, so tablets with different units share one survey. Prices and what contractors measure stay by the square metre; cards, lenses and rates of corrosion keep the units of their standards.',
   unitNames: { metric: 'Metric', us: 'United States' },
   unitDetails: { metric: 'm², m, cm, mm, °C', us: 'ft², ft, in, °F' },
   hold: 'How you hold and see it',

@@ -94,6 +94,9 @@ describe('the condition report of the stair in the demo', () => {
     const seen = textOf(allOf(body, ofClass('seen')));
     const thought = textOf(allOf(body, ofClass('thought')));
     expect(seen).toContain('Pale powdery mounds, in the metal: I.');
+    // A wax lies on the metal: to say where in the metal it wears would be more than was seen.
+    expect(seen).toContain('Wax patchy or worn: A 20');
+    expect(seen).not.toContain('Wax patchy or worn, in the metal');
     expect(seen).not.toContain('chloride');
     expect(thought).toContain('I, Base ring: Spot test for chloride');
     expect(thought).toContain('Conservator, 18 November 2025');

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { paperItems } from '../../../src/engine/trade';
 import { requestForProposals } from '../../../src/papers/campaign/requestForProposals';
 import { type PaperNode, type PaperPiece, paperHtml, textOf } from '../../../src/papers/layout';
+import { speak } from '../../../src/words/tongue';
 import { gardenDay, gardenSurvey, sourceOf } from '../../files/gardenSource';
 import { hostileIn, without } from './changedSurvey';
 import { withOwnText } from './ownTexts';
@@ -39,6 +40,18 @@ describe('The request for proposals', () => {
     for (const row of nodesOf(tables[0], 'tr')) expect(row.in.flat()).toHaveLength(5);
     expect(textOf(tables[0])).toContain('9. I Base ring 1.60 m²');
     expect(text()).not.toMatch(/\$ ?\d/);
+  });
+
+  it('asks for square metres where feet are read: a price by the foot would be entered as one by the metre', () => {
+    speak({ language: 'en', locale: 'en-US', units: 'us' });
+    try {
+      const form = nodesOf(made().body, 'table').find((table) => textOf(table).includes('Prices along'));
+      const told = form ? textOf(form) : '';
+      expect(told).toContain('9. I Base ring 1.6 m² (17.2 ft²)');
+      expect(told).toContain('Measured by you (m²)');
+    } finally {
+      speak({ language: 'en', locale: 'en-GB', units: 'metric' });
+    }
   });
 
   it('shows the sides with their zones in lines', () => {

@@ -41,6 +41,16 @@ describe('The letter to the successor', () => {
     expect(said).toMatch(/To be looked at again on 20 November 2026/);
   });
 
+  it('never says that all is at rest where nobody could tell whether it is', () => {
+    const { collection, entries } = gardenSurvey();
+    const unclear = entries.map((entry) =>
+      entry.kind === 'finding' ? { ...entry, body: { ...entry.body, activity: 'unclear' } } : entry,
+    );
+    const said = text(sourceOf({ collection, entries: unclear }));
+    expect(said).toContain('Those whose activity is unclear are not listed here.');
+    expect(said).not.toMatch(/not at rest at the last/i);
+  });
+
   it('tells each tripwire with where it stands', () => {
     expect(text()).toMatch(
       /What would change our mind .*: (?:has come|perhaps has come|not so far|cannot be told yet)/,
