@@ -44,7 +44,7 @@ export const round: Same<typeof english> = {
     over: (type: string, day: string) => `Rundgang vom ${day} (${roundType(type)})`,
     progress: (answered: number, all: number) =>
       all === 1 ? `${answered} von 1 Zone beantwortet` : `${answered} von ${all} Zonen beantwortet`,
-    left: (n: number) => (n === 0 ? 'Alle Zonen beantwortet' : n === 1 ? 'noch 1 Zone' : `noch ${n} Zonen`),
+    left: (n: number) => (n === 0 ? 'alle Zonen beantwortet' : n === 1 ? 'noch 1 Zone' : `noch ${n} Zonen`),
     goOn: (letter: string) => `Weiter mit Zone ${letter}`,
     toEnd: 'Zum Ende des Rundgangs',
     zones: 'Zonen in der Reihenfolge des Rundwegs',
