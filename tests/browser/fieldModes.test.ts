@@ -156,7 +156,8 @@ test('a person who wants nothing to move sees nothing move', async () => {
 
 test('on wet glass a drop presses nothing, a finger does, and the locked glass opens to a hold only', async () => {
   await showScreen(page, padOf('findings'));
-  await setTo({ wetGlass: true });
+  await setTo({ wetGlass: true, callAndTap: true });
+  expect(await measure(page, { control: 64, main: 80, apart: 12 })).toEqual([]);
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setTouchEmulationEnabled', { enabled: true, maxTouchPoints: 1 });
   const lock = page.getByRole('button', { name: w.field.glass.lock, exact: true });
@@ -181,7 +182,7 @@ test('on wet glass a drop presses nothing, a finger does, and the locked glass o
   await touch(open, 800);
   await locked.waitFor({ state: 'hidden' });
   await session.send('Emulation.setTouchEmulationEnabled', { enabled: false });
-  await setTo({ wetGlass: false });
+  await setTo({ wetGlass: false, callAndTap: false });
 });
 
 test('left alone for half an hour it asks who is at work, and the touch that wakes it presses nothing', async () => {

@@ -2,7 +2,7 @@ import { type MouseEvent, memo, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { leaveZone, noteZone, photoForZone, touchZone, type ZoneView, zoneView } from '../../actions';
 import type { Leaving, Reason, ZoneTouch } from '../../engine/record';
-import { sayReason, w } from '../../words';
+import { midSentence, sayReason, w } from '../../words';
 import { LinkButton, Notice, Reading } from '../parts';
 import { pathTo, say, useDesk, useQuestion } from '../shell';
 import { AnswerBar } from './AnswerBar';
@@ -135,7 +135,7 @@ const OpenZone = memo(function OpenZone({ view, leaving: isLeaving, left: leftWi
               {name}
             </h1>
             <p className="soft">
-              {w.round.zone.of(view.position, view.zones)}. {left}.
+              {w.round.zone.of(view.position, view.zones)}, {midSentence(left)}.
             </p>
           </div>
           <LinkButton to={pathTo.round(round)} size="round" label={w.round.zone.listOf(left)}>

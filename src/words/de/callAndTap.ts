@@ -1,8 +1,9 @@
 import { kindOf } from '../../engine/trade';
 import type { callAndTap as english } from '../en/callAndTap';
+import { midSentence } from '../midSentence';
 import type { Same } from '../tongue';
 
-const kindName = (id: string): string => kindOf(id)?.name ?? id;
+const kindName = (id: string): string => midSentence(kindOf(id)?.name ?? id);
 
 /** Wie die Stufen der Bedeckungsleiter heruntergerufen werden, nach dem, was auf ihnen steht. */
 const calledSteps: Readonly<Record<string, string>> = {
