@@ -1,5 +1,5 @@
 import type { WorkHere } from '../../engine/bring';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { Select } from '../parts/Select';
 
 const words = w.bring;
@@ -13,7 +13,10 @@ interface WorkSelectProps {
 
 /** One of the works, by number and title; none is chosen beforehand. */
 export function WorkSelect({ works, label, value, onChange }: WorkSelectProps) {
-  const options = works.map(({ thing, number, title }) => ({ value: thing, label: `${number} · ${title}` }));
+  const options = works.map(({ thing, number, title }) => ({
+    value: thing,
+    label: workName({ body: { number, title } }),
+  }));
   return (
     <Select
       label={label}

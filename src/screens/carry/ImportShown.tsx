@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { CarryPreview } from '../../actions';
 import type { PreviewRow } from '../../engine/exchange';
-import { bytes, sayReason, w, whole } from '../../words';
+import { bytes, sayReason, w, whole, workName } from '../../words';
 import { Button, Notice, Tick } from '../parts';
 import { ErasedByImport } from './ErasedByImport';
 
@@ -61,7 +61,7 @@ export function ImportShown({ preview, fault, onAccept, onLeave }: ImportShownPr
             {changing.map((row) => (
               <tr key={row.within}>
                 <th scope="row">
-                  {row.title === '' ? words.wholeCollection : `${row.number} · ${row.title}`}
+                  {row.title === '' ? words.wholeCollection : workName({ body: row })}
                   {row.newHere && row.title !== '' && <span className="chip">{words.newSculpture}</span>}
                   {row.roundsThatMayBeOne > 0 && (
                     <span className="soft small row-note">{words.toSettleRounds(row.roundsThatMayBeOne)}</span>

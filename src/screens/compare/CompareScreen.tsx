@@ -1,6 +1,6 @@
 import { useLocation } from 'wouter';
 import { type PhotoSeriesOfWork, photoSeriesOf } from '../../actions';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { ChoosePhotos } from './ChoosePhotos';
@@ -20,11 +20,11 @@ interface CompareScreenProps {
 /** Two photos of one spot, beside and on each other. */
 export function CompareScreen({ sculpture, one, other }: CompareScreenProps) {
   const work = useQuestion(photoSeriesOf(useDesk(), sculpture));
-  const { title, number } = work?.sculpture.body ?? {};
+  const { title } = work?.sculpture.body ?? {};
   return (
     <Page
       title={words.title}
-      over={number && `${number} · ${title}`}
+      over={work && workName(work.sculpture)}
       lead={words.lead}
       back={{ to: pathTo.sculpture(sculpture), label: title ?? words.back }}
     >

@@ -1,6 +1,6 @@
 import { type PhotoSeriesOfWork, photoSeriesOf } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { date, w } from '../../words';
+import { date, w, workName } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk, useQuestion } from '../shell';
@@ -16,11 +16,10 @@ export function StripScreen({ sculpture, station }: { readonly sculpture: string
   const series = work?.series.find(({ of }) => of.thing === station);
   const photos = series?.photos ?? [];
   const [first, last] = [photos[0], photos.at(-1)];
-  const { title, number } = work?.sculpture.body ?? {};
   return (
     <Page
       title={work && series ? seriesName(work, series) : words.strip.over}
-      over={number && `${number} · ${title} · ${words.strip.over}`}
+      over={work && `${workName(work.sculpture)} · ${words.strip.over}`}
       lead={first && last && words.strip.lead(photos.length, date(first.day), date(last.day))}
       back={{ to: pathTo.compare(sculpture), label: words.title }}
     >

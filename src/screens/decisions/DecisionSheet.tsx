@@ -15,7 +15,7 @@ import { Choices, Field, Notice, Sheet, SheetActs } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
-import { zoneOptions } from '../parts/thingNames';
+import { workName, zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
 import { type DecisionText, decisionBody, decisionText, newDecision } from './decisionDraft';
 import { evidenceOf } from './evidenceOf';
@@ -102,7 +102,7 @@ export function DecisionSheet({ asked, works, planned, onClose }: DecisionSheetP
           onChange={(work) => setText({ ...text, work, option: '', picked: [], wires: [] })}
           options={[
             { value: '', label: w.decisions.allWorks },
-            ...works.map(({ thing, body }) => ({ value: thing, label: `${body.number} · ${body.title}` })),
+            ...works.map(({ thing, body }) => ({ value: thing, label: workName({ body }) })),
           ]}
         />
       )}

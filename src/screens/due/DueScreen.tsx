@@ -6,7 +6,7 @@ import { date, type NameOfThing, w } from '../../words';
 import { AddIcon, Button, Choice, EmptyState, Page, Reading, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
-import { namesOfWorks } from '../parts/thingNames';
+import { namesOfWorks, workName } from '../parts/thingNames';
 import { pathTo, say, UnderWay, useDeed, useDesk, useQuestion } from '../shell';
 import { AnswerDueSheet } from './AnswerDueSheet';
 import { byWalk } from './byWalk';
@@ -138,7 +138,7 @@ function ByWalk({ things, names, answer }: ListProps) {
     <>
       <p className="soft">{things.sitePlan?.body.spots.length ? words.walkFrom : words.walkNumber}</p>
       {stops.map(({ work, due }) => (
-        <Section key={work?.thing ?? ''} title={work ? `${work.body.number} · ${work.body.title}` : words.noWork}>
+        <Section key={work?.thing ?? ''} title={work ? workName(work) : words.noWork}>
           <ul className="lines bare">
             {due.map((one) => (
               <DueRow

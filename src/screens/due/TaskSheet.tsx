@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { addPlanned, type DueThings, editPlanned, removePlanned } from '../../actions';
 import type { BodyOf, Thing } from '../../engine/record';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { Button, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
 import { say, useDeed, useDesk } from '../shell';
@@ -95,7 +95,7 @@ export function TaskSheet({ task, works, onClose }: TaskSheetProps) {
           onChange={setWork}
           options={[
             { value: '', label: words.noWork },
-            ...works.map(({ thing, body }) => ({ value: thing, label: `${body.number} · ${body.title}` })),
+            ...works.map(({ thing, body }) => ({ value: thing, label: workName({ body }) })),
           ]}
         />
       )}

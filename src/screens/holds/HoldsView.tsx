@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { rulesOf } from '../../engine/hold';
 import type { BodyOf } from '../../engine/record';
-import { share, w } from '../../words';
+import { share, w, workName } from '../../words';
 import { EmptyState, LinkButton } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
@@ -59,7 +59,7 @@ export function HoldsView({ insights, own, mayWrite }: HoldsViewProps) {
     ),
   );
   const works = [...new Map(rows.map(({ sculpture }) => [sculpture.thing, sculpture])).values()]
-    .map(({ thing, body }) => ({ value: thing, label: `${body.number} · ${body.title}` }))
+    .map(({ thing, body }) => ({ value: thing, label: workName({ body }) }))
     .sort((a, b) => a.label.localeCompare(b.label, 'en', { numeric: true }));
   const { returnLevel } = rulesOf({ holdRules: own });
   return (

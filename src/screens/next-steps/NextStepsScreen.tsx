@@ -5,7 +5,7 @@ import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { TripwiresMet } from '../parts/TripwiresMet';
-import { namesOfWorks } from '../parts/thingNames';
+import { namesOfWorks, workName } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { HowFirm } from './HowFirm';
 import { namesIn } from './namesIn';
@@ -43,7 +43,7 @@ export function NextStepsScreen() {
   const people = shown(peopleIn(order.people, checks));
   const nothing = order.zones.length === 0 && order.notRanked.length === 0 && people.length === 0;
   const options = works
-    .map(({ thing, body }) => ({ value: thing, label: `${body.number} · ${body.title}` }))
+    .map(({ thing, body }) => ({ value: thing, label: workName({ body }) }))
     .sort((a, b) => a.label.localeCompare(b.label, 'en', { numeric: true }));
   return (
     <Page title={words.title} lead={words.lead}>

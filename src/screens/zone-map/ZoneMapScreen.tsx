@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { sculptureRecordOf, type ZoneMap, zoneMapOf } from '../../actions';
 import { latestRound, type SculptureRecord, zonesAt } from '../../engine/record';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk, useQuestion } from '../shell';
@@ -32,7 +32,7 @@ export function ZoneMapScreen({ sculpture, elevation }: ZoneMapScreenProps) {
   return (
     <Page
       title={words.title}
-      over={body.number ? `${body.number} · ${title}` : title}
+      over={workName({ body }) || title}
       lead={words.lead}
       back={{ to: pathTo.sculpture(sculpture), label: title }}
     >

@@ -34,7 +34,7 @@ describe('Bringing in a list of treatments', () => {
     expect(screen.getByRole('button', { name: 'Take 0 rows over' })).toHaveProperty('disabled', true);
 
     await user.click(screen.getByRole('radio', { name: /The day comes first/ }));
-    await user.selectOptions(screen.getByLabelText('“The bird” means'), '7 · Heron');
+    await user.selectOptions(screen.getByLabelText('“The bird” means'), '7 Heron');
     await user.selectOptions(screen.getByLabelText('“maintenance” means'), 'Wash');
     expect(screen.getByText('2 rows can be taken over, 1 row not.')).toBeDefined();
     expect(screen.getByText(/no zone of the letter or name “Q”/)).toBeDefined();

@@ -46,7 +46,7 @@ it('a bag shows which photos come with it and which are missing, is carried in w
   show(desk, <CarryScreen />);
   await screen.findByLabelText('Open a survey file or bag');
   await openFile(file);
-  const row = await screen.findByRole('row', { name: /2 · Grey heron/ });
+  const row = await screen.findByRole('row', { name: /2 Grey heron/ });
   const cells = within(row).getAllByRole('cell');
   expect(cells.find((cell) => cell.dataset.head === 'Photos in it')?.textContent).toBe('1');
   expect(cells.find((cell) => cell.dataset.head === 'Photos missing')?.textContent).toBe('1');
