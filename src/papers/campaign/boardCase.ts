@@ -38,8 +38,8 @@ export const boardCase: PaperSort = {
     const own = ownText(source, id, about, 'motion');
     const drafted = draftedMotion(file, ways);
     const body: PaperPiece[] = [
-      notLookedFirst(latest, true),
-      say(ways.options.length > 1 ? words.lead(name, whole(ways.options.length)) : words.leadNoWays(name), 'lead'),
+      fine(notLookedFirst(latest, true)),
+      say(ways.options.length > 1 ? words.lead(name, whole(ways.options.length)) : words.leadNoWays(name)),
       fine(figuresInShort(file, ways, latest, pair), waysTable(file, ways)),
       motionBox(own === '' ? drafted : own),
       newPage(boardAnnex(file, ways)),
