@@ -28,7 +28,6 @@ export const callAndTap: Same<typeof english> = {
   tick: 'Rufen und tippen',
   tickWhat:
     'Zu zweit: Eine Person sieht hin und ruft, eine Hilfskraft am Boden tippt. Nach jeder Berührung steht in großer Schrift, was aufgenommen wurde; die Hilfskraft liest es vor.',
-  readBack: 'Zurückgelesen',
   whole: 'Alles zu dieser Zone',
   step: (label: string) => calledSteps[label] ?? label,
   between: (percent: string) => percent,

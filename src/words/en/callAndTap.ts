@@ -26,7 +26,6 @@ export const callAndTap = spoken('callAndTap', 'callAndTap', {
   tick: 'Call and tap',
   tickWhat:
     'Two people: one looks and calls, a helper on the ground taps. After each touch the screen says in large letters what it took; the helper reads it back.',
-  readBack: 'Read back',
   whole: 'All of this zone',
   step: (label: string) => calledSteps[label] ?? label,
   /** A value set between two steps. */
