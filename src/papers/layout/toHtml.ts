@@ -1,3 +1,4 @@
+import { classOnPaper } from './classOnPaper';
 import type { PaperNode, PaperPiece } from './tree';
 
 const signs: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
@@ -19,11 +20,13 @@ export const toHtml = (
       const address = pictureAt(one.picture);
       return address
         ? `<img src="${asText(address)}" alt="${asText(one.alt)}">`
-        : `<span class="no-picture">${asText(notHere)}</span>`;
+        : `<span class="${classOnPaper('no-picture')}">${asText(notHere)}</span>`;
     }
     const { tag, at, in: pieces } = one as PaperNode;
     const attributes = Object.entries(at)
-      .map(([name, value]) => (value === undefined ? '' : ` ${name}="${asText(value)}"`))
+      .map(([name, value]) =>
+        value === undefined ? '' : ` ${name}="${asText(name === 'class' ? classOnPaper(`${value}`) : value)}"`,
+      )
       .join('');
     return empty.has(tag) ? `<${tag}${attributes}>` : `<${tag}${attributes}>${pieces.map(written).join('')}</${tag}>`;
   };

@@ -38,7 +38,7 @@ export function PaperLetter({ file, of, to, missing, sent, refused, onSent, onBa
       {missing.length === 0 ? (
         <p>{words.nothingMissing}</p>
       ) : (
-        <article className="card stack paper-letter" aria-label={words.toLetter}>
+        <article className="card stack drafted-letter" aria-label={words.toLetter}>
           <p>{date(today)}</p>
           <p>{to ? letter.to(to) : letter.toWhom}</p>
           <p className="strong">{letter.about(workName(record.sculpture), campaign.body.title)}</p>

@@ -1,5 +1,5 @@
 import { createElement, Fragment, type ReactNode } from 'react';
-import type { PaperNode, PaperPiece } from '../../papers/layout';
+import { classOnPaper, type PaperNode, type PaperPiece } from '../../papers/layout';
 import { PaperPicture } from './PaperPicture';
 
 /** HTML and SVG name some attributes otherwise than React. */
@@ -20,6 +20,11 @@ export const toReact = (piece: PaperPiece, key = 0): ReactNode => {
   if (Array.isArray(piece)) return <Fragment key={key}>{piece.map((one, i) => toReact(one, i))}</Fragment>;
   if ('picture' in piece) return <PaperPicture key={key} sha256={piece.picture} alt={piece.alt} />;
   const { tag, at, in: pieces } = piece as PaperNode;
-  const attributes = Object.fromEntries(Object.entries(at).map(([name, value]) => [asReact(name), value]));
+  const attributes = Object.fromEntries(
+    Object.entries(at).map(([name, value]) => [
+      asReact(name),
+      name === 'class' && value !== undefined ? classOnPaper(`${value}`) : value,
+    ]),
+  );
   return createElement(tag, { ...attributes, key }, ...pieces.map((one, i) => toReact(one, i)));
 };

@@ -27,7 +27,7 @@ export const paperBoard: Same<typeof english> = {
   },
   price: {
     name: (letter: string) => `Preis der Möglichkeit ${letter}, einmalig`,
-    how: (contingency: string) => `Heutige Preise, ${contingency} für Unvorhergesehenes.`,
+    how: (contingency: string) => `Preise wie genannt, ${contingency} für Unvorhergesehenes.`,
   },
 
   ways: 'Die Möglichkeiten',
@@ -41,7 +41,7 @@ export const paperBoard: Same<typeof english> = {
     steps: 'Was sich nicht zurücknehmen lässt',
   },
   monthsHow:
-    'Ein guter Monat ist einer, in dem auch die schlechteste Zone kein Grün zeigt. Spannen, zwei weitere Zinssätze und die Preise: siehe Anhang.',
+    'Ein guter Monat ist einer, in dem auch die schlechteste Zone unter dem Wert bleibt, ab dem Grün als zurück gilt. Spannen, zwei weitere Zinssätze und die Preise: siehe Anhang.',
   steps: (count: string, size: string | undefined) =>
     count === '0'
       ? 'nichts'

@@ -27,7 +27,7 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
   },
   price: {
     name: (letter: string) => `Price of way ${letter}, once`,
-    how: (contingency: string) => `Prices of today, ${contingency} for what nobody foresees.`,
+    how: (contingency: string) => `Prices as they were given, ${contingency} for what nobody foresees.`,
   },
 
   ways: 'The ways to go on',
@@ -41,7 +41,7 @@ export const paperBoard = spoken('paperBoard', 'paperBoard', {
     steps: 'What cannot be taken back',
   },
   monthsHow:
-    'A good month is one in which even the worst zone shows no green. Ranges, two other rates and the prices: see the annex.',
+    'A good month is one in which even the worst zone stays under the level at which green counts as back. Ranges, two other rates and the prices: see the annex.',
   steps: (count: string, size: string | undefined) =>
     count === '0' ? 'nothing' : `${count} ${size === undefined ? '' : `${size} `}${count === '1' ? 'step' : 'steps'}`,
   sizes: { small: 'small', large: 'large' },
