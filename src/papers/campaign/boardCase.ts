@@ -7,7 +7,7 @@ import { latestOnPaper } from '../work/latestOnPaper';
 import { notLookedFirst } from '../work/notLookedFirst';
 import { boardAnnex } from './boardAnnex';
 import { figuresInShort, motionBox, waysTable } from './boardFront';
-import { campaignOnPaper, campaignsToChoose } from './campaignOnPaper';
+import { campaignOnPaper, campaignsAhead } from './campaignOnPaper';
 import { draftedMotion } from './draftedMotion';
 import { sameSpotPair } from './sameSpot';
 import { waysOf } from './waysSideBySide';
@@ -23,11 +23,7 @@ export const boardCase: PaperSort = {
   title: words.title,
   reader: words.reader,
   speaksOf: ['money'],
-  choices: (source) =>
-    campaignsToChoose(
-      source,
-      ({ campaign: { body } }) => !body.began && !body.ended && !body.accepted && !body.givenUp,
-    ),
+  choices: campaignsAhead,
   make: (source, about) => {
     const file = campaignOnPaper(source, about);
     if (!file) return undefined;

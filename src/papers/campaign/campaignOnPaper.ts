@@ -2,6 +2,7 @@ import type { CampaignFile, PlannedForWork } from '../../engine/campaign';
 import { type MoneyRules, rulesOf } from '../../engine/money';
 import type { PaperSource, WorkOnPaper } from '../../engine/reckoning';
 import type { KindOfThing, Thing } from '../../engine/record';
+import type { PaperSort } from '../layout';
 import { nameOfWork, thingsIn, thingsOfAll, workOf } from '../reading';
 
 /** A campaign with all that is written for its work, as papers read it. */
@@ -60,3 +61,7 @@ export const campaignOnPaper = (source: PaperSource, about: string): CampaignOnP
     name: nameOfWork(work),
   };
 };
+
+/** Those for which money and hands are still sought. */
+export const campaignsAhead: PaperSort['choices'] = (source) =>
+  campaignsToChoose(source, ({ campaign: { body } }) => !body.began && !body.ended && !body.accepted && !body.givenUp);

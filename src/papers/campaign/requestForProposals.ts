@@ -5,7 +5,7 @@ import { ownText } from '../reading';
 import { viewsBeside } from '../views';
 import { latestOnPaper } from '../work/latestOnPaper';
 import { notLookedFirst } from '../work/notLookedFirst';
-import { type CampaignOnPaper, campaignOnPaper, campaignsToChoose } from './campaignOnPaper';
+import { type CampaignOnPaper, campaignOnPaper, campaignsAhead } from './campaignOnPaper';
 import { causesTable, historyTold, photosOfRequest, thoughtTold, workFacts } from './requestOfWork';
 import { rulesOfRequest } from './requestRules';
 import { linesOf, priceForm, scheduleSection } from './requestSchedule';
@@ -27,11 +27,7 @@ export const requestForProposals: PaperSort = {
   title: words.title,
   reader: words.reader,
   speaksOf: ['access'],
-  choices: (source) =>
-    campaignsToChoose(
-      source,
-      ({ campaign: { body } }) => !body.began && !body.ended && !body.accepted && !body.givenUp,
-    ),
+  choices: campaignsAhead,
   make: (source, about) => {
     const file = campaignOnPaper(source, about);
     if (!file) return undefined;
