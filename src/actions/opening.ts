@@ -3,6 +3,7 @@ import { now, today } from '../device/clock';
 import { newId } from '../device/ids';
 import { openStore, type Store, type StoreOpening } from '../device/store';
 import { StoreProblem } from '../device/storeProblem';
+import { sweepTrial } from '../device/trialWrite';
 import { nameOf, type Reason } from '../engine/record';
 import { sweepArrivals } from './carry';
 import type { Desk } from './desk';
@@ -41,6 +42,7 @@ export const opened = async (name: string, invented: boolean): Promise<Opening> 
     // What an import left behind that was cut off is not waited for to work; swept at the next start if not at this one.
     await sweepArrivals(desk).catch(() => undefined);
     void sweepReady().catch(() => undefined);
+    void sweepTrial().catch(() => undefined);
     return { state: 'open', desk };
   };
   return safely(async () => asOpening(await openStore(name, () => nameOf.collection(newId()))));

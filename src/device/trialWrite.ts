@@ -1,3 +1,5 @@
+import { deviceBox } from './box';
+
 /** What a trial came to: bytes that were kept, all of what was tried or up to the fault, and the fault in the browser's words. */
 export interface Trial {
   readonly kept: number;
@@ -7,6 +9,8 @@ export interface Trial {
 
 const name = 'patina-round-trial';
 const rows = 'pieces';
+/** Noted while a trial is under way, so that one that was cut off does not lie on the tablet for ever. */
+const note = 'patina-round.trial';
 /** Bytes of one piece: about a photo. */
 const piece = 4_000_000;
 
@@ -24,6 +28,7 @@ export const trialWrite = async (bytes: number, heard?: (kept: number) => void):
   let kept = 0;
   let database: IDBDatabase | undefined;
   try {
+    deviceBox.write(note, true);
     await taken();
     const opening = indexedDB.open(name, 1);
     opening.onupgradeneeded = () => opening.result.createObjectStore(rows, { autoIncrement: true });
@@ -40,8 +45,15 @@ export const trialWrite = async (bytes: number, heard?: (kept: number) => void):
     return { kept, whole: false, said: [kind, message].filter(Boolean).join(': ') };
   } finally {
     database?.close();
-    await taken().catch(() => undefined);
+    await sweepTrial().catch(() => undefined);
   }
+};
+
+/** Takes away what a trial left that was cut off, as by a tablet that went dark; nothing where none was. */
+export const sweepTrial = async (): Promise<void> => {
+  if (deviceBox.read(note) !== true) return;
+  await taken();
+  deviceBox.forget(note);
 };
 
 const taken = async (): Promise<void> => void (await settled(indexedDB.deleteDatabase(name)));

@@ -1,5 +1,6 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { trialWrite } from '../../src/device/trialWrite';
+import { deviceBox } from '../../src/device/box';
+import { sweepTrial, trialWrite } from '../../src/device/trialWrite';
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -40,4 +41,23 @@ test('the pieces of a trial cannot be packed smaller than a photo', async () => 
     new Blob([written!.slice()]).stream().pipeThrough(new CompressionStream('gzip')),
   ).arrayBuffer();
   expect(packed.byteLength).toBeGreaterThan(3_990_000);
+});
+
+test('a trial that was cut off is taken away at the next start, and no other database', async () => {
+  const made = (name: string) =>
+    new Promise<void>((resolve) => {
+      const opening = indexedDB.open(name, 1);
+      opening.onsuccess = () => {
+        opening.result.close();
+        resolve();
+      };
+    });
+  await made('patina-round-trial');
+  await made('somebody-elses');
+  await sweepTrial();
+  expect(await names()).toContain('patina-round-trial');
+  deviceBox.write('patina-round.trial', true);
+  await sweepTrial();
+  expect(await names()).not.toContain('patina-round-trial');
+  expect(await names()).toContain('somebody-elses');
 });
