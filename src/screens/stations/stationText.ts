@@ -1,6 +1,6 @@
 import type { BodyOf } from '../../engine/record';
 import { sides } from '../../engine/trade';
-import { number, w, whole } from '../../words';
+import { measureNumber, number, w, whole } from '../../words';
 
 const words = w.stations.facts;
 
@@ -15,8 +15,8 @@ export const factsOf = (station: BodyOf<'station'>): string[] => {
   const { bearing, distance, height, lens, format, light, wet } = station;
   return [
     bearing === undefined ? '' : words.looks(sideOf(bearing), whole(bearing)),
-    distance === undefined ? '' : words.distance(number(distance, 1)),
-    height === undefined ? '' : words.height(number(height, 2)),
+    distance === undefined ? '' : words.distance(measureNumber('length', distance, 1)),
+    height === undefined ? '' : words.height(measureNumber('length', height, 2)),
     lens === undefined ? '' : words.lens(number(lens, 0)),
     format === undefined ? '' : words.format[format],
     light === undefined ? '' : words.light[light],

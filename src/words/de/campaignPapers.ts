@@ -1,4 +1,5 @@
 import type { approvals as englishApprovals, card as englishCard, papers as englishPapers } from '../en/campaignPapers';
+import { unitOf } from '../format';
 import type { Same } from '../tongue';
 
 export const papers: Same<typeof englishPapers> = {
@@ -76,7 +77,7 @@ export const approvals: Same<typeof englishApprovals> = {
     zone: 'Zone',
     noZone: 'keine einzelne Zone',
     m2: 'Größe der Probefläche',
-    m2Wrong: 'Geben Sie Quadratmeter über null ein, oder lassen Sie das Feld leer.',
+    m2Wrong: `Geben Sie eine Fläche über null ein, in ${unitOf('area')}, oder lassen Sie das Feld leer.`,
     date: 'Vorgelegt am',
     words: 'Was gezeigt und gesagt wurde',
     wordsMissing: 'Geben Sie an, was gezeigt wurde.',

@@ -1,4 +1,5 @@
 import type { helpTerms as english } from '../en/helpTerms';
+import { measure } from '../format';
 import type { Same } from '../tongue';
 
 export const helpTerms: Same<typeof english> = {
@@ -154,7 +155,7 @@ export const helpTerms: Same<typeof english> = {
   leftLoss: ['Was übrig bleibt', 'Fläche mal fehlendem Index, über alle Zonen, nachdem die gewählte Arbeit getan ist.'],
   gate: [
     'Los oder warten',
-    'Oberfläche 3 °C über dem Taupunkt, Luftfeuchte unter 85 % und trocken seit dem letzten Regen.',
+    `Oberfläche ${measure('difference', 3)} über dem Taupunkt, Luftfeuchte unter 85 % und trocken seit dem letzten Regen.`,
   ],
   batch: [
     'Charge',

@@ -1,4 +1,5 @@
 import type { helpWorks as english } from '../en/helpWorks';
+import { measure } from '../format';
 import type { Same } from '../tongue';
 
 export const helpWorks: Same<typeof english> = {
@@ -43,7 +44,7 @@ export const helpWorks: Same<typeof english> = {
   },
   'sculpture-zone-new': {
     title: 'Zone anlegen',
-    what: 'Ein Teil des Werks, der sich mit einem Blick beurteilen lässt: eine Oberfläche, eine Lage, etwa 0,3 bis 3 m².',
+    what: `Ein Teil des Werks, der sich mit einem Blick beurteilen lässt: eine Oberfläche, eine Lage, etwa ${measure('area', 0.3, 1)} bis ${measure('area', 3, 0)}.`,
     first:
       'Geben Sie ihr den Namen, den Sie jemandem am Boden zurufen würden, dann die Fläche. Einfache Körper helfen, wo sie niemand kennt.',
     from: 'Flächen aus Körpern sind Summen von Zylindern, Quadern und dergleichen, mit der Unsicherheit, die Sie nennen.',

@@ -1,4 +1,5 @@
 import type { overTime as english } from '../en/overTime';
+import { unitOf } from '../format';
 import type { Same } from '../tongue';
 
 const rounds = (n: number): string => (n === 1 ? '1 Rundgang' : `${n} Rundgänge`);
@@ -45,7 +46,7 @@ export const overTime: Same<typeof english> = {
 
   growth: 'Wo die Veränderung liegt',
   growthWhat: (from: string, to: string) =>
-    `Was jede Zone von ${from} bis ${to} zur aktiven Fläche beitrug, in Quadratmetern.`,
+    `Was jede Zone von ${from} bis ${to} zur aktiven Fläche beitrug, in ${unitOf('area')}.`,
   sinceBreak: (zone: string, day: string) => `${zone} (ab ${day})`,
   growthNone: 'Über diese Rundgänge hat sich in keiner Zone die aktive Fläche verändert.',
   grewBy: (m2: string) => `gewachsen um ${m2}`,

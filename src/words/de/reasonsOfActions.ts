@@ -1,4 +1,5 @@
 import type { reasonsOfActions as english } from '../en/reasonsOfActions';
+import { measure } from '../format';
 import type { Same } from '../tongue';
 
 export { namesOfDeeds } from './namesOfDeeds';
@@ -47,7 +48,7 @@ export const reasonsOfActions: Same<typeof english> = {
   'day not valid': (s) =>
     `„${s.text('day')}“ ist kein Tag zwischen den Jahren 1000 und 2200. Wählen Sie den Tag noch einmal.`,
   'area not valid': () =>
-    'Die Fläche kann nicht stimmen. Schreiben Sie Quadratmeter über 0 und eine Spanne, in der der Wert liegt.',
+    'Die Fläche kann nicht stimmen. Schreiben Sie eine Fläche über 0 und eine Spanne, in der der Wert liegt.',
   'letter taken': (s) => `Den Buchstaben ${s.text('letter')} hat schon eine andere Zone. Wählen Sie einen anderen.`,
   'zone has visits': (s) =>
     `Zone ${s.text('letter')} wurde ${s.times('visits', 'Mal', 'Mal')} angesehen und kann nicht entfernt werden. Teilen Sie sie oder legen Sie sie mit einer anderen zusammen: ihre Geschichte bleibt.`,
@@ -114,7 +115,8 @@ export const reasonsOfActions: Same<typeof english> = {
     'Dieser Umriss ist so gut wie nichts. Vergrößern Sie das Bild und berühren Sie die Ecken noch einmal.',
   'outline pieces overlap': () =>
     'Dieses Stück liegt auf einem anderen derselben Zone. Lassen Sie es weg, oder nehmen Sie zuerst das frühere weg.',
-  'length not valid': () => 'Das ist keine Länge. Schreiben Sie sie in Metern, mehr als 0 und höchstens 1.000.',
+  'length not valid': () =>
+    `Das ist keine Länge. Schreiben Sie eine Zahl über 0, höchstens ${measure('length', 1000, 0)}.`,
   'scale ends in one place': () =>
     'Beide Enden liegen an einer Stelle. Berühren Sie zwei Stellen, die weiter auseinander liegen.',
   'water runs to itself': () => 'Wasser läuft von einer Zone zu einer anderen. Wählen Sie zwei.',

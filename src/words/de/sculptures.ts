@@ -1,4 +1,5 @@
 import type { sculptures as english } from '../en/sculptures';
+import { measure, unitOf } from '../format';
 import type { Same } from '../tongue';
 import { roundType } from './roundType';
 
@@ -202,8 +203,7 @@ export const sculptures: Same<typeof english> = {
     lead: 'In der Reihenfolge des Rundwegs: so, wie Sie ihnen beim Rundgang begegnen.',
     add: 'Zone hinzufügen',
     empty: 'Noch keine Zonen',
-    emptyWhat:
-      'Eine Zone ist ein Teil mit einer Art von Oberfläche und einer Exposition, etwa 0,3 bis 3 m². Für die meisten Werke genügen vier bis neun.',
+    emptyWhat: `Eine Zone ist ein Teil mit einer Art von Oberfläche und einer Exposition, etwa ${measure('area', 0.3, 1)} bis ${measure('area', 3, 0)}. Für die meisten Werke genügen vier bis neun.`,
     up: (letter: string, name: string) => `Zone ${letter}, ${name}, nach oben`,
     down: (letter: string, name: string) => `Zone ${letter}, ${name}, nach unten`,
     moved: (letter: string, place: string) => `Zone ${letter} steht jetzt an Stelle ${place}.`,
@@ -240,7 +240,7 @@ export const sculptures: Same<typeof english> = {
     substrate: 'Oberfläche',
     reach: 'Wie Sie hinkommen',
     weight: 'Gewicht neben der Fläche',
-    weightHint: 'Ein Gesicht kann mehr zählen, als seine Quadratmeter sagen.',
+    weightHint: 'Ein Gesicht kann mehr zählen, als seine Fläche sagt.',
     weights: { '0.5': 'halb', '1': 'üblich', '1.5': 'anderthalb', '2': 'doppelt' },
     area: 'Fläche',
     areaHow: 'Woher kennen Sie die Fläche?',
@@ -253,7 +253,7 @@ export const sculptures: Same<typeof english> = {
     areaTyped: 'Fläche',
     areaSure: 'Wie sicher ist sie?',
     areaMissing: 'Geben Sie eine Fläche über 0 ein.',
-    sizeMissing: 'Geben Sie jedes Maß in Metern ein, über 0.',
+    sizeMissing: `Geben Sie jedes Maß in ${unitOf('length')} ein, über 0.`,
     areaSum: 'Fläche der Zone',
     areaRange: 'Die Spanne geht in die Gewichte ein. Für Verträge lassen Sie den Bieter messen.',
     solid: 'Körper',

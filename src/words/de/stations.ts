@@ -1,4 +1,5 @@
 import type { stations as english } from '../en/stations';
+import { unitOf } from '../format';
 import type { Same } from '../tongue';
 import { roundType } from './roundType';
 
@@ -72,8 +73,8 @@ export const stations: Same<typeof english> = {
 
   facts: {
     looks: (side: string, degrees: string) => `Blick nach ${side} (${degrees}°)`,
-    distance: (m: string) => `${m}\u00a0m vom Werk`,
-    height: (m: string) => `Objektiv in ${m}\u00a0m Höhe`,
+    distance: (m: string) => `${m}\u00a0${unitOf('length')} vom Werk`,
+    height: (m: string) => `Objektiv in ${m}\u00a0${unitOf('length')} Höhe`,
     lens: (mm: string) => `${mm}\u00a0mm`,
     format: { portrait: 'hoch', landscape: 'quer' },
     light: { 'open shade': 'im offenen Schatten', overcast: 'bei bedecktem Himmel', any: 'bei jedem Licht' },

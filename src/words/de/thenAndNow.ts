@@ -1,4 +1,5 @@
 import type { thenAndNow as english } from '../en/thenAndNow';
+import { unitOf } from '../format';
 import type { Same } from '../tongue';
 
 const findings = (n: number): string => (n === 1 ? '1 Befund' : `${n} Befunde`);
@@ -65,9 +66,8 @@ export const thenAndNow: Same<typeof english> = {
   active: { green: 'Grün', bare: 'Blankes Metall', scale: 'Kalkbelag' },
 
   growth: 'Welche Zonen die Veränderung tragen',
-  growthWhat: 'Was jede Zone zur Veränderung der aktiven Fläche beiträgt, in Quadratmetern.',
-  growthBoth:
-    'Was jede Zone zur Veränderung der aktiven Fläche beiträgt, in Quadratmetern. Balken nach rechts sind gewachsen, offene Balken nach links geschrumpft.',
+  growthWhat: `Was jede Zone zur Veränderung der aktiven Fläche beiträgt, in ${unitOf('area')}.`,
+  growthBoth: `Was jede Zone zur Veränderung der aktiven Fläche beiträgt, in ${unitOf('area')}. Balken nach rechts sind gewachsen, offene Balken nach links geschrumpft.`,
   difference: 'Veränderung',
   growthNone: 'In den Zonen, die beide Male angesehen wurden, hat sich keine aktive Fläche verändert.',
   grewBy: (m2: string) => `gewachsen um ${m2}`,

@@ -180,7 +180,7 @@ export const year: Same<typeof english> = {
     putDown: (what: string) => `Gesetzt: ${what}.`,
     takeOff: (what: string) => `Vom Plan nehmen: ${what}`,
     wide: 'Die Breite des Plans steht für',
-    wideHint: 'Dann wird der Weg in Metern angegeben.',
+    wideHint: `Dann wird der Weg in ${unitOf('length')} angegeben.`,
     wideWrong: 'Geben Sie Meter an, über 0 und bis 100.000.',
     wideSave: 'Breite speichern',
     walk: 'Der Weg',

@@ -187,7 +187,7 @@ export const zoneMap: Same<typeof english> = {
     scaleRemove: 'Maßstab entfernen',
     scaleRemoved: 'Der Maßstab ist entfernt. Rückgängig holt ihn zurück.',
     scaleAgain: 'Letztes Ende zurücknehmen',
-    notALength: 'Geben Sie die Länge in Metern ein, zum Beispiel 1,85.',
+    notALength: `Geben Sie die Länge in ${unitOf('length')} ein, zum Beispiel 1,85.`,
 
     water: 'Wasser',
     waterCount: (n: number) => (n === 0 ? 'noch kein Pfeil' : n === 1 ? '1 Pfeil' : `${n} Pfeile`),

@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of what papers must hold, of approvals and of the agreed colour. */
@@ -69,7 +70,7 @@ export const approvals = spoken('campaignPapers', 'approvals', {
     zone: 'Zone',
     noZone: 'no one zone',
     m2: 'Size of the sample',
-    m2Wrong: 'Give square metres above nought, or leave it empty.',
+    m2Wrong: `Give an area above nought, in ${unitOf('area')}, or leave it empty.`,
     date: 'Put to them on',
     words: 'What was shown and said',
     wordsMissing: 'Say what was shown.',

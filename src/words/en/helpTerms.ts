@@ -1,3 +1,4 @@
+import { measure } from '../format';
 import { spoken } from '../tongue';
 
 /** What the words of the app mean, each said once: a help page names those it needs. First the word, then its meaning. */
@@ -92,7 +93,10 @@ export const helpTerms = spoken('helpTerms', 'helpTerms', {
   ],
   tripwire: ['Tripwire', 'What would change our mind. The app holds it against the record each time it opens.'],
   leftLoss: ['Loss left', 'Area times what the index lacks, over all zones, after the chosen work is done.'],
-  gate: ['Go or wait', 'Surface 3 °C over the dew point, humidity under 85 %, and dry since the last rain.'],
+  gate: [
+    'Go or wait',
+    `Surface ${measure('difference', 3)} over the dew point, humidity under 85 %, and dry since the last rain.`,
+  ],
   batch: ['Batch', 'The maker’s number on the tin. A hold can be set against it years later.'],
   campaign: [
     'Campaign',

@@ -1,3 +1,4 @@
+import { measure } from '../format';
 import { spoken } from '../tongue';
 
 /** Help on the works themselves, this device, and how it is all worked out. `from` says where the figures of a screen come from. */
@@ -41,7 +42,7 @@ export const helpWorks = spoken('helpWorks', 'helpWorks', {
   },
   'sculpture-zone-new': {
     title: 'Add a zone',
-    what: 'One part of the work that can be judged at a glance: one surface, one exposure, about 0.3 to 3 m².',
+    what: `One part of the work that can be judged at a glance: one surface, one exposure, about ${measure('area', 0.3, 1)} to ${measure('area', 3, 0)}.`,
     first:
       'Give it the name you would call to someone on the ground, then its area. “From simple shapes” helps where nobody knows it.',
     from: 'Areas from shapes are sums of cylinders, boxes and the like, with the error you name.',

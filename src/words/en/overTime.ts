@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 const rounds = (n: number): string => (n === 1 ? '1 round' : `${n} rounds`);
@@ -45,7 +46,7 @@ export const overTime = spoken('overTime', 'overTime', {
 
   growth: 'Where the change is',
   growthWhat: (from: string, to: string) =>
-    `What each zone added to the active area from ${from} to ${to}, in square metres.`,
+    `What each zone added to the active area from ${from} to ${to}, in ${unitOf('area')}.`,
   sinceBreak: (zone: string, day: string) => `${zone} (from ${day})`,
   growthNone: 'No zone changed in active area over these rounds.',
   grewBy: (m2: string) => `grew by ${m2}`,

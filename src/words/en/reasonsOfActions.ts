@@ -1,3 +1,4 @@
+import { measure } from '../format';
 import { spoken } from '../tongue';
 import { namesOfPlanned } from './namesOfPlanned';
 import type { Params } from './sentence';
@@ -33,7 +34,7 @@ export const reasonsOfActions = spoken('reasonsOfActions', 'reasonsOfActions', {
   'station letter taken': (s) =>
     `Letter ${s.text('letter')} is taken by another station, or stands on the card in its photos. Choose another letter.`,
   'day not valid': (s) => `“${s.text('day')}” is not a day between the years 1000 and 2200. Choose the day again.`,
-  'area not valid': () => 'The area cannot be right. Write square metres over 0, and a range that holds the value.',
+  'area not valid': () => 'The area cannot be right. Write an area over 0, and a range that holds the value.',
   'letter taken': (s) => `Letter ${s.text('letter')} is taken by another zone. Choose another letter.`,
   'zone has visits': (s) =>
     `Zone ${s.text('letter')} was looked at ${s.times('visits', 'time', 'times')} and cannot be removed. Split it or join it with another: its history stays.`,
@@ -96,7 +97,7 @@ export const reasonsOfActions = spoken('reasonsOfActions', 'reasonsOfActions', {
     'This outline is next to nothing. Look at the picture larger, and touch the corners again.',
   'outline pieces overlap': () =>
     'This piece lies on another one of the same zone. Leave it, or take the earlier one away first.',
-  'length not valid': () => 'This is no length. Write it in metres, more than 0 and up to 1,000.',
+  'length not valid': () => `This is no length. Write a number above 0, up to ${measure('length', 1000, 0)}.`,
   'scale ends in one place': () => 'Both ends lie in one place. Touch two places further apart.',
   'water runs to itself': () => 'Water runs from one zone to another. Choose two.',
   'checking left off': () => 'Left off before everything was looked through. Nothing was changed.',

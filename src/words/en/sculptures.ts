@@ -1,3 +1,4 @@
+import { measure, unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the screens about sculptures and their zones. Numbers and dates come in already written. */
@@ -203,8 +204,7 @@ export const sculptures = spoken('sculptures', 'sculptures', {
     lead: 'In walking order: the order you meet them in on a round.',
     add: 'Add a zone',
     empty: 'No zones yet',
-    emptyWhat:
-      'A zone is one part with one kind of surface and one exposure, about 0.3 to 3 m². Four to nine suit most works.',
+    emptyWhat: `A zone is one part with one kind of surface and one exposure, about ${measure('area', 0.3, 1)} to ${measure('area', 3, 0)}. Four to nine suit most works.`,
     up: (letter: string, name: string) => `Move zone ${letter}, ${name}, up`,
     down: (letter: string, name: string) => `Move zone ${letter}, ${name}, down`,
     moved: (letter: string, place: string) => `Zone ${letter} is now number ${place}.`,
@@ -241,7 +241,7 @@ export const sculptures = spoken('sculptures', 'sculptures', {
     substrate: 'Surface',
     reach: 'How you get to it',
     weight: 'Weight beside area',
-    weightHint: 'A face may matter more than its square metres say.',
+    weightHint: 'A face may matter more than its area says.',
     weights: { '0.5': 'half', '1': 'usual', '1.5': 'one and a half', '2': 'double' },
     area: 'Area',
     areaHow: 'How do you know the area?',
@@ -254,7 +254,7 @@ export const sculptures = spoken('sculptures', 'sculptures', {
     areaTyped: 'Area',
     areaSure: 'How sure is it?',
     areaMissing: 'Give an area above 0.',
-    sizeMissing: 'Give each size in metres, above 0.',
+    sizeMissing: `Give each size in ${unitOf('length')}, above 0.`,
     areaSum: 'Area of the zone',
     areaRange: 'The range goes into the weights. For contracts, let the bidder measure.',
     solid: 'Shape',

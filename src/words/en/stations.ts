@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of stations, sentinel squares, the shot list and the printed cards. Numbers come in already written. */
@@ -68,8 +69,8 @@ export const stations = spoken('stations', 'stations', {
 
   facts: {
     looks: (side: string, degrees: string) => `looks ${side} (${degrees}°)`,
-    distance: (m: string) => `${m} m from the work`,
-    height: (m: string) => `lens ${m} m up`,
+    distance: (m: string) => `${m}\u00a0${unitOf('length')} from the work`,
+    height: (m: string) => `lens ${m}\u00a0${unitOf('length')} up`,
     lens: (mm: string) => `${mm} mm`,
     format: { portrait: 'upright', landscape: 'lying' },
     light: { 'open shade': 'in open shade', overcast: 'under an overcast sky', any: 'in any light' },

@@ -1,3 +1,4 @@
+import { unitOf } from '../format';
 import { spoken } from '../tongue';
 
 /** Words of the screen Then & now. Numbers come in already written by the formatter. */
@@ -58,9 +59,8 @@ export const thenAndNow = spoken('thenAndNow', 'thenAndNow', {
   active: { green: 'Green', bare: 'Bare metal', scale: 'Hard-water scale' },
 
   growth: 'Which zones carry the change',
-  growthWhat: 'What each zone adds to the change of active area, in square metres.',
-  growthBoth:
-    'What each zone adds to the change of active area, in square metres. Bars to the right grew, open bars to the left shrank.',
+  growthWhat: `What each zone adds to the change of active area, in ${unitOf('area')}.`,
+  growthBoth: `What each zone adds to the change of active area, in ${unitOf('area')}. Bars to the right grew, open bars to the left shrank.`,
   difference: 'changed by',
   growthNone: 'No active area changed in the zones looked at both times.',
   grewBy: (m2: string) => `grew by ${m2}`,

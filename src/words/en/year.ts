@@ -171,7 +171,7 @@ export const year = spoken('year', 'year', {
     putDown: (what: string) => `${what} placed.`,
     takeOff: (what: string) => `Take off the plan: ${what}`,
     wide: 'The plan’s width stands for',
-    wideHint: 'Then the walk is told in metres.',
+    wideHint: `Then the walk is told in ${unitOf('length')}.`,
     wideWrong: 'Give metres, over 0 and up to 100 000.',
     wideSave: 'Keep the width',
     walk: 'The walk',

@@ -181,7 +181,7 @@ export const zoneMap = spoken('zoneMap', 'zoneMap', {
     scaleRemove: 'Take the scale away',
     scaleRemoved: 'The scale is taken away. Undo brings it back.',
     scaleAgain: 'Undo last end',
-    notALength: 'Write the length in metres, such as 1.85.',
+    notALength: `Write the length in ${unitOf('length')}, such as 1.85.`,
 
     water: 'Water',
     waterCount: (n: number) => (n === 0 ? 'no arrow yet' : n === 1 ? '1 arrow' : `${n} arrows`),

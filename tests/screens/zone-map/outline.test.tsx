@@ -190,7 +190,7 @@ describe('Drawing the zones', () => {
     const length = await screen.findByLabelText('How long is it on the work?');
     await userEvent.type(length, 'tall');
     await userEvent.click(await button('Keep the scale'));
-    expect(screen.getByText('Write the length in metres, such as 1.85.')).toBeDefined();
+    expect(screen.getByText('Write the length in m, such as 1.85.')).toBeDefined();
     await userEvent.clear(length);
     await userEvent.type(length, '1,85');
     await userEvent.click(await button('Keep the scale'));
