@@ -1,6 +1,6 @@
 import { curveOf, planWithin, type Weighed } from '../../engine/budget';
 import { type Money, moneyOf, unitsOf } from '../../engine/money';
-import { area, number, roundMoney, w } from '../../words';
+import { area, measure, number, roundMoney, w } from '../../words';
 import { Section } from '../parts';
 import { Axes } from '../parts/charts/Axes';
 import { ChartFrame } from '../parts/charts/ChartFrame';
@@ -87,7 +87,7 @@ function Line({ weighed, most, at, undone, width }: LineProps) {
         xTicks={x.ticks(width < 460 ? 3 : 8)}
         yTicks={y.ticks(5)}
         xText={(value) => number(value, 0)}
-        yText={(value) => `${number(value, 1)} m²`}
+        yText={(value) => measure('area', value, 1)}
         xName={words.curveSum}
       />
       <path className="series-line" d={linePath(steps)} />

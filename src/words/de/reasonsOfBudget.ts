@@ -6,7 +6,7 @@ export const reasonsOfBudget: Same<typeof english> = {
   'budget: how it is weighed': () =>
     'Der Verlust einer Zone ist ihre Fläche mal ihr Gewicht mal das, was ihrem Index zu 100 fehlt. Von allen Arten, die Summe auszugeben, gilt die, die am wenigsten übrig lässt; unter gleichen die billigste.',
   'budget: exact to': (s) =>
-    `Jede Art wurde gegen jede andere abgewogen, in Schritten von ${s.number('m2', 4)} m² Verlust: so genau ist es.`,
+    `Jede Art wurde gegen jede andere abgewogen, in Schritten von ${s.measure('m2', 'area', 4)} Verlust: so genau ist es.`,
   'budget: range': () =>
     'Die Spanne ist die der Bedeckungen und Flächen. Innerhalb eines Werks gelten alle Fehler als gleich gerichtet, denn ein Auge sah sie in einem Licht.',
   'budget: not in it': () =>

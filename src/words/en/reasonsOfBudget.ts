@@ -7,7 +7,7 @@ export const reasonsOfBudget = spoken('reasonsOfBudget', 'reasonsOfBudget', {
   'budget: how it is weighed': () =>
     'A zone’s loss is its area, times its weight, times what its index lacks to 100. Of all ways to spend the sum, the one that leaves least is taken; of equals, the cheapest.',
   'budget: exact to': (s) =>
-    `Every way was weighed against every other, in steps of ${s.number('m2', 4)} m² of loss: exact to that.`,
+    `Every way was weighed against every other, in steps of ${s.measure('m2', 'area', 4)} of loss: exact to that.`,
   'budget: range': () =>
     'The range is that of coverages and areas. Within one work all errors are taken to go one way, for one eye saw them in one light.',
   'budget: not in it': () =>
