@@ -5,7 +5,7 @@ import { setSetting, settings } from '../../../src/actions';
 import { NewZoneScreen } from '../../../src/screens/sculptures/NewZoneScreen';
 import { SettingsScreen } from '../../../src/screens/settings';
 import { speak } from '../../../src/words/tongue';
-import { aWork, done, freshDesk, show } from '../deskwork';
+import { aWork, freshDesk, show } from '../deskwork';
 
 const reload = vi.fn();
 beforeEach(() => {
