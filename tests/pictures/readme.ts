@@ -30,7 +30,7 @@ export const takeReadme = async (page: Page): Promise<void> => {
   const waiting = await placeOf(page);
   await goTo(page, `${waiting}/round/start`);
   for (const name of ['Dry', 'Before washing', 'Steward'])
-    await page.getByRole('radio', { name, exact: true }).check({ force: true });
+    await page.getByRole('radio', { name, exact: true }).check();
   await page.getByRole('button', { name: /^Start the round/ }).click();
   await page.getByRole('button', { name: 'about 20 %', exact: true }).waitFor();
   const places = {
