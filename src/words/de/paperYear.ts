@@ -33,7 +33,8 @@ export const paperYear: Same<typeof english> = {
   how: 'Index: 100 ist gesund; die Spanne enthält den wahren Wert in neun von zehn Fällen und rührt daher, wie grob das Auge die Bedeckung beurteilt. Wie bald etwas zu tun ist: nach EN 16096 durch Regel vorgeschlagen oder von einer namentlich genannten Person festgelegt.',
   notSaid: 'offen',
   sure: 'Sichere Veränderungen',
-  sureNone: 'Keine: Nichts hat sich um mehr verändert, als das Auge irren kann.',
+  sureNone:
+    'Keine, die unter allem Verglichenen nicht Zufall sein könnte. Was an einem Werk für sich sicher ist, steht in dessen Zustandsbericht.',
   unsure: 'Unsichere Veränderungen',
   unsureNone: 'Keine: Was sich zu verändern schien, steht links.',
   changed: (work: string, zone: string, kind: string, from: string, to: string, since: string) =>

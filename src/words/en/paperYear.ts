@@ -32,7 +32,8 @@ export const paperYear = spoken('paperYear', 'paperYear', {
   how: 'Index: 100 is sound; the range holds the true figure in nine of ten cases and comes from how roughly the eye judges coverage. How soon something is due: proposed by rule after EN 16096, or as a named person set it.',
   notSaid: 'open',
   sure: 'Changes one can be sure of',
-  sureNone: 'None: nothing moved by more than the eye may err.',
+  sureNone:
+    'None that could not be chance among all that was compared. What is sure of one work by itself stands in its condition report.',
   unsure: 'Changes one cannot be sure of',
   unsureNone: 'None: what seemed to move stands on the left.',
   changed: (work: string, zone: string, kind: string, from: string, to: string, since: string) =>

@@ -49,7 +49,7 @@ describe('The stations of a work', () => {
     expect(await axeFaults()).toEqual([]);
     await user.click(sheet.getByRole('button', { name: words.form.keep }));
     const row = await screen.findByRole('button', { name: /the beak/ });
-    expect(row.textContent).toMatch(/brass stud.*looks west \(255°\).*4\.5 m from the work.*in open shade.*dry/);
+    expect(row.textContent).toMatch(/brass stud.*looks west \(255°\).*4\.5\sm from the work.*in open shade.*dry/);
   });
 
   it('refuses a figure that cannot be, and leaves the sheet open with what was typed', async () => {
