@@ -29,8 +29,7 @@ export const takeReadme = async (page: Page): Promise<void> => {
   await settled(page);
   const waiting = await placeOf(page);
   await goTo(page, `${waiting}/round/start`);
-  for (const name of ['Dry', 'Before washing', 'Steward'])
-    await page.getByRole('radio', { name, exact: true }).check();
+  for (const name of ['Dry', 'Before washing', 'Steward']) await page.getByRole('radio', { name, exact: true }).check();
   await page.getByRole('button', { name: /^Start the round/ }).click();
   await page.getByRole('button', { name: 'about 20 %', exact: true }).waitFor();
   const places = {
