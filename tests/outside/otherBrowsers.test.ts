@@ -116,11 +116,16 @@ async function carriedOut(page: OtherPage, make: 'survey' | 'bag'): Promise<stri
   await page.touch('button', w.carry.prepares[make]);
   await page.reads(make === 'bag' ? w.carry.preparedBag : w.carry.prepared);
   await page.touch('button', w.carry.download);
-  // A browser writes under another name until the file is whole.
+  // Some browsers write under another name until the file is whole, some do not: whole is what no longer grows.
+  let size = 0;
+  let same = 0;
   return page.until(`the ${make} among the downloads`, async () => {
     const [name] = readdirSync(driver.downloads).filter((one) => !before.includes(one) && /\.(json|zip)$/.test(one));
     const path = join(driver.downloads, name ?? '');
-    return name && statSync(path).size > 0 ? path : undefined;
+    const now = name ? statSync(path).size : 0;
+    same = now > 0 && now === size ? same + 1 : 0;
+    size = now;
+    return same >= 10 ? path : undefined;
   });
 }
 

@@ -67,19 +67,25 @@ export class OtherPage {
   }
 
   async touch(role: Role, name: string | RegExp): Promise<void> {
-    // A page on a busy machine may move between the look and the touch. A hand that missed touches again, once.
-    if (!(await this.touchOnce(role, name))) await this.touchOnce(role, name);
+    // A page on a busy machine may move between the look and the touch. A hand that missed touches again.
+    for (let tries = 1; tries <= 3; tries += 1) {
+      const missed = await this.touchOnce(role, name);
+      if (missed === undefined) return;
+      if (tries === 3) throw new Error(`${this.driver.name}: the ${role} ${name} was missed three times: ${missed}`);
+    }
   }
 
-  /** Whether the touch came down on it. */
-  private async touchOnce(role: Role, name: string | RegExp): Promise<boolean> {
-    await this.driver.click(await this.find(role, name));
-    for (let tries = 0; tries < 20; tries += 1) {
+  /** Undefined where the touch came down on it, else what happened. */
+  private async touchOnce(role: Role, name: string | RegExp): Promise<string | undefined> {
+    const found = await this.find(role, name);
+    const refused = await this.driver.click(found).then(() => undefined, String);
+    if (refused) return refused;
+    for (let tries = 0; tries < 40; tries += 1) {
       const landed = await this.driver.ask<boolean | null>('return window.landed ?? null;');
-      if (landed !== null) return landed;
+      if (landed !== null) return landed ? undefined : 'it came down beside it';
       await new Promise((resolve) => setTimeout(resolve, 50));
     }
-    return false;
+    return 'nothing was touched';
   }
 
   /** Waits for words to be shown. */
