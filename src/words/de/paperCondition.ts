@@ -182,7 +182,7 @@ export const paperCondition: Same<typeof english> = {
   wholeWork: 'Das ganze Werk',
   comparedHow:
     'Index mit seiner 90-%-Spanne. „Zählt ab“ ist der kleinste Unterschied in Punkten, der bei der Unsicherheit beider Rundgänge als Veränderung gilt.',
-  changed: 'Sicher verändert',
+  changed: 'Stärker verändert, als beide Fehler erklären',
   changedNone: 'Nichts hat sich sicher verändert.',
   unsure: 'Vielleicht verändert, nicht sicher',
   indexChange: (name: string, verdict: string, before: string, now: string) =>

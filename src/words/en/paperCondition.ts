@@ -175,7 +175,7 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
   wholeWork: 'The whole work',
   comparedHow:
     'Index with its 90 % range. “Least that counts” is the smallest difference in points that would be called a change, given the error of both rounds.',
-  changed: 'Changed for sure',
+  changed: 'Changed by more than both errors',
   changedNone: 'Nothing changed for sure.',
   unsure: 'Perhaps changed, not sure',
   indexChange: (name: string, verdict: string, before: string, now: string) =>

@@ -83,7 +83,7 @@ describe('the condition report of the stair in the demo', () => {
     const text = wordsOf(report());
     expect(text).toContain('Compared with the round of 13 May 2025 (Annual, dry, before washing)');
     expect(text).toMatch(
-      /Changed for sure The whole work: Worse, index 67 \(66 to 68\) then, 64 \(63 to 65\) now\. I, Base ring: Worse, .*Pale powdery mounds\. Worse: new\. Perhaps changed, not sure/,
+      /Changed by more than both errors The whole work: Worse, index 67 \(66 to 68\) then, 64 \(63 to 65\) now\. I, Base ring: Worse, .*Pale powdery mounds\. Worse: new\. Perhaps changed, not sure/,
     );
     expect(text).toContain('By chance alone');
     expect(text).toContain('It does not say what caused it.');
@@ -200,7 +200,7 @@ describe('a condition report of a work', () => {
       ),
     );
     expect(text).toContain('Its figures are not compared here');
-    expect(text).not.toContain('Changed for sure');
+    expect(text).not.toContain('Changed by more than both errors');
   });
 
   it.each(hostile)('what a person wrote stands as text, whatever it holds: %s', (text) => {
