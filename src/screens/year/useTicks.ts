@@ -12,17 +12,28 @@ export const useTicks = (planned: Planned, list: Ticks['list'], of: string) => {
   const kept = planned.listTicks.find(({ thing }) => thing === name)?.body;
   const empty: Ticks = { list, of, ticked: [] };
   const last = useRef<Ticks>(kept ?? empty);
+  /** Touches on their way into the store. What is read meanwhile is older than what they say. */
+  const underWay = useRef(0);
+  const shownList = useRef(name);
   const [shown, setShown] = useState<Ticks>(kept ?? empty);
   const { run, refused } = useDeed();
   useEffect(() => {
+    const same = shownList.current === name;
+    shownList.current = name;
+    if (same && underWay.current > 0) return;
     const now = kept ?? { list, of, ticked: [] };
     last.current = now;
     setShown(now);
-  }, [kept, list, of]);
+  }, [kept, list, of, name]);
   const say = (next: Ticks) => {
     last.current = next;
     setShown(next);
-    void run(() => setPlanned(desk, 'listTicks', name, next));
+    underWay.current++;
+    void run(() =>
+      setPlanned(desk, 'listTicks', name, next).finally(() => {
+        underWay.current--;
+      }),
+    );
   };
   const turn = (item: string, on: boolean) => {
     const others = last.current.ticked.filter((one) => one.item !== item);
