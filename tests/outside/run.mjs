@@ -29,7 +29,7 @@ if (missing.length > 0) {
   const said = openSync('build/debian.txt', 'w');
   const stdio = ['ignore', said, said];
   const brought = [['update'], ['install', '-y', '--no-install-recommends', ...missing]].every(
-    (args) => spawnSync('apt-get', args, { stdio, env, timeout: 300_000 }).status === 0,
+    (args) => spawnSync('apt-get', args, { stdio, env, timeout: 600_000 }).status === 0,
   );
   if (!brought) {
     console.error(readFileSync('build/debian.txt', 'utf8').slice(-2000));
