@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { writeSurvey } from '../../src/engine/exchange';
 import type { Entry } from '../../src/engine/record';
 import { w } from '../../src/words';
@@ -64,3 +65,19 @@ export async function carriedOut(page: Page, make: 'survey' | 'bag'): Promise<st
 }
 
 export const carryOut = async (page: Page): Promise<Buffer> => readFileSync(await carriedOut(page, 'survey'));
+
+/** After the clock was set on by half an hour or more: the touch that wakes the tablet asks who is at work, and the person there stays. */
+export async function stillAtWork(page: Page): Promise<void> {
+  const asked = page.getByRole('dialog', { name: w.field.who.title });
+  await expect
+    .poll(async () => {
+      await page.keyboard.press('Shift');
+      return asked.isVisible();
+    })
+    .toBe(true);
+  await asked
+    .getByRole('button', { name: /^(?:Still )?(?:Steward|Helper|Stand-in)/ })
+    .first()
+    .click();
+  await asked.waitFor({ state: 'detached' });
+}

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { type Entry, idPart } from '../../src/engine/record';
 import { campaignStepOf, treatmentOf } from '../../src/engine/trade';
 import { w } from '../../src/words';
-import { carryIn, fileOf, openApp } from './app';
+import { carryIn, fileOf, openApp, stillAtWork } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { gardenFile } from './screensOfGarden';
 import { type Host, startHost } from './server';
@@ -67,6 +67,7 @@ const on = async (day: string): Promise<void> => {
   await tablet.context.clock.setSystemTime(new Date(`${day}T09:00:00Z`));
   await page.reload();
   await page.getByRole('heading', { level: 1 }).waitFor();
+  await stillAtWork(page);
 };
 const spaced = (text: string | null): string => (text ?? '').replaceAll('\u00a0', ' ');
 /** The figures of one row of a table, cell by cell, as they are read from the page. */

@@ -8,10 +8,10 @@ import { useQuestion } from './useQuestion';
 
 const words = w.field.who;
 
-/** How often a tablet that lies open looks whether it was left alone, milliseconds. */
-const every = 60_000;
-
-/** A tablet that lay untouched for half an hour may be in other hands: who is at work is asked, and the touch that woke it does nothing. */
+/**
+ * A tablet that lay untouched for half an hour may be in other hands: who is at work is asked, and the touch that woke it does nothing.
+ * Not before it is touched or looked at again: what it shows meanwhile, such as a watch, stays in sight.
+ */
 export function AskWho() {
   const desk = useDesk();
   const people = useQuestion(surveyors(desk)) ?? [];
@@ -31,11 +31,9 @@ export function AskWho() {
       } else touchedNow();
     };
     look();
-    const timer = setInterval(look, every);
     document.addEventListener('visibilitychange', look);
     for (const event of touches) document.addEventListener(event, touched, true);
     return () => {
-      clearInterval(timer);
       document.removeEventListener('visibilitychange', look);
       for (const event of touches) document.removeEventListener(event, touched, true);
     };
