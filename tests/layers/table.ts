@@ -213,6 +213,7 @@ export const secondDoors = [
   'engine/record/schemas.ts',
   'words/pastStart.ts',
   'words/speakAs.ts',
+  'words/notLoaded.ts',
   'start.tsx',
   'engine/trade/named.ts',
   'device/bag/inWorker.ts',
