@@ -71,6 +71,8 @@ const zoneTitle = (at: number) => words.zone.title(zones[at]!.letter, zones[at]!
 
 /** Four zones: nothing found any more, a finding with all that is asked of it, as last time, not reached and why. */
 async function walkRound(page: OtherPage): Promise<void> {
+  // The works come into the order of their need as their figures are read.
+  await page.still();
   await page.touch('link', new RegExp(String(work.body.title)));
   await page.touch('link', w.sculptures.work.startRound);
   await page.touch('radio', words.start.wetName.dry);

@@ -99,6 +99,20 @@ export class OtherPage {
     });
   }
 
+  /** Waits until nothing on the page moves: a list is in its order, and stays so for a second. */
+  async still(): Promise<void> {
+    let before = '';
+    let same = 0;
+    await this.until('a page that stands still', async () => {
+      const now = await this.driver.ask<string>(
+        "return document.body.innerText + [...document.querySelectorAll('a, button')].map((e) => e.getBoundingClientRect().top).join();",
+      );
+      same = now === before ? same + 1 : 0;
+      before = now;
+      return same >= 10 || undefined;
+    });
+  }
+
   /** Opens a place of the app, and waits until its title stands. */
   async open(url: string): Promise<void> {
     await this.driver.goTo(url);
