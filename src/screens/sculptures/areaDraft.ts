@@ -1,6 +1,6 @@
 import { areaOf, type Solid, solids, typedArea, typedErrors } from '../../engine/condition';
 import type { BodyOf } from '../../engine/record';
-import { fromUnit, measureTyped, type Quantity, typedNumber } from '../../words';
+import { keptFrom, measureTyped, type Quantity, typedNumber } from '../../words';
 
 type Area = BodyOf<'zone'>['versions'][number]['area'];
 
@@ -60,8 +60,7 @@ const positive = (text: string): number | undefined => {
 
 /** As the record holds it, from the unit it is typed in. */
 const positiveIn = (quantity: Quantity, text: string): number | undefined => {
-  const said = positive(text);
-  return said === undefined ? undefined : fromUnit(quantity, said);
+  return keptFrom(quantity, positive(text));
 };
 
 /** The area as the draft says it, or undefined while something is missing. */

@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { collectionState, settings } from '../../actions';
 import { date, pageFoot, w } from '../../words';
 import { useDesk } from './DeskContext';
+import { layOnPage } from './pageSheet';
 import { useQuestion } from './useQuestion';
 
 /** Where a paper is shown, its own foot stands. */
@@ -16,11 +17,10 @@ export function PrintFoot() {
   const name = useQuestion(collectionState(desk))?.name ?? '';
   const { paper } = useQuestion(settings);
   useEffect(() => {
-    if (!('adoptedStyleSheets' in document)) return;
-    let sheet: CSSStyleSheet | undefined;
+    let takeOff: (() => void) | undefined;
     const take = () => {
-      document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== sheet);
-      sheet = undefined;
+      takeOff?.();
+      takeOff = undefined;
     };
     const put = () => {
       take();
@@ -34,9 +34,7 @@ export function PrintFoot() {
         date(desk.today()),
         words.state(desk.store.headsOf(desk.collection)),
       ];
-      sheet = new CSSStyleSheet();
-      sheet.replaceSync(pageFoot(line.filter(Boolean).join(' · '), paper));
-      document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+      takeOff = layOnPage(pageFoot(line.filter(Boolean).join(' · '), paper));
     };
     addEventListener('beforeprint', put);
     addEventListener('afterprint', take);

@@ -1,6 +1,6 @@
 import type { StationFields } from '../../actions';
 import type { BodyOf } from '../../engine/record';
-import { fromUnit, measureTyped, typedNumber } from '../../words';
+import { fieldText, keptFrom, typedNumber } from '../../words';
 
 /** A station as it is being typed. */
 export interface StationDraft {
@@ -17,20 +17,14 @@ export interface StationDraft {
   readonly note: string;
 }
 
-const inLength = (metres: number | undefined): string => (metres === undefined ? '' : measureTyped('length', metres));
-const fromLength = (typed: string): number | undefined => {
-  const said = typedNumber(typed);
-  return said === undefined ? undefined : fromUnit('length', said);
-};
-
 /** A new one asks for open shade and a dry surface, as repeat photos of bronze do best. Common practice, no source. */
 export const draftOf = (station: BodyOf<'station'> | undefined): StationDraft => ({
   aim: station?.aim ?? '',
   mark: station?.mark ?? '',
   letter: station?.letter ?? '',
   bearing: String(station?.bearing ?? ''),
-  distance: inLength(station?.distance),
-  height: inLength(station?.height),
+  distance: fieldText('length', station?.distance),
+  height: fieldText('length', station?.height),
   lens: String(station?.lens ?? ''),
   format: station?.format ?? '',
   light: station ? (station.light ?? '') : 'open shade',
@@ -50,8 +44,8 @@ export const fieldsOf = (draft: StationDraft): StationFields | undefined => {
     ...(letter ? { letter } : {}),
     mark: draft.mark.trim() || undefined,
     bearing: typedNumber(bearing),
-    distance: fromLength(distance),
-    height: fromLength(height),
+    distance: keptFrom('length', typedNumber(distance)),
+    height: keptFrom('length', typedNumber(height)),
     lens: typedNumber(lens),
     format: draft.format || undefined,
     light: draft.light || undefined,

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { keepPhoto, type YearAround } from '../../actions';
 import type { OrderOfVisits } from '../../engine/year';
-import { fromUnit, measureNumber, sayReason, typedNumber, unitOf, w } from '../../words';
+import { keptFrom, measureNumber, sayReason, typedNumber, unitOf, w } from '../../words';
 import { Button, CameraIcon, Field, FileButton, Notice, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { workName } from '../parts/thingNames';
@@ -28,8 +28,7 @@ export function SiteFacts({ around, walk, chosen, what, placed }: SiteFactsProps
   const { site, works } = around;
   const [wide, setWide] = useState(site?.body.metresWide ? String(site.body.metresWide) : '');
   const [tried, setTried] = useState(false);
-  const typed = typedNumber(wide);
-  const metres = typed === undefined ? undefined : fromUnit('length', typed);
+  const metres = keptFrom('length', typedNumber(wide));
   const right = metres !== undefined && metres > 0 && metres <= widest;
   const kept = site?.body.metresWide;
   const names = new Map(works.map(({ sculpture }) => [sculpture.thing, workName(sculpture)]));

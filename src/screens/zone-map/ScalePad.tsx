@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { keepScaleDrawn, type MapDraft } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { fromUnit, typedNumber, unitOf, w } from '../../words';
+import { keptFrom, typedNumber, unitOf, w } from '../../words';
 import { Button, Field, Notice, UndoIcon } from '../parts';
 import { say, useDeed, useDesk } from '../shell';
 import type { ChangeDraft } from './DraftPad';
@@ -24,8 +24,7 @@ export function ScalePad({ draft, elevation, onChange, onLeave }: ScalePadProps)
   const { run, refused } = useDeed();
   const { ends } = draft;
   const keep = () => {
-    const typed = typedNumber(length);
-    const metres = typed === undefined ? undefined : fromUnit('length', typed);
+    const metres = keptFrom('length', typedNumber(length));
     setWrong(metres === undefined);
     if (metres !== undefined)
       void run(
