@@ -1,12 +1,12 @@
-import { lazy } from 'react';
 import { collectionState, sculptureList } from '../../actions';
 import { w } from '../../words';
 import { AddIcon, EmptyState, LinkButton, Page, Reading } from '../parts';
+import { piece } from '../parts/piece';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { WelcomeScreen } from './WelcomeScreen';
 
 /** No part of a first visit, which has no works to show. */
-const Works = lazy(async () => ({ default: (await import('./Works')).Works }));
+const Works = piece(async () => (await import('./Works')).Works);
 
 /** The first screen: the works in most need first, or, where nothing was begun, the ways to begin. */
 export function SculptureListScreen() {

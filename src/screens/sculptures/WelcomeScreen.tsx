@@ -1,8 +1,9 @@
-import { lazy, type ReactNode, Suspense, useId, useState } from 'react';
+import { type ReactNode, Suspense, useId, useState } from 'react';
 import { useLocation } from 'wouter';
 import { lastFiles, openDemo } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Notice, OnIcon, Page } from '../parts';
+import { piece } from '../parts/piece';
 import { TongueLinks } from '../parts/TongueChoice';
 import { LastFiles, pathTo, useCollections, useDesk } from '../shell';
 import { DeviceNotes } from './DeviceNotes';
@@ -13,9 +14,9 @@ import './welcome.css';
 const words = w.sculptures.welcome;
 
 /** Its sheet and fields come when they are asked for. */
-const StartYourOwn = lazy(async () => ({ default: (await import('./StartYourOwn')).StartYourOwn }));
+const StartYourOwn = piece(async () => (await import('./StartYourOwn')).StartYourOwn);
 /** Of no use but on an iPad that has not installed the app. */
-const InstallFirst = lazy(async () => ({ default: (await import('./InstallFirst')).InstallFirst }));
+const InstallFirst = piece(async () => (await import('./InstallFirst')).InstallFirst);
 
 /** Nothing begun yet: three ways to begin, and what to know of this device first. */
 export function WelcomeScreen() {

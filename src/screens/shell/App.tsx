@@ -1,7 +1,8 @@
-import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import { Suspense, useEffect, useMemo, useState } from 'react';
 import { type Desk, leaveDemo, type Opening } from '../../actions';
 import { w } from '../../words';
 import { Reading } from '../parts';
+import { piece } from '../parts/piece';
 import { type Collections, CollectionsContext } from './DeskContext';
 import { Shell } from './Shell';
 import { useDeviceSettings } from './useDeviceSettings';
@@ -11,7 +12,7 @@ import './forcedColours.css';
 import './largeText.css';
 
 /** No part of a start that goes well. */
-const NotOpen = lazy(async () => ({ default: (await import('./NotOpen')).NotOpen }));
+const NotOpen = piece(async () => (await import('./NotOpen')).NotOpen);
 
 interface AppProps {
   readonly opening: Promise<Opening>;

@@ -1,6 +1,6 @@
 import { Component, type ReactNode } from 'react';
 import { w } from '../../words';
-import { LinkButton, Notice } from '../parts';
+import { Button, LinkButton, Notice } from '../parts';
 
 interface Props {
   readonly children: ReactNode;
@@ -31,9 +31,10 @@ export class ErrorBoundary extends Component<Props, { fault: Error | null }> {
           title={w.shell.brokenWhat}
           actions={
             <>
-              <LinkButton to="/carry" kind="main">
-                {w.shell.brokenCarry}
-              </LinkButton>
+              <Button kind="main" onClick={() => location.reload()}>
+                {w.shell.brokenAgain}
+              </Button>
+              <LinkButton to="/carry">{w.shell.brokenCarry}</LinkButton>
               <LinkButton to="/">{w.shell.brokenBack}</LinkButton>
             </>
           }

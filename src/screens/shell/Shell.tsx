@@ -1,9 +1,10 @@
-import { lazy, type ReactNode, Suspense, useEffect } from 'react';
+import { type ReactNode, Suspense, useEffect } from 'react';
 import { matchRoute, Route, Router, useLocation, useRouter } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { collectionState, type Desk, keepAwake, keepInStep, tourStep } from '../../actions';
 import { w } from '../../words';
 import { EmptyState, LinkButton, Reading } from '../parts';
+import { extra } from '../parts/piece';
 import { rememberPlace } from './cameFrom';
 import { DeskContext, useDesk } from './DeskContext';
 import { ErrorBoundary } from './ErrorBoundary';
@@ -18,10 +19,10 @@ import { useTopOfPlace } from './useTopOfPlace';
 import './shell.css';
 import './header.css';
 
-const DeviceFull = lazy(async () => ({ default: (await import('./LowNotices')).DeviceFull }));
-const Beside = lazy(async () => ({ default: (await import('./Beside')).Beside }));
+const DeviceFull = extra(async () => (await import('./LowNotices')).DeviceFull);
+const Beside = extra(async () => (await import('./Beside')).Beside);
 /** No part of a start at the desk. */
-const FieldWork = lazy(async () => ({ default: (await import('./FieldWork')).FieldWork }));
+const FieldWork = extra(async () => (await import('./FieldWork')).FieldWork);
 
 /** What surrounds every screen of an open collection. */
 export function Shell({ desk }: { readonly desk: Desk }) {
@@ -84,7 +85,7 @@ function Begun({ children }: { readonly children: ReactNode }) {
 
 const helpPath = '/help/:name?';
 
-const TourStrip = lazy(async () => ({ default: (await import('../tour')).TourStrip }));
+const TourStrip = extra(async () => (await import('../tour')).TourStrip);
 
 /** Of the demo only, and only once it is asked for. */
 function Tour() {

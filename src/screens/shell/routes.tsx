@@ -1,5 +1,6 @@
-import { type ComponentType, lazy, type ReactNode } from 'react';
+import type { ComponentType, ReactNode } from 'react';
 import { nameOf } from '../../engine/record';
+import { piece } from '../parts/piece';
 
 /** A thing name inside an address is written with its stroke escaped; one that is not a written address names nothing. */
 const whole = (part = ''): string => {
@@ -10,18 +11,18 @@ const whole = (part = ''): string => {
   }
 };
 
-/** A screen's own code comes when it is first gone to; the service worker keeps it, so it comes offline too. */
-const alone = <P,>(load: () => Promise<ComponentType<P>>) => lazy(async () => ({ default: await load() }));
-
-/** The same with the sentences of what is worked out: the first screens tell no reasons and do without. */
+/**
+ * A screen's own code comes when it is first gone to; the service worker keeps it, so it comes offline too. With it
+ * come the sentences of what is worked out: the first screens tell no reasons and do without.
+ */
 const later = <P,>(load: () => Promise<ComponentType<P>>) =>
-  alone(async () => {
+  piece(async () => {
     const [screen] = await Promise.all([load(), import('../../words/pastStart')]);
     return screen;
   });
 
-const SculptureList = alone(async () => (await import('../sculptures/SculptureListScreen')).SculptureListScreen);
-const Welcome = alone(async () => (await import('../sculptures/WelcomeScreen')).WelcomeScreen);
+const SculptureList = piece(async () => (await import('../sculptures/SculptureListScreen')).SculptureListScreen);
+const Welcome = piece(async () => (await import('../sculptures/WelcomeScreen')).WelcomeScreen);
 const NewSculpture = later(async () => (await import('../sculptures/NewSculptureScreen')).NewSculptureScreen);
 const Sculpture = later(async () => (await import('../sculptures/SculptureScreen')).SculptureScreen);
 const EditSculpture = later(async () => (await import('../sculptures/EditSculptureScreen')).EditSculptureScreen);
@@ -97,7 +98,7 @@ const ConservatorPage = later(async () => (await import('../papers')).Conservato
 const PaperPage = later(async () => (await import('../papers')).PaperScreen);
 const Method = later(async () => (await import('../method')).MethodScreen);
 const Ready = later(async () => (await import('../ready')).ReadyScreen);
-const Help = alone(async () => (await import('../help')).HelpScreen);
+const Help = piece(async () => (await import('../help')).HelpScreen);
 const Settings = later(async () => (await import('../settings')).SettingsScreen);
 
 type Ids = Readonly<Record<string, string | undefined>>;

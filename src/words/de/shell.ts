@@ -31,7 +31,8 @@ export const shell: Same<typeof english> = {
   updateNow: 'Jetzt starten',
   broken: 'Diese Seite konnte nicht angezeigt werden',
   brokenWhat:
-    'Was Sie eingegeben haben, ist auf diesem Gerät gespeichert. Gehen Sie zurück und versuchen Sie es noch einmal; bleibt der Fehler, sichern Sie zuerst die Bestandsaufnahme als Datei.',
+    'Was Sie eingegeben haben, ist auf diesem Gerät gespeichert. Laden Sie sie noch einmal; bleibt der Fehler, sichern Sie zuerst die Bestandsaufnahme als Datei.',
+  brokenAgain: 'Noch einmal laden',
   brokenCarry: 'Bestandsaufnahme mitgeben',
   brokenBack: 'Zurück zu den Skulpturen',
   brokenDetail: 'Was das Gerät meldet',

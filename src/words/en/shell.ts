@@ -31,7 +31,8 @@ export const shell = spoken('shell', 'shell', {
   updateNow: 'Start it now',
   broken: 'This screen could not be shown',
   brokenWhat:
-    'What you entered is kept on this device. Go back and try again; if it stays broken, carry the survey out as a file first.',
+    'What you entered is kept on this device. Load it again; if it stays broken, carry the survey out as a file first.',
+  brokenAgain: 'Load it again',
   brokenCarry: 'Carry the survey out',
   brokenBack: 'Back to the sculptures',
   brokenDetail: 'What the device says',
