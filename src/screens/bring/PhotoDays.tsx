@@ -1,9 +1,8 @@
 import { daysOfPhotos, giveToRound, type PhotosOfDay, type PhotosOfWork, photosOfWork, photoUrl } from '../../actions';
-import { date, w } from '../../words';
+import { date, roundName, w } from '../../words';
 import { LinkButton, Notice, Reading, Section } from '../parts';
 import { LongList } from '../parts/LongList';
 import { Select } from '../parts/Select';
-import { roundName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 
 const words = w.bring;

@@ -4,8 +4,7 @@ import { isWeighed, type Price, type Weighed, weigh, zonesToTreat } from '../../
 import type { NeedOf } from '../../engine/condition';
 import { isMoney, type Money, sumOf } from '../../engine/money';
 import type { Reason, Thing } from '../../engine/record';
-import { w } from '../../words';
-import { worksNamed } from '../parts/thingNames';
+import { w, worksNamed } from '../../words';
 import { useDesk, useQuestion } from '../shell';
 
 /** All a budget's screen shows. */

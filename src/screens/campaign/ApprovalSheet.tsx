@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { type BodyOf, type Thing, zonesAt } from '../../engine/record';
-import { fieldText, keptFrom, typedNumber, unitOf, w } from '../../words';
+import { fieldText, keptFrom, typedNumber, unitOf, w, zoneOptions } from '../../words';
 import { Choice, Field, PhotosHere } from '../parts';
 import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
-import { zoneOptions } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 

@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { ofCampaign } from '../../engine/campaign';
 import type { Thing } from '../../engine/record';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
 import { ApprovalCards } from './ApprovalCards';
 import { ApprovalSheet } from './ApprovalSheet';

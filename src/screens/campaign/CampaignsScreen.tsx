@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { plannedOf, sculptureRecordOf } from '../../actions';
 import { campaignStepOf } from '../../engine/trade';
-import { date, w } from '../../words';
+import { date, w, workName } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { CampaignSheet } from './CampaignSheet';

@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { type BodyOf, type SculptureRecord, type Thing, zonesAt } from '../../engine/record';
 import { causeOf, causes } from '../../engine/trade';
-import { w } from '../../words';
+import { w, zoneOptions } from '../../words';
 import { Choice, Choices, Field } from '../parts';
 import { Select } from '../parts/Select';
-import { zoneOptions } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 

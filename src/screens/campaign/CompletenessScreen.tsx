@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { ofCampaign } from '../../engine/campaign';
 import { type PaperOf, paperItems } from '../../engine/trade';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { EmptyState, Page } from '../parts';
 import { Select } from '../parts/Select';
-import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
 
 import { OfCampaign, type OpenFile } from './OfCampaign';

@@ -1,8 +1,7 @@
 import type { PaperItem, PaperOf } from '../../engine/trade';
-import { date, w } from '../../words';
+import { date, w, workName } from '../../words';
 import { BackIcon, Button, Notice } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { workName } from '../parts/thingNames';
 
 import type { OpenFile } from './OfCampaign';
 

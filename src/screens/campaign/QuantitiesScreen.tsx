@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { type QuantityLine, scheduleStanding, surfaceOf } from '../../engine/campaign';
 import { areaTolerance } from '../../engine/trade';
-import { date, figure, namesOfCampaign, share, w } from '../../words';
+import { date, figure, namesOfCampaign, share, w, workName } from '../../words';
 import { AddIcon, Button, EmptyState, Notice, Page } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
-import { workName } from '../parts/thingNames';
 import { pathTo } from '../shell';
 import { LineSheet } from './LineSheet';
 import { MakeLinesSheet } from './MakeLinesSheet';

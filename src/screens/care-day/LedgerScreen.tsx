@@ -1,12 +1,10 @@
 import { metalLedger } from '../../engine/care';
 import type { SculptureRecord } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
-import { sayReason, w } from '../../words';
+import { sayReason, w, whenDone, whereDone, whoDid, workName } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { FigureText } from '../parts/FigureText';
 import { PrintRow } from '../parts/PrintRow';
-import { workName } from '../parts/thingNames';
-import { whenDone, whereDone, whoDid } from '../parts/treatmentText';
 import { pathTo } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { useCareOf } from './careOfWork';

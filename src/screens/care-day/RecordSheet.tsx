@@ -3,10 +3,9 @@ import { recordTreatment } from '../../actions';
 import { otherProduct } from '../../engine/care';
 import { endOf, type SculptureRecord, type Thing } from '../../engine/record';
 import { sortOfProduct, treatmentOf } from '../../engine/trade';
-import { date, list, w } from '../../words';
+import { date, list, w, zoneOptions } from '../../words';
 import { Button, Choice, Choices, Field, Notice, Sheet } from '../parts';
 import { HoursEntry } from '../parts/HoursEntry';
-import { zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk } from '../shell';
 import { draftOfDay, fieldsOfDay, kindsOfDay, type RecordDraft, wrongWith } from './recordDraft';
 

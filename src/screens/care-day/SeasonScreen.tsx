@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { isInYear, seasonOf, seasonsOf } from '../../engine/care';
-import { date, list, money, number, w } from '../../words';
+import { date, list, money, number, w, workName } from '../../words';
 import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { type CareOf, readingsOf, useCareOf } from './careOfWork';

@@ -1,7 +1,6 @@
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
-import { w } from '../../words';
-import { airText, whenDone, whereDone, whoDid, withWhat } from '../parts/treatmentText';
+import { airText, w, whenDone, whereDone, whoDid, withWhat } from '../../words';
 import '../parts/plainTable.css';
 
 const words = w.careDay.season;

@@ -1,6 +1,6 @@
 import type { PhotoSeriesOfWork } from '../../actions';
 import { fitBetween, type Outline, outlineThrough, type PhotoFit } from '../../engine/photo';
-import { zoneName } from '../parts/thingNames';
+import { zoneName } from '../../words';
 
 export interface PartToCompare {
   /** Zone, or '' for all of the photo. */

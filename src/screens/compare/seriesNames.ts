@@ -1,7 +1,6 @@
 import type { PhotoOfWork, PhotoSeries, PhotoSeriesOfWork } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { date, w } from '../../words';
-import { zoneName } from '../parts/thingNames';
+import { date, w, zoneName } from '../../words';
 
 const words = w.compare;
 

@@ -10,12 +10,11 @@ import {
   type SculptureRow,
 } from '../../actions';
 import { endOf, type Thing } from '../../engine/record';
-import { w } from '../../words';
+import { w, workName, zoneOptions } from '../../words';
 import { Choices, Field, Notice, Sheet, SheetActs } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
-import { workName, zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
 import { type DecisionText, decisionBody, decisionText, newDecision } from './decisionDraft';
 import { evidenceOf } from './evidenceOf';

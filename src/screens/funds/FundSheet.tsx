@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { withReserve } from '../../engine/fund';
 import type { BodyOf, Thing } from '../../engine/record';
-import { moneyTyped, number, w } from '../../words';
+import { moneyTyped, number, type WorkNamed, w } from '../../words';
 import { Field, Tick } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
-import type { WorkNamed } from '../parts/thingNames';
 import { useDesk, useMoney } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import { amountOrNone, readLines } from './fundTyped';

@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import type { BodyOf, Thing } from '../../engine/record';
 import { groundsTopicOf, groundsTopics } from '../../engine/trade';
-import { midSentence, w } from '../../words';
+import { midSentence, type WorkNamed, w } from '../../words';
 import { Button, Choice, Choices, Field } from '../parts';
-import type { WorkNamed } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 

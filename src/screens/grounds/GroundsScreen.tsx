@@ -2,10 +2,9 @@ import { useState } from 'react';
 import { plannedOfCollection, sculptureList } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { groundsTopicOf, groundsTopics } from '../../engine/trade';
-import { date, list, w } from '../../words';
+import { date, list, type WorkNamed, w, worksNamed } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { type WorkNamed, worksNamed } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { AgreementSheet } from './AgreementSheet';
 

@@ -4,11 +4,10 @@ import { daysWithWeather, ladderAngle, ladderTo, workingReach } from '../../engi
 import { times } from '../../engine/money';
 import { type BodyOf, endOf, type SculptureRecord } from '../../engine/record';
 import { cautionsAt, heightRules, reaches, weatherFloat, workingReachStanding } from '../../engine/trade';
-import { list, measureNumber, money, number, share, sourceSaid, w } from '../../words';
+import { list, measureNumber, money, number, share, sourceSaid, w, workName } from '../../words';
 import { Button, EmptyState, Notice, Page, Section } from '../parts';
 import { Fold } from '../parts/Fold';
 import { PrintRow } from '../parts/PrintRow';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { AccessForm } from './AccessForm';
 import { type Around, AroundWork } from './AroundWork';

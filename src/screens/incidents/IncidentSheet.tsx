@@ -2,12 +2,11 @@ import { useState } from 'react';
 import { removePlanned, reportIncident, type WorkAround } from '../../actions';
 import type { BodyOf, Thing } from '../../engine/record';
 import { cautionsAt, incidentSortOf, incidentSorts } from '../../engine/trade';
-import { w } from '../../words';
+import { w, workName, zoneOptions } from '../../words';
 import { Choice, Choices, Field, Notice, PhotosHere, Sheet, SheetActs } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { peopleKept, peopleWhole } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
-import { workName, zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk } from '../shell';
 import { type IncidentText, incidentText, timeRight } from './incidentText';
 

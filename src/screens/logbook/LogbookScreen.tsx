@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import { type Planned, plannedOf, sculptureRecordOf } from '../../actions';
 import type { SculptureRecord, Thing } from '../../engine/record';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Page, Reading, Tick } from '../parts';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { EntrySheet } from './EntrySheet';

@@ -1,10 +1,9 @@
 import { otherProduct } from '../../engine/care';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
-import { date, w } from '../../words';
+import { date, w, withWhat } from '../../words';
 import { Choice, Field, Notice } from '../parts';
 import { Select } from '../parts/Select';
-import { withWhat } from '../parts/treatmentText';
 import type { EntryText, LastProduct } from './entryText';
 
 const words = w.logbook;

@@ -1,8 +1,7 @@
 import type { Planned } from '../../actions';
 import { type SculptureRecord, type Thing, vagueDateOrder } from '../../engine/record';
 import { roundTypes, treatmentOf } from '../../engine/trade';
-import { date, money, w } from '../../words';
-import { airText, whenDone, whereDone, whoDid, withWhat } from '../parts/treatmentText';
+import { airText, date, money, w, whenDone, whereDone, whoDid, withWhat } from '../../words';
 import type { LastProduct } from './entryText';
 import { linesOfPlanned } from './linesOfPlanned';
 

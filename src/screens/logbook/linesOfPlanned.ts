@@ -1,8 +1,7 @@
 import type { Planned } from '../../actions';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { incidentSortOf } from '../../engine/trade';
-import { date, w } from '../../words';
-import { whereDone } from '../parts/treatmentText';
+import { date, w, whereDone } from '../../words';
 import { pathTo } from '../shell';
 import type { LogLine } from './lines';
 

@@ -1,7 +1,6 @@
 import { type Measuring, measuringOf, photoUrl, setMeasuringPlace, tabs } from '../../actions';
-import { date, w } from '../../words';
+import { date, w, workName } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { largestTraced } from './largestTraced';
 import { Overview } from './Overview';

@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import type { WorkAround } from '../../actions';
 import type { BodyOf, Thing } from '../../engine/record';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { Choice, Field, Notice, PhotosHere } from '../parts';
 import { Select } from '../parts/Select';
-import { workName } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 

@@ -3,10 +3,9 @@ import { Link } from 'wouter';
 import { plannedAll, type WorkAround, yearAround } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { isAway, roundsOfMove } from '../../engine/year';
-import { date, midSentence, w } from '../../words';
+import { date, midSentence, roundName, w, workName } from '../../words';
 import { AddIcon, Button, EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { roundName, workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { MoveSheet } from './MoveSheet';
 

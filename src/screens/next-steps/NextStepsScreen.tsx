@@ -1,11 +1,10 @@
 import { useMemo, useState } from 'react';
 import { firmnessOf, needList, openPersonChecks, sculptureList, tripwiresMet } from '../../actions';
-import { w } from '../../words';
+import { namesOfWorks, w, workName } from '../../words';
 import { EmptyState, LinkButton, Page, Reading } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
 import { TripwiresMet } from '../parts/TripwiresMet';
-import { namesOfWorks, workName } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { HowFirm } from './HowFirm';
 import { namesIn } from './namesIn';

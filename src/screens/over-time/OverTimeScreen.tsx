@@ -1,11 +1,10 @@
 import { useMemo, useState } from 'react';
 import { type Insights, insightsOf, sculptureRecordOf, surveyors } from '../../actions';
 import type { SculptureRecord } from '../../engine/record';
-import { w } from '../../words';
+import { thingNames, w, workName } from '../../words';
 import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
-import { thingNames, workName } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 import { Done } from './Done';
 import { FollowedSeries } from './FollowedSeries';

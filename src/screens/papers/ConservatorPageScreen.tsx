@@ -2,12 +2,11 @@ import { useState } from 'react';
 import { addInterpretations, interpretationsOf, sculptureRecordOf } from '../../actions';
 import { type SculptureRecord, zonesAt } from '../../engine/record';
 import { type ConservatorQuestion, conservatorQuestions } from '../../papers';
-import { w, zoneOptions } from '../../words';
+import { w, workName, zoneOptions } from '../../words';
 import { Button, Field, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { FormActs } from '../parts/FormActs';
 import { Select } from '../parts/Select';
 import { Thoughts } from '../parts/Thoughts';
-import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 

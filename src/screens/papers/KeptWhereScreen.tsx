@@ -2,10 +2,9 @@ import { useState } from 'react';
 import { plannedAll, sculptureList } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { keptThingOf, keptThings } from '../../engine/trade';
-import { date, w } from '../../words';
+import { date, w, workName } from '../../words';
 import { AddIcon, Button, EmptyState, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { KeptWhereSheet } from './KeptWhereSheet';
 

@@ -1,9 +1,8 @@
 import { useEffect, useState } from 'react';
 import { expectPhoto, noPhotoExpected, type PhotoExpected, type PhotosOfWork, photoExpected } from '../../actions';
-import { w } from '../../words';
+import { w, zoneName } from '../../words';
 import { Button, Notice } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
-import { zoneName } from '../parts/thingNames';
 import { useDesk } from '../shell';
 import { squareName } from './placeNames';
 

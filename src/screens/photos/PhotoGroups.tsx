@@ -1,10 +1,9 @@
 import { memo, useState } from 'react';
 import type { PhotoOfWork, PhotosOfWork } from '../../actions';
-import { w } from '../../words';
+import { roundName, w, zoneName } from '../../words';
 import { Section } from '../parts';
 import { LongList } from '../parts/LongList';
 import { Select } from '../parts/Select';
-import { roundName, zoneName } from '../parts/thingNames';
 import { PhotoSheet } from './PhotoSheet';
 import { PhotoTile } from './PhotoTile';
 import { isUnsorted, shownOn, squareName } from './placeNames';

@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import { type PhotoOfWork, type PhotoSorting, type PhotosOfWork, sortPhoto } from '../../actions';
-import { w } from '../../words';
+import { roundName, w, zoneName } from '../../words';
 import { Button, Choice, Field, Notice } from '../parts';
 import { Select } from '../parts/Select';
-import { roundName, zoneName } from '../parts/thingNames';
 import { say, useDeed, useDesk } from '../shell';
 import { squareName } from './placeNames';
 

@@ -1,6 +1,5 @@
 import type { PhotoOfWork, PhotosOfWork } from '../../actions';
-import { w } from '../../words';
-import { zoneName } from '../parts/thingNames';
+import { w, zoneName } from '../../words';
 
 const words = w.photos;
 

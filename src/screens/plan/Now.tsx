@@ -1,9 +1,8 @@
 import { dueThings, type SculptureRow, tripwiresMet } from '../../actions';
-import { w } from '../../words';
+import { namesOfWorks, w } from '../../words';
 import { Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
 import { TripwiresMet } from '../parts/TripwiresMet';
-import { namesOfWorks } from '../parts/thingNames';
 import { pathTo, UnderWay, useDesk, useQuestion } from '../shell';
 
 const words = w.plan;

@@ -1,9 +1,8 @@
 import { plannedOf, sculptureRecordOf } from '../../actions';
 import { treatmentOf } from '../../engine/trade';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { standsAt } from './standsAt';

@@ -1,8 +1,7 @@
 import { plannedAll, sculptureList } from '../../actions';
-import { currency as inWords, w } from '../../words';
+import { currency as inWords, w, workName } from '../../words';
 import { EmptyState, LinkButton, Page, Reading, Section } from '../parts';
 import { LinkLines } from '../parts/LinkLines';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { Now } from './Now';
 import { standsAt } from './standsAt';

@@ -2,11 +2,10 @@ import { useState } from 'react';
 import { addInsert, editInsert, removeInsert, thingsOf } from '../../actions';
 import { isMoney, readMoney, unitsOf } from '../../engine/money';
 import { type BodyOf, nameOf, type SculptureRecord, type Thing } from '../../engine/record';
-import { sayReason, typedNumber, w } from '../../words';
+import { sayReason, typedNumber, w, zoneOptions } from '../../words';
 import { Choice, Field, Notice, Reading, Sheet, SheetActs } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
-import { zoneOptions } from '../parts/thingNames';
 import { say, useDeed, useDesk, useQuestion } from '../shell';
 import { useMoney } from '../shell/useMoney';
 

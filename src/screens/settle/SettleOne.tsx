@@ -1,10 +1,9 @@
 import { useMemo, useState } from 'react';
 import { sculptureRecordOf, settle, surveyors, type Unsettled } from '../../actions';
 import type { Entry } from '../../engine/record';
-import { date, type NameOfThing, sayReason, w } from '../../words';
+import { date, type NameOfThing, sayReason, thingNames, w } from '../../words';
 import { Button, Choice, Notice, Page } from '../parts';
 import { Fold } from '../parts/Fold';
-import { thingNames } from '../parts/thingNames';
 import { say, useDesk, useQuestion } from '../shell';
 import { fieldValue } from './fieldValue';
 import { type Choices, chosenBeforehand, type FieldRow, settledBody, sideBySide } from './sideBySide';

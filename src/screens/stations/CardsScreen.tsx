@@ -1,9 +1,8 @@
 import { type ReactNode, useState } from 'react';
 import { type CardsOfWork, cardsToPrint, setSetting, settings } from '../../actions';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { Button, Choice, Choices, EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
 import { Fold } from '../parts/Fold';
-import { workName } from '../parts/thingNames';
 import '../parts/plainTable.css';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { Card, type CardProps } from './Card';

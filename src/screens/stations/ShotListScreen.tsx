@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { type Light, type ShotList, shotList } from '../../actions';
 import { cautionsAt, roundTypes } from '../../engine/trade';
-import { date, w, whole } from '../../words';
+import { date, w, whole, workName } from '../../words';
 import { LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { Select } from '../parts/Select';
-import { workName } from '../parts/thingNames';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { LightNow } from './LightNow';

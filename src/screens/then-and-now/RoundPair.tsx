@@ -1,7 +1,6 @@
 import type { Thing } from '../../engine/record';
-import { w } from '../../words';
+import { roundNameInFull, w } from '../../words';
 import { Select } from '../parts/Select';
-import { roundNameInFull } from '../parts/thingNames';
 
 const words = w.thenAndNow;
 

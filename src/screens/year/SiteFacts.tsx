@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { keepPhoto, type YearAround } from '../../actions';
 import type { OrderOfVisits } from '../../engine/year';
-import { keptFrom, measureNumber, sayReason, typedNumber, unitOf, w } from '../../words';
+import { keptFrom, measureNumber, sayReason, typedNumber, unitOf, w, workName } from '../../words';
 import { Button, CameraIcon, Field, FileButton, Notice, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { workName } from '../parts/thingNames';
 import { say, useDeed, useDesk } from '../shell';
 import { keepSite } from './keepSite';
 

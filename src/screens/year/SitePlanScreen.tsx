@@ -1,8 +1,7 @@
 import { useMemo, useState } from 'react';
 import { photoUrl, plannedOfCollection, type YearAround, yearAround } from '../../actions';
-import { w } from '../../words';
+import { w, workName } from '../../words';
 import { Choice, EmptyState, LinkButton, Notice, NudgePad, Page, PhotoStage, Reading } from '../parts';
-import { workName } from '../parts/thingNames';
 import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
 import { keepSite } from './keepSite';
 import { SiteDrawing } from './SiteDrawing';

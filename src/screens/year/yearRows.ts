@@ -11,7 +11,7 @@ import {
   type WorkFacts,
   type WorkTime,
 } from '../../engine/year';
-import { workName } from '../parts/thingNames';
+import { workName } from '../../words';
 
 /** One work in the plan of a year: what she said of it, or what is proposed. */
 export interface YearRow {

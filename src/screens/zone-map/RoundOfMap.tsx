@@ -1,7 +1,6 @@
 import type { SculptureRecord } from '../../engine/record';
-import { w } from '../../words';
+import { roundName, w } from '../../words';
 import { Select } from '../parts/Select';
-import { roundName } from '../parts/thingNames';
 
 interface RoundOfMapProps {
   readonly record: SculptureRecord;

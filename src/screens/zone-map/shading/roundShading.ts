@@ -1,9 +1,8 @@
 import type { AskedRound } from '../../../actions';
 import { levelOf as classLevelOf } from '../../../engine/condition';
 import { enClasses } from '../../../engine/trade';
-import { figure, w, whole } from '../../../words';
+import { figure, roundName, w, whole } from '../../../words';
 import { type IndexLevel, levelFloors, levelOf } from '../../parts';
-import { roundName } from '../../parts/thingNames';
 import type { KeyRow, Shading } from './shading';
 
 const words = w.zoneMap;
