@@ -28,23 +28,26 @@ export function WalkWork({ row, today, answer, allClear, keep }: WalkWorkProps) 
       <h2 id={id}>
         {title} <span className="soft small">{sculpture.body.number}</span>
       </h2>
-      {shown.length === 0 && <p className="soft">{words.noneHere}</p>}
-      <ul className="bare look-zones">
-        {shown.map((at) => (
-          <LookRow
-            key={at.zone.thing}
-            zone={at.zone}
-            today={at.last?.body.date === today ? at.last : undefined}
-            lines={linesOf(at, today)}
-            answer={(result) => {
-              // Said already today: the same answer once more is no second look.
-              if (at.last?.body.date === today && at.last.body.result === result) return;
-              answer(sculpture.thing, at.zone.thing, at.zone.body.letter, result);
-            }}
-            keep={keep}
-          />
-        ))}
-      </ul>
+      {shown.length === 0 ? (
+        <p className="soft">{words.noneHere}</p>
+      ) : (
+        <ul className="bare look-zones">
+          {shown.map((at) => (
+            <LookRow
+              key={at.zone.thing}
+              zone={at.zone}
+              today={at.last?.body.date === today ? at.last : undefined}
+              lines={linesOf(at, today)}
+              answer={(result) => {
+                // Said already today: the same answer once more is no second look.
+                if (at.last?.body.date === today && at.last.body.result === result) return;
+                answer(sculpture.thing, at.zone.thing, at.zone.body.letter, result);
+              }}
+              keep={keep}
+            />
+          ))}
+        </ul>
+      )}
       <div className="row">
         {left.length > 0 && (
           <Button
