@@ -27,7 +27,15 @@ export function ForbiddenHere({
         </LinkButton>
       }
     >
-      <p>{names.length > 0 ? `${names.join(' · ')}.` : words.methods.none}</p>
+      {names.length === 0 ? (
+        <p>{words.methods.none}</p>
+      ) : (
+        <ul className="care-never">
+          {names.map((name) => (
+            <li key={name}>{name}</li>
+          ))}
+        </ul>
+      )}
       {usual && <p className="soft">{words.forbiddenUsual}</p>}
     </Notice>
   );

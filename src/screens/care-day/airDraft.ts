@@ -1,5 +1,5 @@
 import type { AirReading } from '../../engine/weather';
-import { fromUnit, inUnit, numberTyped } from '../../words';
+import { inUnit, numberTyped, typedMeasure, typedPercent } from '../../words';
 
 /** The three numbers as they stand on the screen, '' until read. */
 export interface AirDraft {
@@ -27,11 +27,9 @@ export const numberRules: Readonly<
 
 /** A temperature in the unit of the device or a humidity as typed: comma or point, below nought too; undefined where it is none or out of bounds. */
 export const readNumber = (text: string, what: NumberRead): number | undefined => {
-  const clean = text.trim().replace(',', '.').replace('\u2212', '-');
-  if (!/^-?\d{1,3}(\.\d+)?$/.test(clean)) return undefined;
-  const value = what === 'humidity' ? Number(clean) : fromUnit('temperature', Number(clean));
+  const value = what === 'humidity' ? typedPercent(text) : typedMeasure('temperature', text);
   const { low, high } = numberRules[what];
-  return value >= low && value <= high ? value : undefined;
+  return value !== undefined && value >= low && value <= high ? value : undefined;
 };
 
 /** One step on from what stands there; from nothing to where `from` or the rule starts. */

@@ -1,7 +1,7 @@
 import type { TreatmentFields } from '../../actions';
 import { type BodyOf, type SculptureRecord, type Thing, vagueDateOrder } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
-import { typedNumber } from '../../words';
+import { typedHours, typedNumber } from '../../words';
 import type { HoursSaid } from '../parts/peopleSaid';
 
 export const kindsOfDay = ['wash', 'wax', 'spot wax'] as const;
@@ -40,14 +40,14 @@ export const draftOfDay = (record: SculptureRecord, type: KindOfDay, tin: string
 };
 
 const given = (text: string): string | undefined => text.trim() || undefined;
-const isNumberOrNone = (text: string): boolean => text.trim() === '' || typedNumber(text) !== undefined;
+const isReadOrNone = (text: string, read: number | undefined): boolean => text.trim() === '' || read !== undefined;
 
 /** What is wrong with it, by field; nothing where it can be written down. */
 export const wrongWith = (draft: RecordDraft): ReadonlySet<'zones' | 'used' | 'hours' | 'role'> =>
   new Set([
     ...(draft.whole || draft.zones.length > 0 ? [] : (['zones'] as const)),
-    ...(isNumberOrNone(draft.used) ? [] : (['used'] as const)),
-    ...(draft.people.every(({ hours }) => isNumberOrNone(hours)) ? [] : (['hours'] as const)),
+    ...(isReadOrNone(draft.used, typedNumber(draft.used)) ? [] : (['used'] as const)),
+    ...(draft.people.every(({ hours }) => isReadOrNone(hours, typedHours(hours))) ? [] : (['hours'] as const)),
     ...(draft.people.every(({ role, hours }) => role.trim() !== '' || hours.trim() === '') ? [] : (['role'] as const)),
   ]);
 
@@ -62,7 +62,7 @@ export const fieldsOfDay = (
   const people: NonNullable<BodyOf<'treatment'>['people']> = draft.people
     .filter(({ role }) => role.trim() !== '')
     .map(({ role, name, hours }) => {
-      const of = typedNumber(hours);
+      const of = typedHours(hours);
       return { role: role.trim(), ...(name ? { name } : {}), ...(of === undefined ? {} : { hours: of }) };
     });
   const used = product ? typedNumber(draft.used) : undefined;
