@@ -4,7 +4,7 @@ import type { Same } from '../tongue';
 export const agreement: Same<typeof english> = {
   title: 'Zwei Personen, ein Rundgang',
   link: 'Zwei Personen',
-  lead: 'Wo zwei Personen dieselben Zonen nebeneinander beurteilt haben: wie weit sie übereinstimmen, und wo gemeinsam hinzusehen ist.',
+  lead: 'Wo zwei Personen dieselben Zonen unabhängig voneinander beurteilt haben: wie weit sie übereinstimmen, und wo gemeinsam hinzusehen ist.',
   back: 'Zurück zur Skulptur',
   gone: 'Diese Skulptur ist nicht auf diesem Gerät.',
   none: 'Von diesem Werk wurde noch kein Rundgang doppelt gemacht.',
@@ -42,13 +42,13 @@ export const agreement: Same<typeof english> = {
   n: 'Fälle',
   kappa: 'Was da ist: Cohens Kappa',
   weighted: 'Schwere: gewichtetes Kappa',
-  icc: 'Bedeckung: ICC(2,1), auf dem Logit',
+  icc: 'Bedeckung: ICC(2,1), auf der Logit-Skala',
   figuresWhat: '1 ist volle Übereinstimmung, 0 nicht mehr als Zufall. Jeder Wert mit seiner 90-%-Spanne.',
   notTold: 'lässt sich nicht angeben',
 
-  apart: 'Wo Sie sich unterscheiden',
+  apart: 'Wo die Urteile auseinandergehen',
   apartWhat: 'Sehen Sie dies gemeinsam an, am Werk, und einigen Sie sich, wie Sie es nennen.',
-  apartNone: 'Sie unterscheiden sich nirgends.',
+  apartNone: 'Die Urteile gehen nirgends auseinander.',
   zone: 'Zone',
   kind: 'Art',
   why: {

@@ -21,7 +21,7 @@ const calledSteps: Readonly<Record<string, string>> = {
   '90+': 'neunzig oder mehr',
 };
 
-const small = ['kein', 'ein', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun', 'zehn'];
+const small = ['keine', 'ein', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun', 'zehn'];
 
 /** Rufen und tippen: eine Person ruft von der Leiter, eine tippt am Boden, der Bildschirm liest zurück. */
 export const callAndTap: Same<typeof english> = {
@@ -38,7 +38,7 @@ export const callAndTap: Same<typeof english> = {
   count: { one: 'eins', 'two to five': 'zwei bis fünf', more: 'mehr als fünf' },
   there: 'noch da',
   notReached: (letter: string) => `${letter}, nicht erreicht: warum?`,
-  each: (letter: string) => `${letter}, ohne Befund: ist jeder weg?`,
+  each: (letter: string) => `${letter}, ohne Befund: Ist jeder frühere weg?`,
   sentence: (letter: string, parts: readonly string[]) => `${letter}, ${parts.join(', ')}.`,
   next: (kind: string) => `Jetzt: ${kindName(kind)}?`,
   now: (letter: string, name: string) => `Jetzt ${letter}, ${name}.`,

@@ -48,10 +48,10 @@ export const papers: Same<typeof englishPapers> = {
 
 export const approvals: Same<typeof englishApprovals> = {
   title: 'Freigaben und vereinbarter Farbton',
-  lead: 'Wer Ja sagen muss, sagt es hier, bevor die Arbeit weitergeht: mit Foto, Worten und Unterschrift.',
+  lead: 'Wer zustimmen muss, tut es hier, bevor die Arbeit weitergeht: mit Foto, Worten und Unterschrift.',
   none: 'Noch wurde niemandem etwas vorgelegt',
   noneWhat: 'Das Erste ist meist eine Probefläche, bevor die ganze Oberfläche berührt wird.',
-  add: 'Denen vorlegen, die Ja sagen müssen',
+  add: 'Zur Freigabe vorlegen',
   addShort: 'Neue Freigabe',
   section: 'Freigaben',
   of: {
@@ -94,7 +94,7 @@ export const approvals: Same<typeof englishApprovals> = {
 
 export const card: Same<typeof englishCard> = {
   section: 'Farbtonkarten',
-  lead: 'Der Farbton, wie er vereinbart wurde: vier Fotos, die Musterfläche, die Worte. Spätere Jahre werden dagegen gehalten, nicht gegen die Erinnerung.',
+  lead: 'Der Farbton, wie er vereinbart wurde: vier Fotos, die Musterplatte, die Worte. Spätere Jahre werden dagegen gehalten, nicht gegen die Erinnerung.',
   add: 'Farbtonkarte anlegen',
   none: 'Noch keine Karte.',
   photos: {
@@ -103,18 +103,18 @@ export const card: Same<typeof englishCard> = {
     wetShade: 'nass, im Schatten',
     wetSun: 'nass, in der Sonne',
   },
-  photoAlt: (how: string) => `Die Musterfläche an der Oberfläche, ${how}`,
+  photoAlt: (how: string) => `Die Musterplatte an der Oberfläche, ${how}`,
   noPhoto: 'kein Foto',
   agreedOn: (day: string, zones: string) => `Vereinbart am ${day} für Zone ${zones}`,
-  panel: (panel: string) => `Musterfläche: ${panel}`,
+  panel: (panel: string) => `Musterplatte: ${panel}`,
   kept: (where: string) => `Aufbewahrt: ${where}`,
   compareOne: (how: string) => `Ein späteres Foto dagegenhalten: ${how}`,
   noLater: 'Von diesen Zonen ist noch kein späteres Foto gespeichert.',
   notAlike:
-    'War das spätere Foto nicht ebenso trocken oder nicht in derselben Art Licht, achten Sie auf Form und Ausbreitung, nicht auf den Ton.',
-  instrument: 'Farbe nach Gerät',
+    'War das spätere Foto nicht ebenso trocken oder das Licht von anderer Art, achten Sie auf Form und Ausbreitung, nicht auf den Ton.',
+  instrument: 'Farbmessung mit dem Gerät',
   photosCaution:
-    'Fotos halten das Licht ihres Tages fest. Zwei gleichen sich nur, wenn beide trocken oder beide nass, in der Sonne oder im Schatten waren.',
+    'Fotos halten das Licht ihres Tages fest. Vergleichen lassen sich zwei nur, wenn beide trocken oder beide nass und beide in der Sonne oder beide im Schatten waren.',
   edit: (day: string) => `Karte vom ${day} ändern`,
   change: 'Ändern',
   sheet: {
@@ -124,7 +124,7 @@ export const card: Same<typeof englishCard> = {
     date: 'Vereinbart am',
     words: 'Der Farbton in Worten',
     wordsHint: 'Wogegen er heller, wärmer, glänzender ist.',
-    panel: 'Nummer der Musterfläche',
+    panel: 'Nummer der Musterplatte',
     kept: 'Wo sie aufbewahrt wird',
     agreedColour: 'Messung mit dem Gerät',
     noReading: 'keine',

@@ -8,7 +8,7 @@ export const careDay: Same<typeof english> = {
   title: 'Wasch- und Wachstag',
   lead: 'Luft und Oberfläche messen, dann entscheiden. Die Messung sagt beginnen oder warten; Sie entscheiden, und Lack, altes Wachs und alles Heiße sind Sache eines Restaurators.',
   before: 'Wovor',
-  befores: { wash: 'Waschen', wax: 'Wachsen', other: 'Anderer Auftrag' },
+  befores: { wash: 'Waschen', wax: 'Wachsen', other: 'Andere Beschichtung' },
   product: 'Welches Mittel',
   productNone: 'Nicht aus dem Bestand',
   productIn: (name: string, batch: string) => (batch ? `${name}, ${batch}` : name),
@@ -86,7 +86,7 @@ export const careDay: Same<typeof english> = {
   otherProductWhat:
     'Altes Wachs und Lack vertragen sich vielleicht nicht damit: Fragen Sie den Restaurator. Wie lange es hält, wird getrennt gezählt.',
   otherWhy: 'Warum ein anderes',
-  coats: 'Aufträge',
+  coats: 'Schichten',
   used: 'Wie viel verbraucht wurde',
   hours: 'Wer, und wie lange',
   usedWrong: 'Eine Zahl, oder lassen Sie das Feld leer.',
@@ -147,11 +147,11 @@ export const careDay: Same<typeof english> = {
   metal: {
     title: 'Metallbuch',
     lead: 'Jedes Mal, wenn Metall oder eine alte Beschichtung abgenommen wurde, gleich von wem. Was fort ist, bleibt fort.',
-    none: 'Nie wurde etwas abgenommen',
+    none: 'Bisher wurde nichts abgenommen',
     noneWhat:
-      'Soweit das Logbuch weiß. Fragen Sie nach alten Berichten, und tragen Sie deren Abnahmen ins Logbuch ein.',
-    stripped: (n: number) => `Diese Oberfläche wurde ${times(n)} bis aufs Metall abgenommen.`,
-    next: (nth: string) => `Eine weitere wäre die ${nth}. Ob sie sein soll, hat ein Restaurator zu sagen.`,
+      'Soweit das Logbuch weiß. Fragen Sie nach alten Berichten, und tragen Sie deren Freilegungen ins Logbuch ein.',
+    stripped: (n: number) => `Diese Oberfläche wurde ${times(n)} bis aufs Metall freigelegt.`,
+    next: (nth: string) => `Eine weitere Freilegung wäre die ${nth}. Ob sie sein soll, sagt ein Restaurator.`,
     nth: (n: number) =>
       ['erste', 'zweite', 'dritte', 'vierte', 'fünfte', 'sechste', 'siebte', 'achte'][n - 1] ?? `${n}.`,
     byZone: 'Zone für Zone',

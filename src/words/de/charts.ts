@@ -21,7 +21,7 @@ export const charts: Same<typeof english> = {
   assumed: 'freier Beginn angenommen',
   inPassing: 'nebenbei bemerkt',
   legendClear: 'frei gesehen',
-  legendBetween: 'kam irgendwo hierin wieder',
+  legendBetween: 'kam irgendwann in dieser Zeit wieder',
   legendOpen: 'Wiederkehr noch nicht gesehen',
   legendSteps: 'Stufen ohne Annahme einer Form; schattiert, wo unbekannt ist, an welcher Stelle sie fallen',
   legendFit: 'angepasste Kurve mit ihrem 90-%-Band',
@@ -30,7 +30,7 @@ export const charts: Same<typeof english> = {
   legendBand: '90-%-Spanne',
   median: (months: string) => `bei der Hälfte wieder da nach ${months} Monaten`,
   lastTo: 'bis',
-  never: 'nach dem letzten Blick',
+  never: 'nach dem letzten Kontrollblick',
   share: 'Anteil, bei dem es wiederkam',
   stretch: 'Zwischen (Monate)',
   seriesLabel: (title: string, n: number, from: string, to: string) =>

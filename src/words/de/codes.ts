@@ -10,7 +10,7 @@ const words: Readonly<Record<string, string>> = {
   'before treatment': 'Rundgang vor der Behandlung',
   'after treatment': 'Rundgang nach der Behandlung',
   incident: 'Rundgang nach einem Vorfall',
-  'in hand': 'eingegangen',
+  'in hand': 'vorhanden',
   pledged: 'zugesagt',
   hoped: 'erhofft',
   spent: 'ausgegeben',

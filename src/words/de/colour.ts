@@ -39,7 +39,7 @@ export const colour: Same<typeof english> = {
   agreedNone:
     'Keiner ist eingetragen. Wurde nach einer Behandlung ein Farbton freigegeben, tragen Sie ihn hier ein: Messungen werden dann dagegen gehalten.',
   agreedBy: (day: string, by: string) => `Vereinbart am ${day}, von ${by}`,
-  keptAt: (where: string) => `Musterfläche: ${where}`,
+  keptAt: (where: string) => `Musterplatte: ${where}`,
   editAgreed: (name: string) => `„${name}“ ändern`,
 
   spots: 'Gemessene Stellen',
@@ -61,7 +61,7 @@ export const colour: Same<typeof english> = {
   units: (value: number, low: number, high: number) =>
     `${tenths(value)} Einheiten (${tenths(low)} bis ${tenths(high)})`,
   direction,
-  within: 'Nichts, was herausragt: Ein erneutes Aufsetzen des Geräts kann ebenso viel ausmachen.',
+  within: 'Nichts Auffälliges: Ein erneutes Aufsetzen des Geräts kann ebenso viel ausmachen.',
   notTold: 'Kein Unterschied wird genannt.',
   why: 'Worauf das beruht',
   whyHide: 'Grundlagen verbergen',
@@ -173,7 +173,7 @@ export const colour: Same<typeof english> = {
     instrument: 'Gerät',
     instrumentHint: 'Typ und Nummer, damit dasselbe wieder verlangt werden kann.',
     calibration: 'Weißabgleich',
-    calibrationHint: 'Wann, und auf welcher Kachel.',
+    calibrationHint: 'Wann, und mit welchem Weißstandard.',
     summary: (parts: readonly string[]) => parts.join(' · '),
     mm: (aperture: string) => `${aperture} mm`,
     noMatch: (agreed: boolean, earlier: boolean) =>
@@ -191,7 +191,7 @@ export const colour: Same<typeof english> = {
     remove: 'Entfernen',
     removed: 'Der vereinbarte Farbton ist entfernt. Rückgängig holt ihn zurück.',
     name: 'Bezeichnung',
-    nameHint: '„Braun der Musterfläche 3, gewachst“.',
+    nameHint: '„Braun der Musterplatte 3, gewachst“.',
     nameMissing: 'Geben Sie ihm einen Namen.',
     by: 'Vereinbart von',
     byHint:
@@ -200,9 +200,9 @@ export const colour: Same<typeof english> = {
     day: 'Vereinbart am',
     zone: 'Gilt für',
     value: 'Seine Werte, L*, a* und b*',
-    valueHint: 'Wie ein Gerät sie an der Musterfläche oder der fertigen Oberfläche gemessen hat: 28,4 7,9 9,6',
+    valueHint: 'Wie ein Gerät sie an der Musterplatte oder der fertigen Oberfläche gemessen hat: 28,4 7,9 9,6',
     valueWrong: 'Schreiben Sie drei Werte mit Leerzeichen dazwischen.',
-    kept: 'Wo die Musterfläche aufbewahrt wird',
+    kept: 'Wo die Musterplatte aufbewahrt wird',
     note: 'Notiz',
   },
 };

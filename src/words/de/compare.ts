@@ -4,7 +4,7 @@ import type { Same } from '../tongue';
 type Which = 'earlier' | 'later';
 /** "dem früheren Foto": after "auf". */
 const onPhoto = (which: Which): string => (which === 'earlier' ? 'dem früheren Foto' : 'dem späteren Foto');
-const surfaceOf = (sort: 'green' | 'sound'): string => (sort === 'green' ? 'Grün' : 'unbeeinträchtigte Oberfläche');
+const surfaceOf = (sort: 'green' | 'sound'): string => (sort === 'green' ? 'Grün' : 'intakte Oberfläche');
 
 export const compare: Same<typeof english> = {
   title: 'Fotos vergleichen',
@@ -50,7 +50,7 @@ export const compare: Same<typeof english> = {
   layAgain: 'Die Paare noch einmal ansehen',
   layDone: 'Paare verbergen',
   howMany: (pairs: number, needed: number) =>
-    pairs < needed ? `${pairs} von ${needed} Paaren` : `${pairs} Paare; ${needed} genügen, mehr sagen mehr`,
+    pairs < needed ? `${pairs} von ${needed} Paaren` : `${pairs} Paare; ${needed} genügen, mehr sind genauer`,
   next: {
     either: (n: number) => `Paar ${n}: Tippen Sie eine Stelle auf einem der Fotos an.`,
     earlier: (n: number) => `Paar ${n}: jetzt dieselbe Stelle auf dem früheren Foto.`,
@@ -106,14 +106,13 @@ export const compare: Same<typeof english> = {
   part: 'Teil des Fotos',
   wholePhoto: 'Das ganze Foto',
   tapOn: (which: Which) => `Stellen auf ${onPhoto(which)}`,
-  tapWhat:
-    'Drei grüne Stellen und drei mit unbeeinträchtigter Oberfläche auf jedem Foto, denn ihr Licht ist verschieden.',
+  tapWhat: 'Drei grüne Stellen und drei mit intakter Oberfläche auf jedem Foto, denn ihr Licht ist verschieden.',
   sort: 'Angetippt wird',
-  sorts: { green: 'Grün', sound: 'Unbeeinträchtigt' },
+  sorts: { green: 'Grün', sound: 'Intakt' },
   tapDoes: (sort: 'green' | 'sound', which: Which) => `Stelle auf ${onPhoto(which)} antippen: ${surfaceOf(sort)}`,
-  tapped: (green: number, sound: number) => `${green} grün, ${sound} unbeeinträchtigt`,
+  tapped: (green: number, sound: number) => `${green} grün, ${sound} intakt`,
   fromMask: 'Wie für die auf diesem Foto gemessene Maske angetippt.',
-  spotsTooAlike: 'Diese Stellen unterscheiden Grün nicht von unbeeinträchtigter Oberfläche',
+  spotsTooAlike: 'Diese Stellen unterscheiden Grün nicht von intakter Oberfläche',
   takeBack: 'Letzte Stelle zurücknehmen',
   spots: 'Angetippte Stellen',
   editSpots: 'Stellen neu antippen',

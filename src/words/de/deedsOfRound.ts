@@ -7,7 +7,7 @@ const states: Readonly<Record<string, string>> = {
   carried: 'wie im Vorjahr',
   'not looked': 'nicht angesehen',
 };
-const looks: Readonly<Record<string, string>> = { clear: 'frei', green: 'Grün ist zurück', unsure: 'unsicher' };
+const looks: Readonly<Record<string, string>> = { clear: 'frei', green: 'Grün ist wieder da', unsure: 'unsicher' };
 
 /** What the undo button names of a round. */
 export const deedsOfRound: Same<typeof english> = {

@@ -3,7 +3,7 @@ import type { Same } from '../tongue';
 
 export const due: Same<typeof english> = {
   title: 'Was fällig ist',
-  lead: 'Alles, was einen Tag hat: aus Standzeiten, Plänen, Zusagen und von Menschen. Was nach dem Eintrag erledigt ist, steht nicht hier.',
+  lead: 'Alles, was einen Tag hat: aus Standzeiten, Plänen, Zusagen und von Menschen. Was laut den Einträgen erledigt ist, steht nicht hier.',
   reminder: 'Eine Erinnerung, keine Sicherheitseinrichtung: Ein Tablet schläft, und damit vielleicht auch diese Liste.',
   reading: 'Was fällig ist, wird gelesen …',
   stillWorking: (n: number) => (n === 1 ? '1 Skulptur wird noch berechnet.' : `${n} Skulpturen werden noch berechnet.`),
@@ -47,7 +47,7 @@ export const due: Same<typeof english> = {
   answer: 'Beantworten',
   answerTo: (what: string) => `Beantworten: ${what}`,
   go: 'Dorthin',
-  laterFold: (n: string) => (n === '1' ? '1 weitere, spätere zeigen' : `${n} weitere, spätere zeigen`),
+  laterFold: (n: string) => (n === '1' ? '1 später fällige zeigen' : `${n} später fällige zeigen`),
   laterHide: 'Späteres verbergen',
   answeredFold: (n: string) => (n === '1' ? '1 beantwortete zeigen' : `${n} beantwortete zeigen`),
   answeredHide: 'Beantwortetes verbergen',
@@ -60,7 +60,7 @@ export const due: Same<typeof english> = {
     title: 'Ist es erledigt?',
     what: 'Die Antwort',
     details: {
-      done: 'Es wurde getan, und der Eintrag zeigt es nicht.',
+      done: 'Es wurde getan, und die Einträge zeigen es nicht.',
       'not needed': 'Es wird von der Liste genommen.',
       later: 'Es kommt an einem Tag wieder, den Sie nennen.',
     },
@@ -97,7 +97,7 @@ export const due: Same<typeof english> = {
   calendar: {
     do: 'Für Ihren Kalender',
     title: 'Was fällig ist, für Ihren Kalender',
-    what: 'Eine Datei, die Kalender lesen (iCalendar). Lesen Sie sie später erneut ein, werden die Tage berichtigt, nicht verdoppelt. Überfälliges steht auf heute.',
+    what: 'Eine Datei, die Kalender lesen (iCalendar). Lesen Sie sie später erneut ein, werden die Tage berichtigt, nicht verdoppelt. Überfälliges steht beim heutigen Tag.',
     holds: (n: string) => (n === '1' ? '1 Tag ist darin.' : `${n} Tage sind darin.`),
     names: 'Sie enthält Titel von Werken und was Sie dazu geschrieben haben, und reist so, wie sie ist.',
     alarm: 'Vorher erinnern',
@@ -141,7 +141,7 @@ export const due: Same<typeof english> = {
     held: 'Hat es gehalten?',
     heldWhat:
       'Monate unter der Stufe, ab der Grün als wieder da gilt: seit der Behandlung und davor. Über eine Ursache sagt das nichts.',
-    heldNone: 'Noch gibt keine Zone eine Standzeit her.',
+    heldNone: 'Noch ist für keine Zone eine Standzeit bekannt.',
     zone: 'Zone',
     since: 'Seither',
     before: 'Davor',

@@ -21,7 +21,7 @@ export const erasing: Same<typeof english> = {
       : `${n} Einträge von Arten, die diese Version nicht kennt, enthalten den Namen und behalten ihn.`,
   looking: 'Gesucht wird, wo der Name steht …',
   nameReach:
-    'Nicht erreicht werden: Spitznamen, Initialen und Vornamen allein; was ein anderes Gerät seit der letzten Begegnung geschrieben hat; Namen in Bildern; was gedruckt ist.',
+    'Nicht erreicht werden: Spitznamen, Initialen und Vornamen allein; was ein anderes Gerät seit dem letzten Abgleich geschrieben hat; Namen in Bildern; was gedruckt ist.',
 
   photo: 'Dieses Foto löschen',
   photoOpen: 'Endgültig löschen …',
@@ -33,7 +33,7 @@ export const erasing: Same<typeof english> = {
 
   reach:
     'Dateien, Taschen und andere Geräte behalten es, bis sie dieser Bestandsaufnahme wieder begegnen: Dann verschwindet es auch dort. Ordner und Post, an die Sie es gesandt haben, müssen Sie selbst bereinigen.',
-  disk: 'Der Browser kann gelöschte Bytes auf dem Speicher dieses Geräts liegen lassen, bis er aufräumt.',
+  disk: 'Der Browser kann gelöschte Bytes im Speicher dieses Geräts liegen lassen, bis er aufräumt.',
   reason: 'Grund',
   reasonHint:
     'Bleibt in der Bestandsaufnahme, wenn alles andere fort ist: „hat darum gebeten“, „eine Passantin“. Ohne den Namen.',

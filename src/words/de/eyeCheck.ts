@@ -38,17 +38,17 @@ export const eyeCheck: Same<typeof english> = {
   known: (who: string) => `Was über dieses Auge bekannt ist: ${who}`,
   notKnown: 'Noch nicht bekannt',
   notKnownWhat: (said: string, low: string, high: string) =>
-    `Bis eine Probe gemacht ist oder Zonen erneut gefragt wurden, wird die übliche Unsicherheit angenommen: Wo es ${said} sagt, gilt der wahre Wert als zwischen ${low} und ${high}.`,
+    `Bis eine Probe gemacht ist oder Zonen erneut gefragt wurden, wird die übliche Unsicherheit angenommen: Wo es ${said} sagt, wird der wahre Wert zwischen ${low} und ${high} angenommen.`,
   likely: (said: string, low: string, high: string) =>
     `Wo dieses Auge ${said} sagt, liegt der wahre Wert wahrscheinlich zwischen ${low} und ${high}.`,
   likelyBeside: (said: string, value: string, low: string, high: string) =>
     `Wo dieses Auge ${said} sagt, ist der wahre Wert wahrscheinlich etwa ${value}, zwischen ${low} und ${high}.`,
   steady: {
     steadier:
-      'Dieses Auge ist beständiger, als üblicherweise angenommen wird. Seine Rundgänge bekommen engere Spannen, und eine kleinere Veränderung gilt als wirklich.',
+      'Dieses Auge ist beständiger, als üblicherweise angenommen wird. Seine Rundgänge bekommen engere Spannen, und eine kleinere Veränderung gilt als echt.',
     usual: 'Dieses Auge ist etwa so beständig, wie üblicherweise angenommen wird.',
     wider:
-      'Dieses Auge schwankt von Mal zu Mal mehr, als üblicherweise angenommen wird. Seine Rundgänge bekommen weitere Spannen, und erst eine größere Veränderung gilt als wirklich.',
+      'Dieses Auge schwankt von Mal zu Mal mehr, als üblicherweise angenommen wird. Seine Rundgänge bekommen weitere Spannen, und erst eine größere Veränderung gilt als echt.',
   },
   lean: {
     none: 'Keine Neigung zu mehr oder weniger, die nicht auch der Zufall ergäbe.',
@@ -57,7 +57,7 @@ export const eyeCheck: Same<typeof english> = {
   },
   used: 'Was von jetzt an verwendet wird',
   usedSpread: (sd: string, usual: string) =>
-    `Die Unsicherheit dieses Auges, ${sd} (üblich angenommen: ${usual}; Standardabweichung auf dem Logit), in den Spannen aller Rundgänge dieser Person und in jeder Frage, ob sich sicher etwas verändert hat.`,
+    `Die Unsicherheit dieses Auges, ${sd} (üblicherweise angenommen: ${usual}; Standardabweichung auf der Logit-Skala), in den Spannen aller Rundgänge dieser Person und in jeder Frage, ob sich sicher etwas verändert hat.`,
   usedLean:
     'Wo eine Neigung belegt ist, steht der berichtigte Wert neben dem eingegebenen. Was eingegeben wurde, wird nie geändert, und kein Index und kein Urteil verwendet den berichtigten.',
   restsOn: 'Worauf es beruht',
@@ -122,14 +122,14 @@ export const eyeCheck: Same<typeof english> = {
 
   method: 'Die Unsicherheit eines Auges',
   methodText: [
-    'Solange sie nicht bekannt ist, wird angenommen, dass eine Person beim erneuten Hinsehen um 0,30 auf dem Logit der Bedeckung irrt.',
+    'Solange sie nicht bekannt ist, wird angenommen, dass eine Person beim erneuten Hinsehen um 0,30 auf der Logit-Skala der Bedeckung irrt.',
     'Bekannt wird sie aus zweierlei: aus Bedeckungen, die am Ende eines Rundgangs erneut gefragt werden (die Hälfte der quadrierten Differenz eines Paars ist die Varianz eines Urteils), und aus Feldern bekannter Bedeckung in einer Augenprobe (die Streuung um die Linie durch das Gesagte, sodass eine Neigung nicht als Unbeständigkeit zählt).',
     'Die Breite der Leiterstufen und das halbe Prozent, unter das niemand kommt, werden zuvor abgezogen. Jedes Urteil zählt nach dem, was es daneben noch sagt: bei „unter 1 %“ so gut wie nichts.',
     'Immer werden zehn angenommene Paare mitgezählt: s² = (10 × 0,30² + v × gesehenes s²) / (10 + v), nicht unter 0,20. Weil es auf wenig beruht, wird es weiter verwendet, nach Students t mit 10 + v Freiheitsgraden im Verhältnis zum Normalquantil, und in Hundertsteln angegeben.',
     'Punkte, umfahrene Flecken und Fotos sind keine Augen, ebenso wenig übernommene Antworten. Licht und Feuchte eines Tages und der Unterschied zwischen zwei Personen kommen wie bisher einmal hinzu.',
-    'Eine Neigung ist eine Gerade durch das Gesagte und das Wahre, beides auf dem Logit. Belegt heißt sie, wo der Zufall sie selten ergäbe. Der berichtigte Wert steht neben dem Eintrag und geht in keine Rechnung ein.',
+    'Eine Neigung ist eine Gerade durch das Gesagte und das Wahre, beides auf der Logit-Skala. Belegt heißt sie, wo der Zufall sie selten ergäbe. Der berichtigte Wert steht neben dem Eintrag und geht in keine Rechnung ein.',
   ],
   methodNumbers: 'Zahlen, auf denen die Unsicherheit eines Auges beruht',
   methodEyes: 'Augen dieser Sammlung',
-  methodNoEyes: 'Von dieser Sammlung ist noch kein Auge bekannt: Für alle wird die übliche Unsicherheit angenommen.',
+  methodNoEyes: 'In dieser Sammlung ist noch kein Auge bekannt: Für alle wird die übliche Unsicherheit angenommen.',
 };

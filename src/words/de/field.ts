@@ -5,7 +5,7 @@ import type { Same } from '../tongue';
 export const field: Same<typeof english> = {
   who: {
     title: 'Wer arbeitet jetzt?',
-    what: 'Dieses Tablet wurde eine halbe Stunde oder länger nicht berührt. Jeder Eintrag trägt, wer gerade arbeitet.',
+    what: 'Dieses Tablet wurde eine halbe Stunde oder länger nicht berührt. Bei jedem Eintrag steht, wer gerade arbeitet.',
     still: (role: string) => `Weiterhin ${role}`,
     set: (role: string) => `Jetzt arbeitet: ${role}.`,
   },
@@ -13,7 +13,7 @@ export const field: Same<typeof english> = {
     setting: 'Nasses Glas',
     settingWhat:
       'Bei Regen oder Sprühwasser: Berührungen, die kürzer sind als die eines Fingers, bewirken auf den Seiten des Rundgangs nichts, und das Glas lässt sich sperren.',
-    row: 'Nasses Glas: sehr kurze Berührungen bewirken nichts.',
+    row: 'Nasses Glas: Sehr kurze Berührungen bewirken nichts.',
     lock: 'Glas sperren',
     locked: 'Das Glas ist gesperrt',
     lockedWhat: 'Keine Berührung bewirkt etwas. Ihre Eingaben sind gespeichert.',
@@ -29,7 +29,7 @@ export const field: Same<typeof english> = {
   },
   full: {
     title: 'Dieses Tablet ist voll',
-    what: 'Ihre letzte Eingabe ist womöglich nicht gespeichert, vor allem Fotos nicht. Geben Sie eine Tasche mit und lassen Sie dann frühere Fotos vom Gerät.',
+    what: 'Ihre letzte Eingabe ist womöglich nicht gespeichert, vor allem Fotos nicht. Geben Sie eine Tasche mit und nehmen Sie dann frühere Fotos vom Gerät.',
     room: 'Platz schaffen',
     understood: 'Verstanden',
   },

@@ -40,7 +40,7 @@ export const funds: Same<typeof english> = {
     `Die heutigen Kosten sind die vom Tag der Preise, gestiegen um ${percent} % im Jahr; was Spenden bezahlen, wird dagegen gerechnet.`,
 
   pipeline: 'Was da ist',
-  state: { 'in hand': 'Vorhanden', pledged: 'Zugesagt', hoped: 'Erhofft', spent: 'Ausgegeben', lost: 'Verloren' },
+  state: { 'in hand': 'Vorhanden', pledged: 'Zugesagt', hoped: 'Erhofft', spent: 'Ausgegeben', lost: 'Weggefallen' },
   stateWhat: {
     'in hand': 'Es ist auf dem Konto.',
     pledged: 'Jemand hat sein Wort gegeben.',
@@ -54,11 +54,11 @@ export const funds: Same<typeof english> = {
     `${amount}: jede Spende nach ihrer Wahrscheinlichkeit. Eine Annahme zum Planen; niemand hat diese Summe, und sie bezahlt nichts.`,
   addGift: 'Spende hinzufügen',
   none: 'Nichts.',
-  before: 'Ausgegeben und verloren',
+  before: 'Ausgegeben und weggefallen',
   gift: {
     expected: (day: string) => `erwartet am ${day}`,
     noDay: 'noch kein Tag',
-    late: (day: string) => `war erwartet am ${day}`,
+    late: (day: string) => `war am ${day} erwartet`,
     received: (day: string) => `kam am ${day}`,
     chance: (percent: string) => `Wahrscheinlichkeit ${percent}`,
     only: (lines: string) => `nur für ${lines}`,
@@ -67,7 +67,7 @@ export const funds: Same<typeof english> = {
   },
   overfull: (lines: string) => `Gebunden ist mehr, als es kostet: ${lines}`,
   overfullWhat: (over: string, gifts: string) =>
-    `${over} haben nichts zu bezahlen; sie kommen von: ${gifts}. Fragen Sie die Gebenden, ob damit etwas anderes bezahlt werden darf, und schreiben Sie auf, was sie sagen.`,
+    `Für ${over} gibt es hier nichts zu bezahlen; sie kommen von: ${gifts}. Fragen Sie die Geber, ob damit etwas anderes bezahlt werden darf, und schreiben Sie auf, was sie sagen.`,
   untied: (gifts: string) => `An Kosten gebunden, die dieser Fonds nicht mehr hat: ${gifts}`,
   enough: (over: string) => `Mit allem Erhofften wären ${over} mehr da, als gebraucht werden.`,
   who: 'Was eine Spende bezahlen darf, bestimmt, wer sie gibt; wo das bindet, holen Sie Rechtsrat ein. Diese Seite hält es fest und entscheidet nichts.',
@@ -85,7 +85,7 @@ export const funds: Same<typeof english> = {
   short: { target: 'Ziel', inHand: 'vorhanden', pledged: 'und zugesagt', hoped: 'und erhofft' },
   meets: {
     inHand: 'Mit dem Vorhandenen und dem, was jedes Jahr kommt',
-    pledged: 'Wenn die Zusagen kommen, wann sie erwartet werden',
+    pledged: 'Wenn die Zusagen zum erwarteten Tag eingehen',
     hoped: 'Wenn auch Erhofftes nach seiner Wahrscheinlichkeit kommt',
   },
   meetsOn: (month: string) => `erreicht im ${month}`,
@@ -112,7 +112,7 @@ export const funds: Same<typeof english> = {
     'Geben Sie an, was der Unterhalt im Jahr kostet; dann wird berechnet, welches Stiftungskapital ihn tragen würde. Bitten Sie darum zusammen mit der Behandlung.',
   rules: 'Wie mit Geld gerechnet wird',
   options: 'Möglichkeiten und Kostenvoranschläge',
-  promise: 'Was den Gebenden zugesagt ist',
+  promise: 'Was den Gebern zugesagt ist',
   note: 'Notiz',
 
   sheet: {
@@ -138,7 +138,7 @@ export const funds: Same<typeof english> = {
     yearly: 'Kommt jedes Jahr von selbst',
     yearlyHint: 'Ein Posten des Jahresbudgets, der Ertrag einer Spendenbox. Keine Spenden.',
     upkeep: 'Unterhalt jedes Jahr nach der Behandlung',
-    promise: 'Was den Gebenden zugesagt ist',
+    promise: 'Was den Gebern zugesagt ist',
     promiseHint: 'Was ihnen gesagt wurde: Unterhalt, ein Bericht, ein Tag.',
     closedDay: 'Geschlossen am',
     note: 'Notiz',

@@ -3,7 +3,7 @@ import type { Same } from '../tongue';
 
 export const grounds: Same<typeof english> = {
   title: 'Vereinbarungen mit der Gartenpflege',
-  lead: 'Was die Gartenpflege nahe an den Werken tut und lässt. Drucken Sie es aus und hängen Sie es in den Schuppen.',
+  lead: 'Was die Gartenpflege in der Nähe der Werke tut und lässt. Drucken Sie es aus und hängen Sie es in den Schuppen.',
   toPlan: 'Planung',
   add: 'Vereinbarung schreiben',
   edit: 'Vereinbarung',
@@ -11,7 +11,7 @@ export const grounds: Same<typeof english> = {
   changeOf: (topic: string) => `Ändern: ${topic}`,
   empty: 'Noch nichts vereinbart.',
   emptyWhat:
-    'Sprenger, Salz, Fadenmäher und Laubbläser setzen einer Bronze mehr zu als Regen. Ein Satz und ein Name helfen.',
+    'Regner, Salz, Fadenmäher und Laubbläser setzen einer Bronze mehr zu als Regen. Ein Satz und ein Name helfen.',
   topic: 'Thema',
   text: 'Was vereinbart wurde',
   textMissing: 'Geben Sie an, was vereinbart wurde.',

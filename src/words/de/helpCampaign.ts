@@ -6,7 +6,7 @@ export const helpCampaign: Same<typeof english> = {
     title: 'Maßnahmen',
     what: 'Die Behandlungen eines Werks und davor die Ursachen: Was den Schaden nährt, kommt zuerst dran.',
     first:
-      'Beantworten Sie die Ursachen, nach denen hier zu sehen lohnt. Öffnen Sie eine Maßnahme erst, wenn Pflege nicht mehr reicht.',
+      'Beantworten Sie die Ursachen, nach denen zu sehen sich hier lohnt. Eröffnen Sie eine Maßnahme erst, wenn Pflege nicht mehr reicht.',
     from: 'Vorgeschlagene Ursachen passen dazu, wie die Zonen liegen und was sie erreicht.',
   },
   campaign: {
@@ -18,7 +18,7 @@ export const helpCampaign: Same<typeof english> = {
   },
   'campaign-quantities': {
     title: 'Leistungsverzeichnis',
-    what: 'Die Arbeit in nummerierten Positionen, je Zone und Arbeit eine, die jeder Bieter gleich auspreist.',
+    what: 'Die Arbeit in nummerierten Positionen, je Zone und Arbeit eine, die jeder Bieter gleich bepreist.',
     first:
       'Lassen Sie die Positionen aus den Zonen bilden, streichen Sie, was nicht gewollt ist, und ergänzen Sie, was fehlt.',
     from: 'Flächen der Bestandsaufnahme, gut genug zum Kalkulieren. Jeder Bieter misst beim Ortstermin; bezahlt wird, was neu gemessen ist.',
@@ -46,19 +46,20 @@ export const helpCampaign: Same<typeof english> = {
     what: 'Was auf welche Zone kam, in welcher Reihenfolge, nach dem Wort derer, die es taten.',
     first:
       'Bitten Sie darum, einen Vormittag dabeizustehen, und schreiben Sie jede Schicht auf, wenn sie aufgetragen wird.',
-    from: 'Das Wort der Werkstatt. Den Ton in zehn Jahren zu treffen beginnt hier.',
+    from: 'Das Wort der Werkstatt. Wer den Farbton in zehn Jahren treffen will, fängt hier an.',
   },
   'campaign-hot-work': {
     title: 'Tage mit Heißarbeit',
     what: 'Eine Karte für jeden Tag mit Flamme oder heißem Metall.',
-    first: 'Legen Sie die Karte am Vortag an: Erlaubnisschein, Wache, Freibereich. Ohne Schein wird nichts entzündet.',
+    first:
+      'Legen Sie die Karte am Vortag an: Erlaubnisschein, Brandwache, Freibereich. Ohne Erlaubnisschein wird nichts entzündet.',
     from: 'Veröffentlichte Regeln stehen am Ende mit ihrer Quelle; Ihre können mehr verlangen.',
   },
   'hot-work': {
     title: 'Ein Tag mit Heißarbeit',
-    what: 'Schein, Wache, Temperaturen an den Einlagen und die Wache nach der Flamme. Der Tag lässt sich ohne das Foto danach nicht schließen.',
+    what: 'Erlaubnisschein, Brandwache, Temperaturen an den Einlagen und die Wache nach der Flamme. Der Tag lässt sich ohne das Foto danach nicht schließen.',
     first:
-      'Füllen Sie den oberen Teil aus, bevor etwas brennt. Schreiben Sie alle paar Minuten Temperaturen auf; die Grenze steht daneben.',
-    from: 'Ihre Messwerte. Die Uhr erinnert und ist keine Sicherheitseinrichtung: Ein Tablet schläft.',
+      'Füllen Sie den oberen Teil aus, bevor etwas entzündet wird. Schreiben Sie alle paar Minuten Temperaturen auf; die Grenze steht daneben.',
+    from: 'Ihre Messwerte. Die Zeitanzeige erinnert nur und ist keine Sicherheitseinrichtung: Ein Tablet schläft.',
   },
 };

@@ -4,9 +4,9 @@ import type { Same } from '../tongue';
 export const helpMoney: Same<typeof english> = {
   'sculpture-options': {
     title: 'Möglichkeiten',
-    what: 'Die Wege weiter für ein Werk, nebeneinander: was jeder tut, wie lange er hält, was er kostet, was sich nicht zurücknehmen lässt, was dagegen spricht.',
-    first: 'Lesen Sie, was die Daten zeigen. Tragen Sie mindestens zwei Wege ein, einen davon wie bisher.',
-    from: 'Zuerst die Standzeiten dieser Sammlung, sonst ein veröffentlichter Bereich. Kosten sind Ihre oder veranschlagte und so bezeichnet.',
+    what: 'Wie es mit einem Werk weitergehen kann, nebeneinander: was jeder Weg bewirkt, wie lange er hält, was er kostet, was sich nicht zurücknehmen lässt, was dagegen spricht.',
+    first: 'Lesen Sie, was die Daten zeigen. Tragen Sie mindestens zwei Wege ein, einen davon „weiter wie bisher“.',
+    from: 'Zuerst die Standzeiten dieser Sammlung, sonst ein veröffentlichter Bereich. Kosten sind von Ihnen oder angeboten und so gekennzeichnet.',
   },
   money: {
     title: 'Wie mit Geld gerechnet wird',
@@ -17,14 +17,15 @@ export const helpMoney: Same<typeof english> = {
   budget: {
     title: 'Budget eines Jahres',
     what: 'Welche Zonen für eine gegebene Summe zu behandeln sind, was dann liegen bleibt und was mehr Geld bewirken würde.',
-    first: 'Schreiben Sie die Summe, die Sie haben. Dann verschieben Sie sie und lesen, was sich ändert.',
-    from: 'Die Auswahl, bei der am wenigsten Schaden übrig bleibt, genau bestimmt. Preise sind Ihre, bis sie jemand veranschlagt.',
+    first:
+      'Geben Sie die Summe ein, die Sie haben. Ändern Sie sie dann nach oben und unten und lesen Sie, was sich ändert.',
+    from: 'Die Auswahl, bei der am wenigsten Abzug übrig bleibt, genau bestimmt. Die Preise sind Ihre eigenen, bis ein Angebot vorliegt.',
   },
   funds: {
     title: 'Fonds',
     what: 'Geld, das für eine Behandlung und für die Pflege danach gesammelt wird.',
-    first: 'Beginnen Sie einen aus dem gewählten Weg; dessen Kosten kommen mit.',
-    from: 'Drei Arten von Geld stehen getrennt und werden nie zu einer addiert.',
+    first: 'Eröffnen Sie einen aus der gewählten Möglichkeit; deren Kosten kommen mit.',
+    from: 'Drei Arten von Geld stehen getrennt und werden nie zu einer Summe addiert.',
   },
   fund: {
     title: 'Ein Fonds',

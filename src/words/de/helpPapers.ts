@@ -4,7 +4,7 @@ import type { Same } from '../tongue';
 export const helpPapers: Same<typeof english> = {
   papers: {
     title: 'Papiere',
-    what: 'Alles, was sich drucken oder aushändigen lässt: für Vorstand, Versicherer, Bieter, Restaurierung und für die, die nach Ihnen kommt.',
+    what: 'Alles, was sich drucken oder aushändigen lässt: für Vorstand, Versicherung, Bieter, Restaurierung und für Ihre Nachfolge.',
     first: 'Wählen Sie, wer es lesen wird, dann das Werk. Sehen Sie die Seite an, bevor Sie drucken.',
     from: 'Jedes Papier entsteht aus den Daten in dem Augenblick, in dem Sie es öffnen. Was nicht angesehen wurde, steht zuerst.',
   },
@@ -12,12 +12,12 @@ export const helpPapers: Same<typeof english> = {
     title: 'Ein Papier',
     what: 'Das Papier, wie es gedruckt wird. Es lässt sich hier drucken oder als eine Datei speichern, die sich ohne diese App öffnet.',
     first:
-      'Lesen Sie, was ihm nach eigenem Wort fehlt. Fügen Sie Ihre Worte ein, wo Platz dafür ist, dann drucken Sie.',
+      'Lesen Sie, was ihm nach eigener Angabe fehlt. Fügen Sie Ihre Worte ein, wo Platz dafür ist, dann drucken Sie.',
     from: 'Der Fuß jeder Seite nennt Tag, Verfasser, Entwurf oder Endfassung und ein Zeichen der Bestandsaufnahme, aus der es entstand.',
   },
   'papers-kept': {
-    title: 'Wo Dinge liegen',
-    what: 'Schlüssel, Farbtafeln, Proben, Negative, Kopien des Archivs: was kein Tablet enthält und eines Tages jemand sucht.',
+    title: 'Wo etwas aufbewahrt wird',
+    what: 'Schlüssel, Musterplatten, Proben, Negative, Kopien des Archivs: was kein Tablet enthält und eines Tages jemand sucht.',
     first: 'Schreiben Sie auf, was sonst niemand fände. Sehen Sie dann einmal im Jahr nach, ob es noch da ist.',
     from: 'Sie schreiben es, mit dem Tag, an dem es zuletzt jemand dort sah. Es kommt in den Brief an die Nachfolge.',
   },

@@ -27,7 +27,7 @@ export const helpPhotos: Same<typeof english> = {
     title: 'Fotos',
     what: 'Alle Fotos des Werks und die, von denen noch zu sagen ist, was sie zeigen.',
     first: 'Wählen Sie nach dem Tag viele auf einmal. Ordnen Sie dann zu: Standpunkt, Zone oder Befund.',
-    from: 'Die Bilddaten bleiben, wie die Kamera sie machte. Nur der Ort wird geleert, wenn Sie ihn nicht behalten wollen.',
+    from: 'Die Bilddaten bleiben, wie die Kamera sie machte. Nur der Ort wird entfernt, wenn Sie ihn nicht behalten wollen.',
   },
   'sculpture-viewfinder': {
     title: 'Sucher',
@@ -38,7 +38,7 @@ export const helpPhotos: Same<typeof english> = {
   },
   'sculpture-compare': {
     title: 'Fotos vergleichen',
-    what: 'Dieselbe Stelle in zwei Jahren: nebeneinander, überwischt, im Wechsel und als Karte, wo Grün kam oder ging.',
+    what: 'Dieselbe Stelle in zwei Jahren: nebeneinander, mit dem Wischer, im Wechsel und als Karte, wo Grün kam oder ging.',
     first:
       'Wählen Sie einen Standpunkt mit mehreren Jahren. Beginnen Sie mit „Wechseln“: Das Auge merkt, was sich bewegt.',
     from: 'Punktepaare bringen die Fotos zur Deckung. Bleiben unter 1 % der Breite übrig, gibt es eine Karte der Veränderung; über 3 % ist es nicht derselbe Standpunkt.',
@@ -52,7 +52,7 @@ export const helpPhotos: Same<typeof english> = {
   'measure-zone': {
     title: 'Auf einem Foto messen',
     what: 'Wie viel einer Zone ein Befund auf einem Foto bedeckt: durch Umfahren, durch Punkte oder durch Farben, auf die Sie zeigen.',
-    first: 'Prüfen Sie, ob der Ausschnitt stimmt. Im Zweifel Punkte: 49 Mal tippen, und die Unsicherheit ist bekannt.',
+    first: 'Prüfen Sie, ob der Ausschnitt stimmt. Im Zweifel Punkte: 49-mal tippen, und die Unsicherheit ist bekannt.',
     from: 'Ein Anteil an diesem Foto, nicht an der Zone. Er steht neben dem, was das Auge sagte, und ersetzt es nie.',
   },
   'measure-sentinel': {

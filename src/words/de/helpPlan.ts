@@ -24,7 +24,7 @@ export const helpPlan: Same<typeof english> = {
   },
   year: {
     title: 'Das Jahr',
-    what: 'Was jedes Werk in diesem Jahr bekommt, an welchem Tag, in wie vielen Stunden, und an welchen Tagen eine Hubbühne gebraucht wird.',
+    what: 'Was jedes Werk in diesem Jahr bekommt, an welchem Tag, in wie vielen Stunden, und an welchen Tagen eine Hebebühne gebraucht wird.',
     first:
       'Lesen Sie die Vorschläge mit ihrem „Warum“. Ändern Sie, was Sie besser wissen, und nennen Sie den ersten Tag.',
     from: 'Vorgeschlagen nach Klassen, Standzeiten und Ihrem eigenen Tempo. Was Sie sagen, gilt, bis Sie es zurücknehmen.',
@@ -37,7 +37,7 @@ export const helpPlan: Same<typeof english> = {
   },
   briefing: {
     title: 'Einweisung für eine Hilfskraft',
-    what: 'Eine Seite für die, die mitkommt: die Werke der Reihe nach, wann Halt ist und wen man ruft, was nicht zu tun ist.',
+    what: 'Eine Seite für alle, die mitkommen: die Werke der Reihe nach, wann aufzuhören ist und wen man anruft, was nicht zu tun ist.',
     first: 'Wählen Sie den Tag, drucken Sie, besprechen Sie es vor der ersten Leiter.',
     from: 'Das Jahr, die Zugangsblätter und was an jedem Werk getan werden darf.',
   },
@@ -45,12 +45,12 @@ export const helpPlan: Same<typeof english> = {
     title: 'Winterfest machen',
     what: 'Was vor dem ersten Frost geschieht, einmal für den Garten und für jedes Werk.',
     first:
-      'Beginnen Sie mit Entwässerung und Wasser: Sie richten den Schaden an. Haken Sie ab und ergänzen Sie, was hier besonders ist.',
-    from: 'Übliche Praxis und die Ursachen und Einlagen in Ihren Daten.',
+      'Beginnen Sie mit Entwässerung und Wasser: Von dort kommt der Schaden. Haken Sie ab und ergänzen Sie, was hier besonders ist.',
+    from: 'Gängige Praxis und die Ursachen und Einlagen in Ihren Daten.',
   },
   'site-plan': {
     title: 'Geländeplan',
-    what: 'Wo die Werke stehen, damit ein Tag den kurzen Weg nimmt.',
+    what: 'Wo die Werke stehen, damit ein Tag mit mehreren Werken den kurzen Weg nimmt.',
     first:
       'Wählen Sie ein Foto eines Plans oder nehmen Sie das leere Blatt. Wählen Sie ein Werk und tippen Sie, wo es steht.',
     from: 'Der kürzeste Weg ist auf diesem Bild berechnet; Stufen, Tore und Gezeiten kennen nur Sie.',
@@ -59,14 +59,14 @@ export const helpPlan: Same<typeof english> = {
     title: 'Vorfälle',
     what: 'Sturm, Stoß, Farbe, Diebstahl: was geschah, wem es gesagt wurde, wie es ausging.',
     first:
-      'Menschen weg, dann Fotos, dann aufschreiben. Farbe bleibt, wo sie ist, bis der Restaurator geantwortet hat.',
+      'Zuerst Personen fernhalten, dann fotografieren, dann aufschreiben. Farbe bleibt, wo sie ist, bis der Restaurator geantwortet hat.',
     from: 'Sie melden es. Ein Rundgang nach dem Vorfall zeigt, was er an der Oberfläche angerichtet hat.',
   },
   grounds: {
     title: 'Vereinbarungen mit der Gartenpflege',
     what: 'Was die, die mähen, wässern und streuen, nahe den Werken tun und lassen.',
     first:
-      'Schreiben Sie die Sprinkler auf. Geben Sie jeder Vereinbarung einen Tag zur Durchsicht, drucken Sie die Seite, hängen Sie sie in den Schuppen.',
+      'Tragen Sie die Regner ein. Geben Sie jeder Vereinbarung einen Tag zur Durchsicht, drucken Sie die Seite, hängen Sie sie in den Schuppen.',
     from: 'Sie vereinbaren es. Der Tag kommt unter „Was fällig ist“ wieder.',
   },
   moves: {
@@ -79,13 +79,13 @@ export const helpPlan: Same<typeof english> = {
     title: 'Mittel im Bestand',
     what: 'Wachs, Reiniger und dergleichen: Charge, Sicherheitsdatenblatt, Haltbarkeit, Rest.',
     first: 'Tragen Sie das Wachs ein, das Sie benutzen, mit der Nummer auf der Dose.',
-    from: 'Der Rest ist, was Sie gezählt haben, weniger dem, was laut Logbuch seither verbraucht wurde.',
+    from: 'Der Rest ist, was Sie gezählt haben, abzüglich dessen, was laut Logbuch seither verbraucht wurde.',
   },
   'sculpture-care-day': {
     title: 'Wasch- und Wachstag',
     what: 'Ob Luft und Oberfläche es jetzt erlauben, was an diesem Werk getan werden darf, und das Protokoll dessen, was geschah.',
     first:
-      'Lesen Sie, was nie getan werden darf. Tragen Sie Luft, Feuchte und Oberfläche ein, dann los oder warten. Halten Sie es fest, bevor Sie heimfahren.',
+      'Lesen Sie, was nie getan werden darf. Tragen Sie Luft, Feuchte und Oberfläche ein, dann beginnen oder warten. Halten Sie es fest, bevor Sie heimfahren.',
     from: 'Taupunkt nach einer veröffentlichten Formel; die Abstände stehen neben dem Messwert. Sie dürfen anders entscheiden, mit einem Grund, der bleibt.',
   },
   'sculpture-season': {
@@ -102,20 +102,20 @@ export const helpPlan: Same<typeof english> = {
   },
   'sculpture-metal': {
     title: 'Metallbuch',
-    what: 'Jedes Mal, dass Metall oder eine alte Beschichtung abgenommen wurde, von wem auch immer, und wie oft es jede Zone traf.',
-    first: 'Suchen Sie alte Berichte und tragen Sie deren Abnahmen ins Logbuch ein. Dann lesen Sie die Zahl.',
+    what: 'Jedes Mal, wenn Metall oder eine alte Beschichtung abgenommen wurde, von wem auch immer, und wie oft es jede Zone traf.',
+    first: 'Suchen Sie alte Berichte und tragen Sie deren Freilegungen ins Logbuch ein. Dann lesen Sie die Zahl.',
     from: 'Das Logbuch. Flächen sind die der Zonen; wie viel verloren ging, steht nur da, wo es jemand gemessen hat.',
   },
   'sculpture-access': {
     title: 'Zugang',
-    what: 'Wie das Werk erreicht wird, worauf es steht und was im Weg ist, für die, die die Hubbühne bringen.',
+    what: 'Wie das Werk erreicht wird, worauf es steht und was im Weg ist, für alle, die die Hebebühne bringen.',
     first: 'Schreiben Sie Höhe und Sockel. Dann Boden, Wasser, Sperrungen und wer am Tag entscheidet.',
-    from: 'Rechnungen zu Höhen und Leiterfüßen nennen ihre Regel daneben. Sie sind keine Erlaubnis zu steigen.',
+    from: 'Berechnungen zu Höhen und Leiterfüßen nennen ihre Regel daneben. Sie sind keine Erlaubnis, hinaufzusteigen.',
   },
   'sculpture-inserts': {
     title: 'Einlagen und Hitze',
-    what: 'Was jede Einlage verträgt, wer es gesagt hat, wie sie vor Hitze geschützt wird, und Rechnungen für das Gespräch mit Fachleuten.',
-    first: 'Tragen Sie ein, ob sie herausgenommen werden kann. Kann sie, dann kommt sie vor jeder Hitze heraus.',
-    from: 'Grenzen setzen benannte Fachleute. Die Rechnungen geben nur Schranken, nie einen sicheren Abstand.',
+    what: 'Was jede Einlage verträgt, wer es gesagt hat, wie sie vor Hitze geschützt wird, und Berechnungen für das Gespräch mit Fachleuten.',
+    first: 'Tragen Sie ein, ob sie herausgenommen werden kann. Wenn ja, wird sie vor jeder Hitze herausgenommen.',
+    from: 'Grenzen setzen benannte Fachleute. Die Berechnungen schätzen nur ab; einen sicheren Abstand nennen sie nie.',
   },
 };

@@ -5,7 +5,7 @@ import type { Same } from '../tongue';
 export const helpTerms: Same<typeof english> = {
   zone: [
     'Zone',
-    'Ein benannter Teil, der als Ganzes beurteilt wird: eine Oberfläche, eine Lage, eine bekannte Fläche. Die Buchstaben folgen dem Weg.',
+    'Ein benannter Teil, der als Ganzes beurteilt wird: eine Oberfläche, eine Exposition, eine bekannte Fläche. Die Buchstaben folgen dem Weg.',
   ],
   round: ['Rundgang', 'Einmal um ein Werk, Zone für Zone, an einem Tag.'],
   look: [
@@ -24,7 +24,7 @@ export const helpTerms: Same<typeof english> = {
     'Übernommen',
     'Eine Antwort aus dem Rundgang davor, nicht neu beurteilt. Sie beweist für dieses Jahr nichts.',
   ],
-  notLooked: ['Nicht angesehen', 'Niemand hat die Zone gesehen; der Grund steht dabei. Sie zählt nie als unversehrt.'],
+  notLooked: ['Nicht angesehen', 'Niemand hat die Zone gesehen; der Grund steht dabei. Sie zählt nie als intakt.'],
   ownEye: [
     'Erst das eigene Auge',
     'Der frühere Wert zeigt sich erst nach Ihrem, damit zwei Jahre zwei Meinungen sind.',
@@ -38,10 +38,10 @@ export const helpTerms: Same<typeof english> = {
     'Ein Befund, bei dem es heißt: festhalten, fotografieren, nicht waschen, nicht wachsen. Fragen Sie den Restaurator.',
   ],
   personCheck: [
-    'Personenprüfung',
+    'Gefahrenmeldung',
     'Etwas, das jemanden verletzen könnte. Es steht über jeder Liste, bis eine benannte Person es schließt.',
   ],
-  index: ['Zustandsindex', '100 heißt unversehrt. Jeder Befund zieht ab, nach Art, Bedeckung, Schwere und Aktivität.'],
+  index: ['Zustandsindex', '100 heißt intakt. Jeder Befund zieht ab, nach Art, Bedeckung, Schwere und Aktivität.'],
   range: ['Spanne', 'In neun von zehn Fällen liegt der Wert darin, soweit es an der Unsicherheit des Auges liegt.'],
   classes: [
     'Klassen',
@@ -61,7 +61,7 @@ export const helpTerms: Same<typeof english> = {
     'Ein Unterschied, der größer ist, als beide Unsicherheiten zusammen erklären. Doppelt so groß heißt er deutlich.',
   ],
   alone: [
-    'Einzeln, vielleicht Zufall',
+    'Für sich allein, könnte Zufall sein',
     'Es sieht verändert aus, doch unter so vielen Vergleichen ist einer dieser Art zu erwarten.',
   ],
   trend: ['Trend', 'Das Wort fällt erst ab fünf Rundgängen, und nur wenn der Zufall allein das selten täte.'],
@@ -69,7 +69,7 @@ export const helpTerms: Same<typeof english> = {
     'Standzeit',
     'Wie lange eine Beschichtung das Grün fernhielt: zwischen dem letzten Blick ohne und dem ersten mit Grün.',
   ],
-  noCleanStart: ['Kein sauberer Anfang', 'Grün stand gleich nach dem Auftrag dort; es begann keine Standzeit.'],
+  noCleanStart: ['Kein sauberer Anfang', 'Grün stand gleich nach dem Beschichten dort; es begann keine Standzeit.'],
   elevation: ['Ansicht', 'Foto oder Zeichnung einer Seite, auf der die Zonen umrissen sind.'],
   station: ['Standpunkt', 'Markierte Stelle, Richtung und Höhe, von denen jedes Jahr dasselbe Foto entsteht.'],
   square: [
@@ -90,7 +90,7 @@ export const helpTerms: Same<typeof english> = {
   ],
   agreed: [
     'Vereinbarter Farbton',
-    'Die Farbe, für die unterschrieben wurde, in Zahlen oder als Mustertafel festgehalten.',
+    'Die Farbe, für die unterschrieben wurde, in Zahlen oder als Musterplatte festgehalten.',
   ],
   carry: [
     'Mitgeben',
@@ -102,8 +102,8 @@ export const helpTerms: Same<typeof english> = {
     'Zwei Personen haben dasselbe festgehalten, ohne einander zu sehen. Beide bleiben, bis jemand es klärt.',
   ],
   inStep: [
-    'Im Takt',
-    'Mehrere Geräte schreiben in einen gemeinsamen Ordner, und jedes hält dieselbe Bestandsaufnahme.',
+    'Abgeglichen',
+    'Mehrere Geräte schreiben in einen gemeinsamen Ordner, und jedes hat dieselbe Bestandsaufnahme.',
   ],
   device: [
     'Auf diesem Gerät',
@@ -113,7 +113,7 @@ export const helpTerms: Same<typeof english> = {
     'Wer untersucht',
     'Einträge tragen die Funktion; der Name liegt getrennt und kann aus einer Datei wegbleiben.',
   ],
-  exposure: ['Lage', 'Wie ein Teil liegt und was ihn erreicht: Regen, Tropfen, Gischt, Hände, Salz.'],
+  exposure: ['Exposition', 'Wie ein Teil liegt und was ihn erreicht: Regen, Tropfen, Gischt, Hände, Salz.'],
   areaError: [
     'Unsicherheit der Fläche',
     'Um wie viel die Fläche falsch sein kann. Sie geht in Quadratmeter und Summen ein.',
@@ -128,21 +128,21 @@ export const helpTerms: Same<typeof english> = {
     'Fällig',
     'Verlangt von Standzeit, Plan, Zusage oder Person und in den Daten noch nicht als erledigt zu sehen.',
   ],
-  liftDay: ['Tag mit Hubbühne', 'Eine Bühne ist da. Werke, die sie brauchen, kommen auf denselben Tag.'],
+  liftDay: ['Tag mit Hebebühne', 'Eine Bühne ist da. Werke, die sie brauchen, kommen auf denselben Tag.'],
   verdict: [
     'Urteil des Jahres',
     'Was es für ein Werk war: halten, beobachten, örtlich behandeln, Restaurator fragen, Maßnahme.',
   ],
   option: [
     'Möglichkeit',
-    'Ein Weg weiter: wachsen wie bisher, ausbessern, abnehmen und neu patinieren, Ursache beseitigen, warten.',
+    'Ein Weg weiter: wachsen wie bisher, ausbessern, freilegen und neu patinieren, Ursache beseitigen, warten.',
   ],
   goodMonth: ['Guter Monat', 'Ein Monat im Jahr, in dem das Grün wegbleibt. Kosten werden daran gemessen.'],
   presentValue: [
     'Heutiger Wert',
     'Spätere Kosten und Spenden in heutigem Geld, zum Satz, den Sie setzen, und mit drei Sätzen gezeigt.',
   ],
-  contingency: ['Reserve', 'Aufschlag für das, was vor Beginn der Arbeit niemand wissen kann.'],
+  contingency: ['Unvorhergesehenes', 'Aufschlag für das, was vor Beginn der Arbeit niemand wissen kann.'],
   quote: [
     'Kostenvoranschlag',
     'Ein Preis, den jemand nannte, und bis wann er gilt. Ihre eigenen Preise sind als solche bezeichnet.',
@@ -152,9 +152,12 @@ export const helpTerms: Same<typeof english> = {
     'Geld auf dem Konto; schriftlich versprochen; vielleicht, mit einer Wahrscheinlichkeit. Nie eine Summe.',
   ],
   tripwire: ['Auslöser', 'Was uns umstimmen würde. Bei jedem Öffnen wird es an den Daten geprüft.'],
-  leftLoss: ['Was übrig bleibt', 'Fläche mal fehlendem Index, über alle Zonen, nachdem die gewählte Arbeit getan ist.'],
+  leftLoss: [
+    'Verbleibender Abzug',
+    'Fläche mal fehlendem Index, über alle Zonen, nachdem die gewählte Arbeit getan ist.',
+  ],
   gate: [
-    'Los oder warten',
+    'Beginnen oder warten',
     `Oberfläche ${measure('difference', 3)} über dem Taupunkt, Luftfeuchte unter 85 % und trocken seit dem letzten Regen.`,
   ],
   batch: [
@@ -167,21 +170,21 @@ export const helpTerms: Same<typeof english> = {
   ],
   cause: [
     'Ursache',
-    'Was den Schaden nährt: Sprinkler, verstopftes Entwässerungsloch, Salz. Zuerst beseitigt, sonst kommt er wieder.',
+    'Was den Schaden nährt: ein Regner, verstopftes Entwässerungsloch, Salz. Zuerst beseitigt, sonst kommt er wieder.',
   ],
   schedule: ['Leistungsverzeichnis', 'Die Arbeit in nummerierten Positionen mit Mengen, für alle Bieter gleich.'],
   median: ['Median', 'Der mittlere Preis. Eine Position weit davon ist eine Frage an den Bieter und kein Urteil.'],
   approval: ['Freigabe', 'Ein unterschriebenes Ja zu Probe, Farbton oder Schritt. Erst danach geht die Arbeit weiter.'],
-  layer: ['Schicht', 'Ein Auftrag auf eine Zone: Lösung, Stärke, Temperatur, Durchgänge, der Reihe nach.'],
+  layer: ['Schicht', 'Ein Auftrag auf eine Zone: Lösung, Konzentration, Temperatur, Durchgänge, der Reihe nach.'],
   fireWatch: [
     'Brandwache',
     'Jemand, der nichts tut als aufzupassen, während der Flamme und eine festgesetzte Zeit danach.',
   ],
   limit: [
     'Grenze',
-    'Die Hitze, die eine Einlage verträgt, von einer benannten Fachperson gesetzt. Ohne sie: ausbauen.',
+    'Die Hitze, die eine Einlage verträgt, gesetzt von einer benannten Fachperson für dieses Material. Ohne sie: ausbauen.',
   ],
-  ladderFoot: ['Leiterfuß', 'Von der Wand ein Viertel der benutzten Länge.'],
+  ladderFoot: ['Leiterfuß', 'Um ein Viertel der genutzten Länge von der Wand abgerückt.'],
   incident: [
     'Vorfall',
     'Sturm, Stoß, Farbe, Diebstahl. Sofort gemeldet; ein Rundgang danach zeigt, was es angerichtet hat.',
@@ -194,10 +197,7 @@ export const helpTerms: Same<typeof english> = {
     'Gefährdung',
     'Was eine Art von Befund das Metall kosten kann, von 0,05 (nur Aussehen) bis 1. Eine Zahl mit Begründung.',
   ],
-  scale: [
-    'Maßstab der Bewertung',
-    'Die Zahlen, auf denen der Index ruht. Ein Wert nennt die Fassung, mit der er entstand.',
-  ],
+  scale: ['Skala', 'Die Zahlen, auf denen der Index beruht. Ein Wert nennt die Fassung, mit der er entstand.'],
   corrosivity: [
     'Korrosivität',
     'Wie schnell blankes Metall in der Luft eines Ortes verliert, nach ISO 9223: C1 bis CX.',

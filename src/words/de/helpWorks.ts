@@ -5,7 +5,7 @@ import type { Same } from '../tongue';
 export const helpWorks: Same<typeof english> = {
   sculptures: {
     title: 'Skulpturen',
-    what: 'Jedes Werk in Ihrer Obhut, das bedürftigste zuerst. Gefahr für Personen geht vor, dann die Dringlichkeit, dann der niedrigere Index. Ein Werk, das noch niemand angesehen hat, steht hinten und sagt es.',
+    what: 'Jedes Werk in Ihrer Obhut, zuerst die, die es am nötigsten haben. Gefahr für Personen geht vor, dann die Dringlichkeit, dann der niedrigere Index. Ein Werk, das noch niemand angesehen hat, steht am Ende und ist so gekennzeichnet.',
     first:
       'Tippen Sie auf das oberste Werk. Am ersten Tag: ein Werk anlegen, seine Zonen festlegen, dann einen Rundgang beginnen.',
     from: 'Index und Klasse eines Werks stammen aus seinem letzten abgeschlossenen Rundgang. Der Kreis ist so weit gefüllt, wie der Index reicht; der blasse Teil ist seine Spanne.',
@@ -14,7 +14,7 @@ export const helpWorks: Same<typeof english> = {
     title: 'Die erste Seite',
     what: 'Drei Wege zu beginnen: eine eigene Sammlung, eine Datei, die Sie bekommen haben, oder ein erfundener Garten zum Umsehen. Der Garten liegt getrennt und ist mit einem Tippen wieder verlassen.',
     first:
-      'Noch nie gesehen? Öffnen Sie den Garten und machen Sie die Führung von fünf Minuten. Auf einem Tablet legen Sie die App vor dem ersten eigenen Eintrag auf den Startbildschirm.',
+      'Noch nie gesehen? Öffnen Sie den Garten und machen Sie die Führung von fünf Minuten. Auf einem Tablet legen Sie die App vor dem ersten eigenen Eintrag auf den Home-Bildschirm.',
     from: 'Was unter „Bevor Sie beginnen“ steht, wurde diesen Browser eben gefragt.',
   },
   'sculpture-new': {
@@ -38,13 +38,13 @@ export const helpWorks: Same<typeof english> = {
   },
   'sculpture-zones': {
     title: 'Zonen',
-    what: 'Die Teile, durch die ein Rundgang führt, in der Reihenfolge, in der Sie ihnen begegnen. Vier bis neun passen für die meisten Werke; bei sehr vielen werden Rundgänge abgekürzt.',
+    what: 'Die Teile, durch die ein Rundgang führt, in der Reihenfolge, in der Sie ihnen begegnen. Vier bis neun passen für die meisten Werke; bei mehr als dreißig werden Rundgänge leicht abgebrochen.',
     first: 'Legen Sie die Zone an, zu der Sie zuerst kommen. Dann die nächste, einmal um das Werk herum.',
     from: 'Die Flächen geben Sie an. Die App sagt, wo eine Zone fast für das ganze Werk spricht oder wo es zu viele sind.',
   },
   'sculpture-zone-new': {
     title: 'Zone anlegen',
-    what: `Ein Teil des Werks, der sich mit einem Blick beurteilen lässt: eine Oberfläche, eine Lage, etwa ${measure('area', 0.3, 1)} bis ${measure('area', 3, 0)}.`,
+    what: `Ein Teil des Werks, der sich mit einem Blick beurteilen lässt: eine Oberfläche, eine Exposition, etwa ${measure('area', 0.3, 1)} bis ${measure('area', 3, 0)}.`,
     first:
       'Geben Sie ihr den Namen, den Sie jemandem am Boden zurufen würden, dann die Fläche. Einfache Körper helfen, wo sie niemand kennt.',
     from: 'Flächen aus Körpern sind Summen von Zylindern, Quadern und dergleichen, mit der Unsicherheit, die Sie nennen.',
@@ -53,7 +53,7 @@ export const helpWorks: Same<typeof english> = {
     title: 'Eine Zone',
     what: 'Was von einer Zone bekannt ist, ihre Fotos und Wege, sie zu teilen oder mit einer anderen zu verbinden.',
     first:
-      'Namen und Lage berichtigen Sie nach Belieben. Bei neuer Fläche oder Oberfläche sagen Sie, von welchem Tag an: Frühere Rundgänge behalten, womit sie entstanden.',
+      'Namen und Exposition berichtigen Sie nach Belieben. Bei neuer Fläche oder Oberfläche sagen Sie, von welchem Tag an: Frühere Rundgänge behalten, womit sie entstanden.',
     from: 'Nach einer Teilung werden frühere Rundgänge über die Teile zusammen erzählt, nach ihrem Anteil an der Fläche.',
   },
   place: {
@@ -65,7 +65,7 @@ export const helpWorks: Same<typeof english> = {
   },
   'next-steps': {
     title: 'Nächste Schritte',
-    what: 'Alle Zonen aller Werke nach Bedürftigkeit, mit dem, was zuerst zu tun ist, und warum. Personen stehen über allem.',
+    what: 'Alle Zonen aller Werke in der Reihenfolge ihres Bedarfs, mit dem, was zuerst zu tun ist, und warum. Personen stehen über allem.',
     first:
       'Lesen Sie die ersten drei. Öffnen Sie die Begründung bei der, die Sie überrascht. Setzen Sie eine Klasse selbst, wo Sie es besser wissen.',
     from: 'Dringlichkeit nach Regel, dann Last, dann der niedrigere Index. Wie fest die Reihenfolge ist, zeigen tausend Ziehungen von Gewichten und Bedeckungen innerhalb ihrer Unsicherheiten.',
@@ -94,13 +94,12 @@ export const helpWorks: Same<typeof english> = {
   settings: {
     title: 'Einstellungen',
     what: 'Wie Sie das Gerät halten und lesen, in welcher Sprache und welchen Einheiten, und wer arbeitet.',
-    first:
-      'Tragen Sie sich als arbeitende Person ein. Draußen wählen Sie „In der Sonne“, mit Handschuhen „Handschuhe“.',
+    first: 'Tragen Sie sich unter „Wer arbeitet“ ein. Draußen wählen Sie „In der Sonne“, mit Handschuhen „Handschuhe“.',
     from: 'Alles bleibt auf diesem Gerät; in eine Datei kommen nur die Personen, die Sie eintragen.',
   },
   'eye-check': {
     title: 'Augenprobe',
-    what: 'Zwölf gezeichnete Flecken mit bekannter Bedeckung, in zwei Minuten. Sie misst, wie weit Ihr eigenes Auge danebenliegt.',
+    what: 'Zwölf gezeichnete Felder mit bekannter Bedeckung, in zwei Minuten. Sie misst, wie weit Ihr eigenes Auge danebenliegt.',
     first: 'Sagen Sie, wessen Auge es ist, und antworten Sie rasch: Der erste Blick zählt, wie auf der Leiter.',
     from: 'Die Streuung Ihrer Antworten, zusammen mit Zonen, die Sie in Rundgängen zweimal beurteilt haben. Sie macht jede Spanne Ihrer Rundgänge weiter oder enger; Ihre Einträge bleiben, wie sie sind.',
   },

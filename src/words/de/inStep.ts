@@ -2,10 +2,10 @@ import type { inStep as english } from '../en/inStep';
 import type { Same } from '../tongue';
 
 export const inStep: Same<typeof english> = {
-  title: 'Im Takt halten',
+  title: 'Abgleichen',
   lead: 'Ein gemeinsamer Ordner, und jedes Tablet, das dort liest und schreibt, hat dieselbe Bestandsaufnahme. Ausgeschaltet, bis Sie es einschalten; sonst wird nie etwas gesendet.',
-  notInvented: 'Die erfundene Sammlung wird mit nichts im Takt gehalten',
-  notInventedWhat: '„Im Takt halten“ ist für Ihre eigene Sammlung.',
+  notInvented: 'Die erfundene Sammlung wird mit nichts abgeglichen',
+  notInventedWhat: 'Abgeglichen wird nur Ihre eigene Sammlung.',
 
   serverTitle: 'Der Ordner auf dem Server',
   serverLead:
@@ -19,7 +19,7 @@ export const inStep: Same<typeof english> = {
 
   pickTitle: 'Ein Ordner dieses Geräts',
   pickLead:
-    'Auf einem Stick, einem Laufwerk oder ein Ordner, den ein anderes Programm auf mehreren Geräten gleich hält. Der Browser fragt Sie, ob die App hineindarf.',
+    'Auf einem Stick, einem Laufwerk oder ein Ordner, den ein anderes Programm auf mehreren Geräten gleich hält. Der Browser fragt Sie, ob die App Zugriff bekommt.',
   pick: 'Ordner wählen',
   pickNot:
     'Dieser Browser lässt eine App keinen Ordner verwenden. Nehmen Sie den Ordner auf dem Server, oder geben Sie Dateien mit.',
@@ -30,8 +30,8 @@ export const inStep: Same<typeof english> = {
 
   where: { server: (host: string) => `Der Ordner auf ${host}`, picked: (folder: string) => `Der Ordner „${folder}“` },
   since: (day: string) => `Eingeschaltet seit ${day}.`,
-  lastAt: (day: string, time: string) => `Zuletzt im Takt am ${day}, ${time}.`,
-  never: 'Noch nicht im Takt.',
+  lastAt: (day: string, time: string) => `Zuletzt abgeglichen am ${day}, ${time}.`,
+  never: 'Noch nicht abgeglichen.',
   waiting: (entries: string, photos: string) => `Hier wartet noch: ${entries} und ${photos}.`,
   nothingWaits: 'Hier wartet nichts.',
   entries: (n: number, figure: string) => (n === 1 ? '1 Eintrag' : `${figure} Einträge`),
@@ -44,10 +44,10 @@ export const inStep: Same<typeof english> = {
       : `${n} Einträge hier wurden anderswo gelöscht und sind fort.`,
   byItself:
     'Geschieht von selbst: kurz nachdem Sie etwas eingeben, wenn das Netz wieder da ist, und alle zehn Minuten.',
-  stepNow: 'Jetzt in Takt bringen',
+  stepNow: 'Jetzt abgleichen',
   switchOff: 'Ausschalten',
   switchedOff: 'Ausgeschaltet. Was im Ordner liegt, bleibt dort.',
-  done: 'Im Takt.',
+  done: 'Abgeglichen.',
   doing: {
     reading: 'Gelesen wird, was andere geschrieben haben',
     writing: 'Geschrieben wird, was im Ordner fehlt',
@@ -58,7 +58,7 @@ export const inStep: Same<typeof english> = {
 
   again: 'Passwort noch einmal eingeben',
   againDo: 'Weiter',
-  letIn: 'Die App wieder hineinlassen',
+  letIn: 'Zugriff wieder erlauben',
   letInWhat: 'Der Browser fragt jedes Mal, wenn die App geschlossen war.',
 
   who: 'Wer dabei ist',

@@ -23,10 +23,10 @@ export const incidents: Same<typeof english> = {
   peopleFirstWhat:
     'Rettungsdienst und Feuerwehr vor allem anderen. Halten Sie Personen fern; nicht klettern, ziehen oder festhalten.',
   checkOpens:
-    'Damit wird eine Personenprüfung geöffnet; sie steht über jeder Liste, bis eine namentlich genannte Person sie schließt.',
-  checkNoWork: 'Wählen Sie das Werk; damit wird eine Personenprüfung geöffnet.',
+    'Damit wird eine Gefahrenmeldung eröffnet; sie steht über jeder Liste, bis eine namentlich genannte Person sie schließt.',
+  checkNoWork: 'Wählen Sie das Werk; damit wird eine Gefahrenmeldung eröffnet.',
   first: 'Zuerst tun',
-  sort: 'Was für einer',
+  sort: 'Art des Vorfalls',
   work: 'Welches Werk',
   noWork: 'Der Garten, kein einzelnes Werk',
   zones: 'Zonen, wo bekannt',
@@ -45,7 +45,7 @@ export const incidents: Same<typeof english> = {
   save: 'Melden',
   saveEdit: 'Speichern',
   saved: 'Gemeldet.',
-  savedWithCheck: 'Gemeldet, und eine Personenprüfung geöffnet.',
+  savedWithCheck: 'Gemeldet, und eine Gefahrenmeldung eröffnet.',
   edited: 'Gespeichert.',
   remove: 'Entfernen',
   removed: 'Die Meldung ist entfernt.',
@@ -58,8 +58,8 @@ export const incidents: Same<typeof english> = {
   closedOn: (on: string) => `Geschlossen ${on}`,
   closedSaid: 'Der Vorfall ist geschlossen.',
   checkStillOpen:
-    'Eine Personenprüfung zu diesem Werk ist noch offen. Sie wird für sich geschlossen, von einer namentlich genannten Person.',
+    'Eine Gefahrenmeldung zu diesem Werk ist noch offen. Sie wird eigens geschlossen, von einer namentlich genannten Person.',
   round: 'Rundgang nach dem Vorfall beginnen',
   toldBy: (who: readonly string[]) => `Verständigt: ${list([...who])}`,
-  who: 'Ob es sicher ist, sagt die Tragwerksplanung; was es dem Metall angetan hat, ein Restaurator; wer bezahlt, die Versicherung.',
+  who: 'Ob noch Gefahr besteht, sagt ein Ingenieur; was es dem Metall angetan hat, ein Restaurator; wer bezahlt, die Versicherung.',
 };

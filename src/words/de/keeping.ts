@@ -13,7 +13,7 @@ export const keeping: Same<typeof english> = {
   photos: (n: number, figure: string) => (n === 1 ? '1 Foto' : `${figure} Fotos`),
   persisted: {
     yes: 'Der Browser hat zugesagt, alles zu behalten',
-    no: 'Der Browser darf alles löschen',
+    no: 'Der Browser kann alles löschen',
     'not known': 'Dieser Browser sagt nicht, ob er alles behält',
   },
   persistedWhat: {
@@ -27,7 +27,7 @@ export const keeping: Same<typeof english> = {
   unencrypted: 'Alles liegt unverschlüsselt: Richten Sie auf diesem Gerät eine Bildschirmsperre ein.',
 
   askTitle: 'Soll der Browser behalten, was Sie eingegeben haben?',
-  askWhat: 'Ungefragt darf er es löschen, wenn der Platz knapp wird.',
+  askWhat: 'Ungefragt kann er es löschen, wenn der Platz knapp wird.',
   askNotNow: 'Jetzt nicht',
 
   carried: 'Anderswo',
@@ -44,7 +44,7 @@ export const keeping: Same<typeof english> = {
   carriedRow: {
     bag: (entries: string, photos: string) => `Tasche, ${entries}, ${photos}`,
     survey: (entries: string) => `Bestandsdatei, ${entries}, ohne Fotos`,
-    step: (entries: string) => `mit einem Ordner im Takt gehalten, ${entries}`,
+    step: (entries: string) => `mit einem Ordner abgeglichen, ${entries}`,
   },
   carriedSome: (n: number) => (n === 1 ? 'nur eine Skulptur' : `nur ${n} Skulpturen`),
 

@@ -4,7 +4,7 @@ import type { Same } from '../tongue';
 
 export const layers: Same<typeof english> = {
   title: 'Farbschichten',
-  lead: 'Was auf welcher Zone in welcher Reihenfolge aufgetragen wurde, nach dem, der es getan hat. Das Treffen des Tons in zehn Jahren beginnt hier.',
+  lead: 'Was auf welche Zone in welcher Reihenfolge aufgetragen wurde, nach Angabe dessen, der es getan hat. Wer den Farbton in zehn Jahren treffen will, fängt hier an.',
   back: 'Maßnahme',
   none: 'Noch keine Schicht',
   noZones: 'Noch keine Zonen',
@@ -20,7 +20,7 @@ export const layers: Same<typeof english> = {
   solutionHint: 'So, wie der Ausführende sie nennt.',
   solutionMissing: 'Geben Sie an, was aufgetragen wurde.',
   earlier: 'Hier früher verwendet',
-  strength: 'Stärke',
+  strength: 'Konzentration',
   tool: 'Aufgetragen mit',
   tools: { brush: 'Pinsel', spray: 'Sprühgerät', stipple: 'Stupfpinsel', cloth: 'Tuch' },
   surface: 'Temperatur des Metalls, falls gemessen',

@@ -43,16 +43,16 @@ export const measure: Same<typeof english> = {
   kindOther: 'Eine andere Art',
   kindChoose: 'Art wählen',
   kindFirst: 'Wählen Sie zuerst, was gemessen wird.',
-  kindEye: (share: string) => `mit dem Auge ${share}`,
-  kindNoEye: 'in diesem Rundgang nicht mit dem Auge angegeben',
+  kindEye: (share: string) => `nach Augenmaß ${share}`,
+  kindNoEye: 'in diesem Rundgang nicht nach Augenmaß angegeben',
 
   ways: 'Drei Wege',
   way: {
     traced: 'Flecken umfahren',
     dots: 'Punkte beurteilen',
-    photo: 'Die Pixel sprechen lassen und prüfen',
+    photo: 'Die Pixel auswerten und prüfen',
   },
-  wayShort: { traced: 'umfahren', dots: 'Punkte', photo: 'Pixel, geprüft', eye: 'mit dem Auge' },
+  wayShort: { traced: 'umfahren', dots: 'Punkte', photo: 'Pixel, geprüft', eye: 'nach Augenmaß' },
   wayWhat: {
     traced: 'Für wenige Flecken mit klarem Rand. Tippen Sie die Ecken jedes Flecks an.',
     dots: 'Für viele kleine Stellen. Eine Berührung je Punkt: darauf, nicht darauf oder Glanz.',
@@ -138,7 +138,7 @@ export const measure: Same<typeof english> = {
   maskLead: (green: string, sound: string) =>
     `Tippen Sie von beiden drei oder mehr Stellen bei gleichmäßigem Licht an, einige helle, einige dunkle: ${green} und ${sound}. Allein ihre Farben unterscheiden die Pixel.`,
   sorts: {
-    green: { green: 'Grün', sound: 'Unbeeinträchtigte Oberfläche' },
+    green: { green: 'Grün', sound: 'Intakte Oberfläche' },
     other: { green: 'Der Befund', sound: 'Oberfläche ohne ihn' },
   },
   spots: (name: string, n: number, of: number) =>
@@ -166,7 +166,7 @@ export const measure: Same<typeof english> = {
 
   table: 'Nebeneinander',
   tableCaption: (kind: string) => `${kind}: was jeder Weg sagt, mit seiner 95-%-Spanne`,
-  tableNone: 'Zu dieser Art ist noch nichts angegeben, weder mit dem Auge noch auf diesem Foto.',
+  tableNone: 'Zu dieser Art ist noch nichts angegeben, weder nach Augenmaß noch auf diesem Foto.',
   columns: { how: 'Wie', share: 'Anteil', range: 'Spanne', of: 'Wovon', when: 'Wann' },
   of: { photo: 'von diesem Foto', zone: 'von der Zone', square: 'von diesem Foto' },
   otherPart: 'in einem anderen Teil des Fotos gemessen',

@@ -77,7 +77,7 @@ export const method: Same<typeof english> = {
   own: (project: string) => `Projekt: ${project}`,
   stop: 'Stoppbegriff',
   stopFirst: 'beim ersten Mal Stoppbegriff',
-  person: 'Personenprüfung',
+  person: 'Gefahrenmeldung',
 
   change: 'Gefährdungen für diese Sammlung ändern',
   changeWhat:
@@ -103,7 +103,7 @@ export const method: Same<typeof english> = {
   ladderColumns: { step: 'Stufe', from: 'Von', to: 'Bis', value: 'Zählt als' },
   errors: 'Unsicherheit des Auges',
   errorsWhat:
-    'Wie weit ein Urteil mit dem Auge danebenliegen kann, auf der Logit-Skala. Gewählt innerhalb der veröffentlichten Beobachterfehler.',
+    'Wie weit ein Urteil nach Augenmaß danebenliegen kann, auf der Logit-Skala. Gewählt innerhalb der veröffentlichten Beobachterfehler.',
   errorColumns: { what: 'Was', value: 'Wert', source: 'Quelle' },
   weights: 'Schwere, Aktivität, Anzahl, Herkunft',
   takes: 'Nimmt an',
@@ -160,8 +160,8 @@ export const method: Same<typeof english> = {
     urgency: [
       'Nichts drängt.',
       `Ein anderer aktiver Befund im Metall auf mehr als ${n.active} % der Zone; Wasser, das als Film läuft oder benetzt; ein Stoppbegriff; eine Art, deren Zeile es so sagt.`,
-      `Zonenindex unter der Handlungsschwelle von ${n.level}; Grün im Metall deutlich schlechter als beim letzten vergleichbaren Rundgang; eine Art, deren Zeile es so sagt.`,
-      'Jemand könnte verletzt werden: Eine Personenprüfung ist offen oder sollte es sein; eine Art, deren Zeile es so sagt.',
+      `Zonenindex unter der Handlungsschwelle von ${n.level}; Grün im Metall seit dem letzten vergleichbaren Rundgang deutlich mehr geworden; eine Art, deren Zeile es so sagt.`,
+      'Jemand könnte verletzt werden: Eine Gefahrenmeldung ist offen oder sollte es sein; eine Art, deren Zeile es so sagt.',
     ],
     recommendation: [
       'Nichts verlangt mehr als Hinsehen.',
@@ -179,7 +179,7 @@ export const method: Same<typeof english> = {
   howSure: 'Wie sicher',
   order: 'Reihenfolge des Bedarfs',
   orderText: [
-    'Zuerst die Menschen: Eine offene Personenprüfung steht über jeder Liste, unabhängig vom Metall.',
+    'Zuerst die Menschen: Eine offene Gefahrenmeldung steht über jeder Liste, unabhängig vom Metall.',
     'Dann die Dringlichkeitsklasse, die höhere zuerst.',
     'Dann die Last: Fläche × Gewicht × (100 − Zonenindex).',
     'Dann der niedrigere Zonenindex.',
@@ -196,7 +196,7 @@ export const method: Same<typeof english> = {
   verdictText: [
     'Verglichen werden Rundgänge derselben Art und desselben Oberflächenzustands. Andere werden mit einem Hinweis verglichen.',
     'Ein Unterschied wird nur genannt, wenn er über dem 1,96-Fachen seiner eigenen Unsicherheit liegt; „deutlich“, wenn er über dem Doppelten dieser Grenze liegt.',
-    'Grün, blankes Metall und Kalkbelag werden in Quadratmetern verglichen; Befunde auf dem Logit ihrer Bedeckung; Zonen auf dem Logarithmus ihres Index.',
+    'Grün, blankes Metall und Kalkbelag werden in Quadratmetern verglichen; Befunde auf der Logit-Skala ihrer Bedeckung; Zonen auf dem Logarithmus ihres Index.',
     'Auch „ohne Befund“ hat eine Unsicherheit: Eine neue Spur kann zuvor übersehen worden sein.',
     'Viele Vergleiche bringen einige falsche mit sich. Was nicht standhält, wenn alle zusammen gewogen werden (Benjamini-Hochberg bei 10 %), trägt den Vermerk „Für sich allein, könnte Zufall sein“.',
     'Übernommene Antworten belegen nichts und bleiben aus jeder Rechnung heraus.',
@@ -208,7 +208,7 @@ export const method: Same<typeof english> = {
     seen: 'Seite oder Daten gesehen',
     abstract: 'nur Zusammenfassung',
     'from memory': 'aus dem Gedächtnis',
-    'common practice, no source': 'übliche Praxis, keine Quelle',
+    'common practice, no source': 'gängige Praxis, ohne Quelle',
     'own choice': 'eigene Wahl dieses Projekts',
   },
   usedFor: 'Verwendet für',

@@ -5,7 +5,8 @@ export const money: Same<typeof english> = {
   title: 'Wie mit Geld gerechnet wird',
   lead: 'Für Möglichkeiten, Fonds, Budgets und Angebote dieser Sammlung.',
   back: 'Planung',
-  notSet: 'Das sind unsere eigenen Annahmen. Machen Sie sie zu Ihren: Fragen Sie, wer die Bücher führt.',
+  notSet:
+    'Das sind unsere eigenen Annahmen. Machen Sie sie zu Ihren eigenen: Fragen Sie die Person, die die Bücher führt.',
   version: (n: number) => `Hier festgelegt, Version ${n}.`,
   currency: 'Währung',
   currencyHint: 'Drei Buchstaben, zum Beispiel EUR. Beträge in anderer Währung werden nie dazugezählt.',

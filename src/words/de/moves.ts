@@ -12,7 +12,7 @@ export const moves: Same<typeof english> = {
   empty: 'Kein Werk wurde umgesetzt.',
   emptyWhat: 'Bevor eines geht: ein Rundgang, Fotos jeder Seite, Versicherung und Restaurator gefragt.',
   work: 'Welches Werk',
-  sort: 'Was für eine',
+  sort: 'Art',
   sorts: { move: 'Umgesetzt', 'loan out': 'Verliehen', 'loan in': 'An uns verliehen' },
   sortsWhat: {
     move: 'innerhalb des Ortes oder auf Dauer',
@@ -48,5 +48,5 @@ export const moves: Same<typeof english> = {
   afterLater: 'wenn es zurück ist',
   beginRound: 'Rundgang beginnen',
   defer:
-    'Was gehoben werden darf und womit, ist Sache der Transportfirma und der Tragwerksplanung; was die Reise mit ihm macht, die eines Restaurators.',
+    'Was gehoben werden darf und womit, ist Sache der Transportfirma und der Tragwerksplanung; was ein Transport mit dem Werk macht, ist Sache eines Restaurators.',
 };

@@ -18,15 +18,15 @@ export const nextSteps: Same<typeof english> = {
   keepAway:
     'Halten Sie Personen fern. Verständigen Sie jetzt die für das Gelände verantwortliche Person und den Restaurator.',
   openedOn: (day: string) => `Eröffnet am ${day}`,
-  close: 'Diese Prüfung schließen',
-  closeTitle: 'Personenprüfung schließen',
+  close: 'Diese Meldung schließen',
+  closeTitle: 'Gefahrenmeldung schließen',
   closeWhat: 'Schließen Sie sie nur, wenn die Gefahr beseitigt oder gesichert ist. Ihr Name bleibt dabei stehen.',
   closeDay: 'Tag, an dem es gesichert wurde',
   closeBy: 'Name der Person, die sie schließt',
   closeByMissing: 'Tragen Sie den Namen der Person ein, die es für sicher erklärt.',
   closeNote: 'Was getan wurde',
-  closeDo: 'Es ist sicher: Prüfung schließen',
-  closed: 'Die Personenprüfung ist geschlossen.',
+  closeDo: 'Es ist sicher: Meldung schließen',
+  closed: 'Die Gefahrenmeldung ist geschlossen.',
 
   order: 'Zonen in der Reihenfolge des Bedarfs',
   orderWhat:
@@ -42,7 +42,7 @@ export const nextSteps: Same<typeof english> = {
       : `${n} Zonen zeigen, die diesmal nicht beurteilt wurden`,
   notRankedHide: 'Diesmal nicht beurteilte Zonen verbergen',
   notRankedWhat:
-    'Nicht angesehen oder übernommen: Sie haben keinen Platz in der Reihenfolge und gelten nicht als unbeeinträchtigt.',
+    'Nicht angesehen oder übernommen: Sie haben keinen Platz in der Reihenfolge und gelten nicht als intakt.',
   underWay: {
     figures: 'Die Zahlen werden berechnet.',
     firmness: 'Die Reihenfolge wird viele Male neu gezogen.',
@@ -69,7 +69,7 @@ export const nextSteps: Same<typeof english> = {
   activeGreen: 'Aktives Grün',
 
   firm: 'Wie fest ist diese Reihenfolge?',
-  firmWhat: 'Was dazu zu sagen hätte und noch nicht bekannt ist:',
+  firmWhat: 'Was dazu beitragen würde und noch nicht bekannt ist:',
   firmCount: (firm: number, all: number) =>
     `${firm} von ${all === 1 ? 'einem geprüften Platz' : `${all} geprüften Plätzen`} ${firm === 1 ? 'ist' : 'sind'} fest. Für jede Zone wird geprüft, ob sie unter den ersten ein, drei, fünf, zehn oder mehr bleibt, zu denen ihr Platz gehört; fest ist, was in neun von zehn Ziehungen so bleibt.`,
   firmWord: { firm: 'Fest.', 'could be elsewhere': 'Könnte auch anderswo stehen.' },
@@ -110,15 +110,15 @@ export const nextSteps: Same<typeof english> = {
   doNext: {
     nothing: 'Jetzt nichts. Sehen Sie beim nächsten Rundgang wieder nach.',
     look: 'Sehen Sie sie an: Diese Zone wurde nicht beurteilt.',
-    keep: 'Sanft waschen, trocknen lassen, wachsen und weiter beobachten.',
+    keep: 'Schonend waschen, trocknen lassen, wachsen und weiter beobachten.',
     local:
       'Lassen Sie zuerst die Ursache bestimmen: Eine Prüfung, eine örtliche Behandlung oder eine Reparatur kann fällig sein.',
     major: 'Ein Restaurator plant es. Bis dahin lassen Sie die Oberfläche, wie sie ist.',
   },
   cautions: 'Vorsicht',
   toSculpture: 'Skulptur öffnen',
-  open: 'Personenprüfung öffnen',
-  opened: 'Die Personenprüfung ist offen.',
+  open: 'Gefahr für Personen melden',
+  opened: 'Die Gefahr ist gemeldet. Halten Sie Personen fern.',
   toThenAndNow: 'Damals und heute',
   cancel: 'Abbrechen',
 };

@@ -7,8 +7,8 @@ const years = (n: number): string => (n === 1 ? '1 Jahr' : `${n} Jahre`);
 
 export const options: Same<typeof english> = {
   title: 'Möglichkeiten',
-  lead: 'Wege, mit diesem Werk weiterzumachen: was jeder tut, kostet und bringt, und was die Einträge dazu sagen. Alle stehen mit dem da, was gegen sie spricht.',
-  who: 'Ob, wie und bis zu welchem Farbton abgenommen wird, hat ein Restaurator zu sagen, zusammen mit der Künstlerin, dem Künstler oder dem Nachlass und mit dem Eigentümer. Diese Seite rechnet und entscheidet nichts.',
+  lead: 'Wie es mit diesem Werk weitergehen kann: was jeder Weg bewirkt, kostet und bringt, und was die Einträge dazu sagen. Alle stehen mit dem da, was gegen sie spricht.',
+  who: 'Ob und mit welchen Mitteln bis aufs Metall freigelegt wird und welchen Farbton das Werk erhält, sagt ein Restaurator, zusammen mit der Künstlerin, dem Künstler oder dem Nachlass und mit dem Eigentümer. Diese Seite rechnet und entscheidet nichts.',
   readingOnly: 'Ein anderer Tab dieser App schreibt. Ändern Sie es dort.',
   signs: 'Was die Einträge zeigen',
   signsNone: 'Die Einträge zeigen nichts, was in die eine oder andere Richtung drängt.',
@@ -21,7 +21,7 @@ export const options: Same<typeof english> = {
   edit: 'Ändern',
   editOf: (name: string) => `${name} ändern`,
   named: (letter: string, title: string) => `${letter} · ${title}`,
-  does: 'Was er tut',
+  does: 'Was er bewirkt',
   mayDo: 'Wer es tun darf',
   risks: 'Was schiefgehen kann',
   goodMonths: 'Gute Monate im Jahr',
@@ -73,7 +73,7 @@ export const options: Same<typeof english> = {
   apart: (name: string) => `Nicht neben die anderen gestellt: ${name}.`,
   assumptions: 'Worauf es beruht',
   spread: (quote: string, estimate: string, madeUp: string) =>
-    `Ein Kostenvoranschlag gilt als auf ${quote} eingehalten, eine Schätzung auf ${estimate}, ein erfundener Preis auf ${madeUp}: unsere eigene Annahme.`,
+    `Angenommen wird, dass ein Kostenvoranschlag auf ${quote} genau ist, eine Schätzung auf ${estimate}, ein erfundener Preis auf ${madeUp}: unsere eigene Annahme.`,
   pricesAre: 'Die Preise sind die des kommenden Jahres: Sie gelten für dieses und das nächste Jahr und steigen danach.',
   toRules: 'Wie mit Geld gerechnet wird',
 
@@ -215,7 +215,7 @@ export const options: Same<typeof english> = {
     stepsHint: (n: number) => `Nach den Kosten: ${n}.`,
     size: 'Wie groß',
     sizes: { small: 'Klein', large: 'Groß' },
-    does: 'Was er tut',
+    does: 'Was er bewirkt',
     risks: 'Was schiefgehen kann',
     who: 'Wer es tun darf',
     missing: 'Geben Sie ihm einen Namen.',

@@ -41,7 +41,7 @@ export const overTime: Same<typeof english> = {
   },
   forecast: (day: string, value: string, range: string) =>
     `Bis zum nächsten Rundgang, etwa ${day}: ${value} (${range}), wenn die Pflege weitergeht wie bisher.`,
-  otherSurveyor: (who: string) => `andere Bearbeitung: ${who}`,
+  otherSurveyor: (who: string) => `andere Person: ${who}`,
   someone: 'nicht angegeben, wer',
 
   growth: 'Wo die Veränderung liegt',

@@ -9,19 +9,20 @@ export const paperBoard: Same<typeof english> = {
   reader: 'den Vorstand',
   heading: (campaign: string) => `Zur Entscheidung: ${campaign}`,
   lead: (work: string, ways: string) =>
-    `Der Vorstand wird gefragt, wie ${work} von jetzt an gepflegt werden soll. Hier stehen ${ways} Möglichkeiten nebeneinander; der Anhang sagt, was jede bewirkt, was sie aufs Spiel setzt und woher die Zahlen kommen.`,
+    `Der Vorstand wird gefragt, wie ${work} von jetzt an gepflegt werden soll. Hier stehen ${ways} Möglichkeiten nebeneinander; der Anhang sagt, was jede bewirkt, welche Risiken sie birgt und woher die Zahlen kommen.`,
   leadNoWays: (work: string) =>
     `Der Vorstand wird gefragt, wie ${work} von jetzt an gepflegt werden soll. Die Möglichkeiten sind noch nicht festgehalten.`,
   noPair: 'Von diesem Werk gibt es noch keine zwei Fotos vom selben Standpunkt.',
   green: {
     name: 'Grün heute',
     how: (low: string, high: string, all: string) =>
-      `${low} bis ${high} (90 %), von ${all} Oberfläche; Zone für Zone mit dem Auge geschätzt.`,
+      `${low} bis ${high} (90 %), von ${all} Oberfläche; Zone für Zone nach Augenmaß geschätzt.`,
     none: 'Noch hat niemand nachgesehen.',
   },
   change: {
     name: 'Jedes Jahr mehr',
-    how: (low: string, high: string, rounds: string) => `${low} bis ${high}, aus ${rounds} Rundgängen; kein Zufall.`,
+    how: (low: string, high: string, rounds: string) =>
+      `${low} bis ${high}, aus ${rounds} Rundgängen; durch Zufall nicht zu erklären.`,
     unsure: (low: string, high: string, rounds: string) =>
       `${low} bis ${high}, aus ${rounds} Rundgängen; es könnte auch Zufall sein.`,
   },
@@ -32,7 +33,7 @@ export const paperBoard: Same<typeof english> = {
 
   ways: 'Die Möglichkeiten',
   caption: (n: string, rate: string) =>
-    `Kosten gleichmäßig auf ${years(n)} verteilt, Geld gilt als jährlich mit ${rate} % über dem Preisanstieg verzinst`,
+    `Kosten gleichmäßig auf ${years(n)} verteilt; gerechnet mit einem Zinssatz von ${rate} % im Jahr über dem Preisanstieg`,
   columns: {
     way: 'Möglichkeit',
     yearly: 'Kosten im Jahr',
@@ -41,7 +42,7 @@ export const paperBoard: Same<typeof english> = {
     steps: 'Was sich nicht zurücknehmen lässt',
   },
   monthsHow:
-    'Ein guter Monat ist einer, in dem auch die schlechteste Zone unter dem Wert bleibt, ab dem Grün als zurück gilt. Spannen, zwei weitere Zinssätze und die Preise: siehe Anhang.',
+    'Ein guter Monat ist einer, in dem auch die schlechteste Zone unter dem Wert bleibt, ab dem Grün als wieder da gilt. Spannen, zwei weitere Zinssätze und die Preise: siehe Anhang.',
   steps: (count: string, size: string | undefined) =>
     count === '0'
       ? 'nichts'
@@ -49,7 +50,7 @@ export const paperBoard: Same<typeof english> = {
   sizes: { small: 'kleine', large: 'große' },
   notKnown: 'nicht bekannt',
   oneWay:
-    'Nur eine Möglichkeit ist festgehalten. Wo nur eine steht, gibt es nichts zu entscheiden: wenigstens das Weitermachen wie bisher gehört daneben.',
+    'Nur eine Möglichkeit ist festgehalten. Wo nur eine steht, gibt es nichts zu entscheiden: Wenigstens das Weitermachen wie bisher gehört daneben.',
   noWays: 'Noch ist keine Möglichkeit festgehalten, also gibt es hier noch nichts zu entscheiden.',
   noMoney:
     'Die Unterlagen, aus denen dieses Papier stammt, enthalten keine Preise. Es sagt, was getan würde, und nichts über Geld.',
@@ -63,9 +64,9 @@ export const paperBoard: Same<typeof english> = {
         ? `, sobald das Geld für die Arbeit und für den Unterhalt von ${m.upkeep} im Jahr da ist`
         : ', sobald das Geld dafür da ist',
       m.causes ? ' und die Ursachen des Schadens behoben sind' : '',
-      '. Mit welchen Mitteln es geschieht, entscheidet und beaufsichtigt ein Restaurator',
+      '. Über die Mittel entscheidet ein Restaurator, der die Arbeit auch beaufsichtigt',
       m.care ? `; bis dahin wird das Werk gepflegt wie bisher („${m.care}“)` : '',
-      m.review ? `. Der Vorstand sieht sich dies am ${m.review} wieder an.` : '.',
+      m.review ? `. Der Vorstand befasst sich am ${m.review} erneut damit.` : '.',
     ].join(''),
   motionNoWay: (work: string) =>
     `Die Möglichkeiten für ${work} sollen dem Vorstand erneut vorgelegt werden, jede mit ihrem Preis, mit dem, was sie bringt, und mit dem, was sich nicht zurücknehmen lässt.`,
@@ -100,13 +101,13 @@ export const paperBoard: Same<typeof english> = {
   ratesHow: (quote: string, estimate: string, madeUp: string) =>
     `Spannen: Ein Angebot gilt als auf ${quote} genau, eine Schätzung auf ${estimate}, ein Preis, den niemand genannt hat, auf ${madeUp}. Das sind eigene Annahmen. Preise gelten für dieses und das nächste Jahr und steigen von da an. Der Zinssatz ist, was Geld über den Preisanstieg hinaus bringt.`,
   against: (name: string) => `Was gegen ${name} spricht`,
-  againstNone: 'Weder die Zahlen noch die Unterlagen halten etwas dagegen.',
+  againstNone: 'Weder die Zahlen noch die Unterlagen sprechen dagegen.',
   whatIfCaption: (name: string, per: 'good month' | 'year', cost: string) =>
     `Was ${per === 'year' ? 'ein Jahr' : 'ein guter Monat'} von ${name} statt ${cost} kosten würde`,
   what: 'Was anders ist',
   from: 'Mindestens',
   to: 'Höchstens',
-  turns: 'Dann besser',
+  turns: 'Dann günstiger',
   same: 'dieselbe',
   whatIfNext: (name: string, cost: string) => `Die nächstbeste ist ${name}, mit ${cost}.`,
 
@@ -142,7 +143,7 @@ export const paperBoard: Same<typeof english> = {
   notDecided: 'Darüber wurde bisher nichts entschieden.',
   chair: 'Für den Vorstand',
   proposer: 'Dem Vorstand vorgelegt von',
-  who: 'Ob eine Oberfläche abgenommen wird, mit welchen Mitteln und zu welcher Farbe, sagt ein Restaurator, mit dem Künstler oder dem Nachlass und dem Eigentümer. Dieses Papier rechnet und entscheidet nichts.',
+  who: 'Ob und mit welchen Mitteln eine Oberfläche bis aufs Metall freigelegt wird und welchen Farbton sie erhält, sagt ein Restaurator, zusammen mit dem Künstler oder dem Nachlass und dem Eigentümer. Dieses Papier rechnet und entscheidet nichts.',
   lacks: {
     pair: 'zwei Fotos vom selben Standpunkt, Jahre auseinander',
     ways: 'wenigstens zwei Möglichkeiten, eine davon wie bisher',

@@ -35,7 +35,7 @@ export const paperCards: Same<typeof english> = {
     from: 'Woher',
     share: 'Anteil an der Zone, %',
     severity: 'Wie schwer',
-    activity: 'Am Werk',
+    activity: 'Aktivität',
     photos: 'Fotos',
   },
   fromShort: { dirt: 'Schmutz', stain: 'Fleck', metal: 'Metall' },

@@ -22,7 +22,7 @@ export const paperCondition: Same<typeof english> = {
   open: 'Der Rundgang ist noch nicht abgeschlossen: Zonen können noch hinzukommen.',
   surfaceOnly:
     'Angesehen wurde die von außen sichtbare Oberfläche. Nichts wurde geöffnet, beprobt oder geprüft: Gusskern, Armierung, Befestigungen und Fundament gehören nicht zu dieser Untersuchung.',
-  noDangers: 'Am Tag dieses Papiers steht keine Gefahr für Personen offen.',
+  noDangers: 'Am Tag, an dem dieses Papier gemacht wurde, steht in den Einträgen keine Gefahr für Personen offen.',
 
   what: 'Das Werk',
   facts: {
@@ -68,7 +68,7 @@ export const paperCondition: Same<typeof english> = {
   reachOf: (how: string, zones: string) => `${how}: ${zones}`,
   looking: 'Vorgehen',
   byEye:
-    'Mit dem Auge, Zone für Zone in der Reihenfolge des Rundwegs; Bedeckung im Vergleich mit gezeichneten Feldern bekannter Bedeckung.',
+    'Nach Augenschein, Zone für Zone in der Reihenfolge des Rundwegs; Bedeckung im Vergleich mit gezeichneten Feldern bekannter Bedeckung.',
   ownEye: 'Frühere Werte blieben verborgen, bis der jeweils neue feststand.',
   documents: 'Verwendete Unterlagen',
   docRounds: (n: number, figure: string, first: string, last: string) =>
@@ -80,12 +80,12 @@ export const paperCondition: Same<typeof english> = {
 
   condition: 'Zustand',
   summary: 'In wenigen Worten',
-  summaryHint: 'Was am meisten zählt, in eigenen Worten. Bleibt das Feld leer, kommt das Papier ohne aus.',
+  summaryHint: 'Was am meisten zählt, in eigenen Worten. Bleibt das Feld leer, kommt das Papier ohne sie aus.',
   index: 'Zustandsindex',
   indexOf: (value: string, range: string) => `${value} (${range})`,
   indexNone: 'keiner: Es wurde keine Zone angesehen',
   indexHow: (share: string, scale: string) =>
-    `0 bis 100, 100 ist unbeeinträchtigt; Mittel der Zonen nach Fläche und Bedeutung, über ${share} der Fläche. In Klammern die 90-%-Spanne aus der Unsicherheit geschätzter Bedeckung und des Tageslichts. Skala ${scale}.`,
+    `0 bis 100, 100 ist intakt; Mittel der Zonen nach Fläche und Bedeutung, über ${share} der Fläche. In Klammern die 90-%-Spanne aus der Unsicherheit geschätzter Bedeckung und des Tageslichts. Skala ${scale}.`,
   active: { green: 'Grün, nicht in Ruhe', bare: 'Blankes Metall, nicht in Ruhe', scale: 'Kalkbelag, nicht in Ruhe' },
   activeHow: 'Bedeckung mal Fläche, summiert über die angesehenen Zonen; 90-%-Spanne aus beiden Unsicherheiten.',
   weakest: 'Schwächste Zone',
@@ -104,7 +104,7 @@ export const paperCondition: Same<typeof english> = {
   classNone: 'keine',
   classNotSet: 'nicht gesetzt',
   classSetBy: (name: string, by: string) => `${name}. Gesetzt von ${by}`,
-  whyHighest: (zones: string) => `Die höchste ihrer Zonen: ${zones}.`,
+  whyHighest: (zones: string) => `Die höchste unter den Zonen: ${zones}.`,
   whyWeakest: (zones: string) => `Das Ganze ist höchstens eine Klasse besser als seine schwächste Stelle: ${zones}.`,
   classesHow:
     'Klassen nach DIN EN 16096:2012, in eigenen Worten. Eine Regel schlägt sie aus den Befunden vor; was eine namentlich genannte Person setzt, geht vor. Sie sagen, wie stark Anzeichen sind, wie bald und welche Art von Pflege gefragt ist. Sie nennen keine Ursache und schreiben keine Behandlung vor.',
@@ -122,7 +122,7 @@ export const paperCondition: Same<typeof english> = {
   cleared: 'gesucht, nicht mehr vorhanden',
   carried: 'übernommen, nicht neu beurteilt',
   zoneHow: (areas: string) =>
-    `Fläche in ${unitOf('area')} mit ihrer 90-%-Spanne: ${areas}. Index 0 bis 100, 100 ist unbeeinträchtigt, mit seiner 90-%-Spanne nur aus der Bedeckung. Bedeckung ist der bedeckte Anteil der Zone mit seiner 90-%-Spanne. CC Zustandsklasse, UC Dringlichkeitsklasse, RC Empfehlungsklasse; * von einer Person gesetzt, sonst nach der Regel vorgeschlagen.`,
+    `Fläche in ${unitOf('area')} mit ihrer 90-%-Spanne: ${areas}. Index 0 bis 100, 100 ist intakt, mit seiner 90-%-Spanne nur aus der Bedeckung. Bedeckung ist der bedeckte Anteil der Zone mit seiner 90-%-Spanne. CC Zustandsklasse, UC Dringlichkeitsklasse, RC Empfehlungsklasse; * von einer Person gesetzt, sonst nach der Regel vorgeschlagen.`,
   areaMethods: {
     typed: 'wie eingegeben',
     solids: 'aus einfachen Körpern, über die Form gelegt',
@@ -182,7 +182,7 @@ export const paperCondition: Same<typeof english> = {
   wholeWork: 'Das ganze Werk',
   comparedHow:
     'Index mit seiner 90-%-Spanne. „Zählt ab“ ist der kleinste Unterschied in Punkten, der bei der Unsicherheit beider Rundgänge als Veränderung gilt.',
-  changed: 'Stärker verändert, als beide Fehler erklären',
+  changed: 'Stärker verändert, als beide Unsicherheiten erklären',
   changedNone: 'Nichts hat sich sicher verändert.',
   unsure: 'Vielleicht verändert, nicht sicher',
   indexChange: (name: string, verdict: string, before: string, now: string) =>

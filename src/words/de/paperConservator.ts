@@ -4,7 +4,7 @@ import type { Same } from '../tongue';
 export const paperConservator: Same<typeof english> = {
   title: 'Blatt für die Restaurierung',
   reader: 'den Restaurator, der es ausfüllt',
-  lead: 'Bitte schreiben Sie mit der Hand, oder lassen Sie es eintippen. Was Sie schreiben, wird unter Ihrem Namen als Vermutung aufbewahrt, getrennt von dem, was gesehen wurde; an unseren Einträgen ändert es nichts.',
+  lead: 'Bitte schreiben Sie von Hand, oder lassen Sie es eintippen. Was Sie schreiben, wird unter Ihrem Namen als Vermutung aufbewahrt, getrennt von dem, was gesehen wurde; an unseren Einträgen ändert es nichts.',
   question: 'Was wir Sie fragen',
   questionHint: 'Ihre eigene Frage an den Restaurator. Sie steht auf dem Blatt zuerst.',
 
@@ -13,7 +13,7 @@ export const paperConservator: Same<typeof english> = {
   askCaption: 'Zonen, die wir lieber nicht berühren, bevor Sie sie gesehen haben',
   askNone:
     'Nach unseren Regeln verlangt keine Zone des letzten Rundgangs nach einem Restaurator. Sehen Sie nach, wo Sie möchten.',
-  askHow: 'Aus dem letzten Rundgang, mit dem Auge. Bedeckung ist der bedeckte Anteil der Zone.',
+  askHow: 'Aus dem letzten Rundgang, nach Augenmaß. Bedeckung ist der bedeckte Anteil der Zone.',
   stopWord: (kinds: string) => `${kinds}: wird weder gewaschen noch gewachst, bevor Sie es sagen.`,
   noHold: 'Wachs hält hier nicht.',
 
@@ -51,7 +51,7 @@ export const paperConservator: Same<typeof english> = {
     other: { ask: 'Was soll sonst noch festgehalten werden?', short: 'Außerdem gesagt' },
   },
   statement: (short: string, answer: string) => `${short}: ${answer}`,
-  nameAndOffice: 'Name, Amt, Anschrift',
+  nameAndOffice: 'Name, Funktion, Anschrift',
   signs: 'Restaurator',
   source: 'Blatt für die Restaurierung',
 
@@ -60,7 +60,7 @@ export const paperConservator: Same<typeof english> = {
     lead: 'Tippen Sie ein, was der Restaurator geschrieben oder gesagt hat. Jede Antwort wird unter diesem Namen als Vermutung aufbewahrt: Kein Befund und keine Zahl ändert sich.',
     back: 'Zurück zur Skulptur',
     by: 'Wessen Worte es sind',
-    byHint: 'Name oder Amt, wie es daneben stehen soll.',
+    byHint: 'Name oder Funktion, wie es daneben stehen soll.',
     byMissing: 'Sagen Sie, wessen Worte es sind.',
     date: 'Tag, an dem es geschrieben oder gesagt wurde',
     about: 'Zum ganzen Werk oder zu einer Zone',

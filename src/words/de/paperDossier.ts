@@ -13,11 +13,11 @@ export const paperDossier: Same<typeof english> = {
   missingHow:
     'Was hier fehlt, wurde nicht aufgeschrieben oder nicht auf dieses Gerät gebracht. Eine Lücke wird gesagt, nie gefüllt.',
   lacksOf: {
-    proposal: 'Kein Angebot wurde durchgesehen.',
+    proposal: 'Kein Behandlungsvorschlag wurde durchgesehen.',
     approvals: 'Keine Freigabe ist festgehalten.',
     card: 'Keine Farbtonkarte wurde angelegt.',
     layers:
-      'Das Schichtenprotokoll fehlt: Keine Schicht wurde aufgeschrieben. Die Farbe wieder zu treffen wird ein Ratespiel.',
+      'Das Schichtenprotokoll fehlt: Keine Schicht wurde aufgeschrieben. Die Farbe wieder zu treffen, wird zum Ratespiel.',
     layersOf: (letters: string) => `Für Zone ${letters} ist keine Schicht aufgeschrieben.`,
     hotDays: 'Kein Tag mit Heißarbeit ist festgehalten, obwohl mit Hitze gearbeitet wurde.',
     readings: (insert: string, day: string) => `${insert}: Am ${day} wurde keine Temperatur gemessen.`,
@@ -27,9 +27,9 @@ export const paperDossier: Same<typeof english> = {
       'Ein Rundgang „vor der Behandlung“ wurde nicht gemacht: Was vorher da war, beruht auf dem jährlichen Rundgang.',
     roundAfter:
       'Ein Rundgang „nach der Behandlung“ wurde nicht gemacht: Späteren Jahren fehlt der erste Tag, an dem sie zu messen wären.',
-    photosBefore: 'Kein Foto von vor der Arbeit ist aufbewahrt.',
-    photosDuring: 'Kein Foto von den Tagen der Arbeit ist aufbewahrt.',
-    photosAfter: 'Kein Foto von nach der Arbeit ist aufbewahrt.',
+    photosBefore: 'Aus der Zeit vor der Arbeit ist kein Foto aufbewahrt.',
+    photosDuring: 'Von den Tagen der Arbeit ist kein Foto aufbewahrt.',
+    photosAfter: 'Aus der Zeit nach der Arbeit ist kein Foto aufbewahrt.',
     report: 'Kein Bericht wurde durchgesehen.',
     reportItem: (name: string) => `Dem Bericht fehlt: ${name}.`,
     samples: 'Wo Proben und Musterplatten liegen, ist nicht festgehalten.',
@@ -77,14 +77,14 @@ export const paperDossier: Same<typeof english> = {
   nothing: 'ohne Befund',
   notLooked: 'nicht angesehen',
   zonesHow:
-    'Index: 100 gesund, 0 verloren; aus den Befunden berechnet, mit der Spanne der Bedeckung (90 %). Die Bedeckung wurde mit dem Auge geschätzt, wenn nichts anderes dabeisteht.',
+    'Index: 100 intakt, 0 verloren; aus den Befunden berechnet, mit der Spanne der Bedeckung (90 %). Die Bedeckung wurde nach Augenmaß geschätzt, wenn nichts anderes dabeisteht.',
   photosBefore: 'Fotos vorher',
   photosDuring: 'Fotos während der Arbeit',
   photosAfter: 'Fotos nachher',
 
-  proposal: 'Aufforderung, Vorschlag und Angebot',
+  proposal: 'Anfrage, Vorschlag und Angebot',
   paperOf: {
-    request: 'Was in der Aufforderung stehen musste',
+    request: 'Was in der Anfrage stehen musste',
     proposal: 'Was im Vorschlag stehen musste',
     report: 'Was im Bericht stehen musste',
   },
@@ -95,7 +95,7 @@ export const paperDossier: Same<typeof english> = {
     there: 'vorhanden',
     missing: 'fehlt',
     'not asked': 'nicht nötig',
-    unseen: 'nicht nachgesehen',
+    unseen: 'nicht gesucht',
   },
   lines: (who: string, day: string) => `Das angenommene Angebot: ${who}, ${day}`,
   lineColumns: { what: 'Position', amount: 'Menge', price: 'Preis' },
@@ -126,15 +126,15 @@ export const paperDossier: Same<typeof english> = {
     'Fotos tragen das Licht ihres Tages. Verglichen wird eine Farbe mit der Musterplatte, nicht mit dem Abzug.',
 
   inserts: 'Einlagen',
-  insertsCaption: 'Was jede vertrug, wer es sagte, und wie sie vor Hitze bewahrt wurde',
+  insertsCaption: 'Was jede vertrug, wer es sagte, und wie sie vor Hitze geschützt wurde',
   access: 'Zugang',
 
   hot: 'Tage mit Heißarbeit',
   hotDay: (day: string) => `Heißarbeit am ${day}`,
   hotFacts: {
     permit: 'Erlaubnisschein',
-    by: 'Freigegeben von',
-    clear: 'Frei gehalten',
+    by: 'Erteilt von',
+    clear: 'Freibereich',
     watcher: 'Brandwache',
     asked: 'Verlangte Wache',
     ended: 'Flamme aus',
@@ -153,7 +153,7 @@ export const paperDossier: Same<typeof english> = {
     spot: 'Wo',
     degrees: 'Gemessen',
     rise: 'Anstieg je Minute',
-    level: 'Neben der Grenze',
+    level: 'Gegenüber der Grenze',
     by: 'Von',
   },
   highest: (degrees: string, time: string, limit: string) =>
@@ -174,17 +174,17 @@ export const paperDossier: Same<typeof english> = {
   layerColumns: {
     order: 'Nr.',
     when: 'Wann',
-    solution: 'Lösung und Stärke',
+    solution: 'Lösung und Konzentration',
     tool: 'Aufgetragen mit',
     surface: 'Metall',
-    passes: 'Gänge',
+    passes: 'Durchgänge',
     air: 'Luft',
     by: 'Von',
   },
   rinsed: 'abgespült',
   sameAs: (letter: string) => `wie Zone ${letter}`,
   layersHow:
-    'Lösungen und Stärken stehen so da, wie der Ausführende sie nannte; geprüft hat sie niemand. „Metall“: Wärme der Oberfläche, wo sie gemessen wurde.',
+    'Lösungen und Konzentrationen stehen so da, wie der Ausführende sie nannte; geprüft hat sie niemand. „Metall“: Temperatur der Oberfläche, wo sie gemessen wurde.',
 
   logbook: 'Behandlungen im Logbuch',
   logbookCaption: 'Vom ersten Arbeitstag bis zur Abnahme',
@@ -196,8 +196,8 @@ export const paperDossier: Same<typeof english> = {
   metalNone: 'Nichts, was Metall oder eine Beschichtung abnimmt, ist verzeichnet.',
   stripped: (n: number) =>
     n === 1
-      ? 'Diese Oberfläche wurde nach den Unterlagen einmal bis aufs Metall abgenommen.'
-      : `Diese Oberfläche wurde nach den Unterlagen ${n}-mal bis aufs Metall abgenommen.`,
+      ? 'Diese Oberfläche wurde nach den Unterlagen einmal bis aufs Metall freigelegt.'
+      : `Diese Oberfläche wurde nach den Unterlagen ${n}-mal bis aufs Metall freigelegt.`,
 
   deviations: 'Abweichungen vom Vereinbarten',
   deviationsLabel: 'Abweichungen vom Vereinbarten, in Ihren eigenen Worten',
@@ -222,21 +222,27 @@ export const paperDossier: Same<typeof english> = {
   careBy: (who: string, day: string) => `Festgelegt von: ${who}${day === '' ? '' : `, ${day}`}.`,
 
   warranty: 'Gewährleistung',
-  warrantyFacts: { until: 'Bis', who: 'Wer dafür einsteht', terms: 'Wofür', look: 'Letzter Blick vor ihrem Ende' },
+  warrantyFacts: {
+    until: 'Bis',
+    who: 'Wer dafür einsteht',
+    terms: 'Wofür',
+    look: 'Letzter Kontrollblick vor ihrem Ende',
+  },
   warrantyNone: 'Eine Gewährleistung ist nicht festgehalten.',
   watch: 'Nachschau seither',
-  watchCaption: (day: string) => `Blicke nach dem Ende der Arbeit am ${day}`,
+  watchCaption: (day: string) => `Kontrollblicke nach dem Ende der Arbeit am ${day}`,
   watchColumns: { after: 'Nach', day: 'Tag', state: 'Gesehen' },
   held: 'Hat es gehalten?',
   heldCaption: 'Monate ohne Grün seit der Behandlung, neben den letzten Standzeiten davor',
   heldColumns: { zone: 'Zone', since: 'Seither', before: 'Davor', word: 'Wort' },
-  heldHow: 'Zwischen dem letzten klaren Blick und dem ersten, der es nicht mehr war. Eine Ursache wird nicht genannt.',
+  heldHow:
+    'Zwischen dem letzten Blick, der die Zone frei sah, und dem ersten, der sie nicht mehr frei sah. Eine Ursache wird nicht genannt.',
   people: 'Personen',
   peopleCaption: 'Wer in dieser Akte genannt ist, und wofür',
   peopleColumns: { who: 'Wer', what: 'Wofür' },
   peopleOf: {
     signed: 'hat unterschrieben',
-    authorised: 'hat Heißarbeit freigegeben',
+    authorised: 'hat die Heißarbeit erlaubt',
     watcher: 'hat Brandwache gehalten',
     limit: 'hat eine Grenze gesetzt',
     bid: 'war bei der Arbeit',

@@ -5,9 +5,9 @@ export const paperFund: Same<typeof english> = {
   title: 'Blatt für Geldgeber',
   reader: 'Spender oder Förderstellen',
   lead: (work: string, campaign: string) =>
-    `Dieses Blatt sagt, was eine Gabe möglich macht: ${campaign}, für ${work}, und die Pflege, die es so erhält.`,
+    `Dieses Blatt sagt, was eine Spende möglich macht: ${campaign}, für ${work}, und die Pflege, die es so erhält.`,
   leadOfAll: (fund: string, collection: string) =>
-    `Dieses Blatt sagt, was eine Gabe möglich macht: ${fund}, für die Werke von ${collection}.`,
+    `Dieses Blatt sagt, was eine Spende möglich macht: ${fund}, für die Werke von ${collection}.`,
 
   significance: 'Warum dieses Werk wichtig ist',
   significanceLabel: 'Warum dieses Werk wichtig ist, in Ihren eigenen Worten',
@@ -19,7 +19,7 @@ export const paperFund: Same<typeof english> = {
   surface: (work: string, green: string, all: string, day: string) =>
     `Von den ${all} Oberfläche von ${work} waren beim Rundgang vom ${day} ${green} grün.`,
   surfaceHow: (low: string, high: string) =>
-    `Zone für Zone mit dem Auge geschätzt; in neun von zehn Fällen liegt es zwischen ${low} und ${high}.`,
+    `Zone für Zone nach Augenmaß geschätzt; in neun von zehn Fällen liegt es zwischen ${low} und ${high}.`,
   path: (title: string, does: string) => `Der gewählte Weg: ${title}. ${does}`,
   chosenBy: (day: string, roles: string) => `Entschieden am ${day}${roles && `, unterschrieben von: ${roles}`}.`,
   noPath: 'Welcher Weg gegangen wird, ist noch nicht entschieden.',
@@ -89,7 +89,7 @@ export const paperFund: Same<typeof english> = {
   whoOversees:
     'Ein Restaurator entscheidet, mit welchen Mitteln die Oberfläche behandelt wird, und beaufsichtigt es. Hitze und Gerüste sind Sache zugelassener und versicherter Firmen.',
   record:
-    'Jeder Schritt wird fotografiert und aufgeschrieben. Die Unterlagen liegen in offenen Formaten, die sich ohne ein bestimmtes Programm lesen lassen; eine Abschrift liegt an einem anderen Ort.',
+    'Jeder Schritt wird fotografiert und aufgeschrieben. Die Unterlagen liegen in offenen Formaten, die sich ohne ein bestimmtes Programm lesen lassen; eine Kopie liegt an einem anderen Ort.',
 
   lacks: {
     significance: 'warum dieses Werk wichtig ist, in Ihren eigenen Worten',

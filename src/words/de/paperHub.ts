@@ -3,7 +3,7 @@ import type { Same } from '../tongue';
 
 export const paperHub: Same<typeof english> = {
   title: 'Papiere',
-  lead: 'Alles, was gedruckt oder übergeben wird, gemacht aus der Aufzeichnung, wie sie steht. Sehen Sie es zuerst hier an; drucken Sie es, oder sichern Sie es als eine Datei, die jeder Browser öffnet.',
+  lead: 'Alles, was gedruckt oder übergeben wird, gemacht aus den Einträgen, wie sie stehen. Sehen Sie es zuerst hier an; drucken Sie es, oder speichern Sie es als eine Datei, die jeder Browser öffnet.',
   back: 'Papiere',
   about: {
     work: 'Zu einem Werk',
@@ -26,10 +26,10 @@ export const paperHub: Same<typeof english> = {
   authorHint: 'Steht am Fuß jeder Seite.',
   size: 'Blatt',
   print: 'Drucken',
-  save: 'Als Datei sichern',
-  saved: 'Gesichert.',
-  ways: { picker: 'Als Datei sichern', share: 'Datei teilen', download: 'Datei herunterladen', text: 'Text zeigen' },
-  lacks: 'Der Aufzeichnung fehlt',
+  save: 'Als Datei speichern',
+  saved: 'Gespeichert.',
+  ways: { picker: 'Als Datei speichern', share: 'Datei teilen', download: 'Datei herunterladen', text: 'Text zeigen' },
+  lacks: 'In den Einträgen fehlt',
   lacksWhat: 'Das Papier lässt dies aus oder sagt es selbst. Nichts wird ergänzt.',
   preview: 'So wird es gelesen',
   workingOut: 'Einige Werte werden noch berechnet; das Papier wird neu gemacht, wenn sie da sind.',
@@ -44,7 +44,7 @@ export const paperHub: Same<typeof english> = {
   pages: (fewest: number, most: number) =>
     fewest === most ? (most === 1 ? 'eine Seite' : `${most} Seiten`) : `${fewest} bis ${most} Seiten`,
   toWork: 'Zum Werk',
-  empty: 'Noch steht kein Werk in der Aufzeichnung.',
+  empty: 'Noch ist kein Werk eingetragen.',
   emptyWhat:
     'Papiere werden aus dem gemacht, was Rundgänge und Logbuch enthalten. Beginnen Sie mit einem Werk und seinen Zonen.',
   toSculptures: 'Zu den Skulpturen',
@@ -59,7 +59,7 @@ export const paperHub: Same<typeof english> = {
   },
   given: {
     title: 'Ausgehändigt',
-    lead: 'Welches Papier wann hinausging und an wen. Nur ein Vermerk: Das Papier selbst wird neu aus der Aufzeichnung gemacht.',
+    lead: 'Welches Papier wann hinausging und an wen. Nur ein Vermerk: Das Papier selbst wird neu aus den Einträgen gemacht.',
     note: 'Vermerken, dass es ausgehändigt wurde',
     add: 'Ausgehändigtes Papier',
     edit: 'Ausgehändigtes Papier',
@@ -81,7 +81,7 @@ export const paperHub: Same<typeof english> = {
     changeOf: (title: string, day: string) => `Ändern: ${title}, ${day}`,
     open: 'Das Papier öffnen, wie es heute gemacht würde',
   },
-  kept: { link: 'Wo etwas aufbewahrt wird', what: 'Schlüssel, Farbtafeln, Proben, Negative, Kopien des Archivs' },
+  kept: { link: 'Wo etwas aufbewahrt wird', what: 'Schlüssel, Musterplatten, Proben, Negative, Kopien des Archivs' },
   others: {
     title: 'Von ihren eigenen Seiten gedruckt',
     lead: 'Listen, mit denen gearbeitet wird, bevor sie gedruckt werden. Sie tragen dieselbe Zeile am Fuß jeder Seite.',

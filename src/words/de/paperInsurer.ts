@@ -6,13 +6,13 @@ export const paperInsurer: Same<typeof english> = {
   reader: 'Makler, Versicherung',
   why: 'Wozu diese Mitteilung dient',
   whyHint:
-    'Police, Leihgabe oder Schaden, zu dem sie gehört; eine Nummer, die die Versicherung kennt. Bleibt das Feld leer, kommt das Papier ohne aus.',
+    'Police, Leihgabe oder Schaden, zu dem sie gehört; eine Nummer, die die Versicherung kennt. Bleibt das Feld leer, kommt das Papier ohne sie aus.',
 
   condition: 'Zustand, wie er ist',
   conditionHow: (day: string, type: string, surface: string) =>
     `Festgehalten am ${day} (${type}, ${surface}). Was hier steht, war an diesem Tag vorhanden.`,
   indexHow: (share: string) =>
-    `0 bis 100, 100 ist unbeeinträchtigt; über ${share} der Fläche. In Klammern die 90-%-Spanne, aus der Schätzung mit dem Auge.`,
+    `0 bis 100, 100 ist intakt; über ${share} der Fläche. In Klammern die 90-%-Spanne, aus der Schätzung mit dem Auge.`,
   class: 'Zustandsklasse',
   classHow:
     'Nach DIN EN 16096:2012, in eigenen Worten, 0 bis 3: wie stark sichtbare Anzeichen sind. Wie von einer namentlich genannten Person gesetzt, sonst wie von der Regel vorgeschlagen.',
@@ -24,7 +24,7 @@ export const paperInsurer: Same<typeof english> = {
     since: 'Zuerst festgehalten',
   },
   foundHow:
-    'Bedeckung ist mit dem Auge geschätzt; ihre Spanne steht im Zustandsbericht. „Zuerst festgehalten“ ist der erste Rundgang, der den Befund dort nennt, nicht der Tag seines Entstehens.',
+    'Bedeckung ist nach Augenmaß geschätzt; ihre Spanne steht im Zustandsbericht. „Zuerst festgehalten“ ist der erste Rundgang, der den Befund dort nennt, nicht der Tag seines Entstehens.',
   foundNone: 'In keiner der angesehenen Zonen wurde etwas gefunden.',
   photos: 'Fotos',
 
@@ -83,12 +83,12 @@ export const paperInsurer: Same<typeof english> = {
     `${title}: ${[who && `${who} steht für die Arbeit ein`, until && `bis ${until}`].filter(Boolean).join(' ')}${terms ? `. ${terms}` : '.'}`,
   own: 'Was sonst vereinbart ist',
   ownHint:
-    'Wer das Risiko am Standort, auf dem Transport, bei einer Behandlung trägt, wie es in Ihren Verträgen steht. Bleibt das Feld leer, kommt das Papier ohne aus.',
+    'Wer das Risiko am Standort, auf dem Transport, bei einer Behandlung trägt, wie es in Ihren Verträgen steht. Bleibt das Feld leer, kommt das Papier ohne sie aus.',
   signs: 'für den Eigentümer',
   lacks: {
     values: (n: number) => (n === 1 ? '1 Einlage hat keinen Wert.' : `${n} Einlagen haben keinen Wert.`),
     risk: 'Wer das Risiko trägt, ist nicht festgehalten: Sagen Sie es unten, wie es in Ihren Verträgen steht.',
     photos: 'Zum genannten Rundgang gehört kein Foto.',
-    watch: 'Zu einem Tag mit Heißarbeit fehlt das Wort, dass die Brandwache gehalten wurde.',
+    watch: 'Zu einem Tag mit Heißarbeit fehlt die Bestätigung, dass die Brandwache gehalten wurde.',
   },
 };

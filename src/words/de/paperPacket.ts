@@ -4,14 +4,14 @@ import type { Same } from '../tongue';
 export const paperPacket: Same<typeof english> = {
   title: 'Mappe für die Restaurierung',
   reader: 'Restauratoren, zusammen mit der Tasche',
-  lead: 'Diese Seite geht mit einer Tasche des Werks hinaus: einer Zip-Datei mit allem, was die Aufzeichnung von ihm enthält. Hier steht, was darin liegt und was wir fragen. Wir haben hingesehen und aufgeschrieben; was es bedeutet, sagen Sie.',
+  lead: 'Diese Seite geht mit einer Tasche des Werks hinaus: einer Zip-Datei mit allem, was über das Werk eingetragen ist. Hier steht, was darin liegt und was wir fragen. Wir haben hingesehen und aufgeschrieben; was es bedeutet, sagen Sie.',
   own: {
     questions: 'Fragen',
     questionsHint:
-      'Eine je Zeile. Solange Sie nichts schreiben, fragt die Aufzeichnung, was sie nicht beantworten kann.',
+      'Eine je Zeile. Solange Sie nichts schreiben, steht hier, was die Einträge selbst nicht beantworten.',
   },
   questions: 'Was wir fragen',
-  questionsNone: 'Nichts in der Aufzeichnung ruft von sich aus nach Ihnen.',
+  questionsNone: 'Nichts in den Einträgen verlangt von sich aus nach Ihnen.',
   stop: (zone: string, kind: string, day: string) =>
     `${zone}: Am ${day} haben wir „${kind}“ aufgeschrieben. Was ist das, und darf die Zone gewaschen und gewachst werden, bis Sie sie gesehen haben?`,
   holds: (zone: string) =>
@@ -29,36 +29,36 @@ export const paperPacket: Same<typeof english> = {
     looks: ['Kontrollblicke zwischen den Rundgängen', 'data/survey.json'],
     photos: ['Fotos, wie sie aus der Kamera kamen', 'data/photos'],
     papers: ['Papiere', 'data/papers'],
-    treatments: ['Einträge des Logbuchs: Produkte, Aufträge, Personen', 'data/survey.json'],
+    treatments: ['Einträge des Logbuchs: Mittel, Schichten, Personen', 'data/survey.json'],
     readings: ['Messungen mit Geräten', 'data/survey.json'],
     causes: ['Ursachen und wie es um sie steht', 'data/survey.json'],
-    thoughts: ['Was Personen dachten', 'data/survey.json'],
+    thoughts: ['Vermutungen von Personen', 'data/survey.json'],
   },
   count: (n: number, figure: string) => (n === 0 ? 'keine' : figure),
   span: (n: string, first: string, last: string) => `${n}, ${first} bis ${last}`,
   papersListed: 'aufgeführt in data/report.html',
   products: 'Was aufgetragen wurde',
-  productColumns: { what: 'Behandlung', product: 'Produkt', times: 'Wie oft', last: 'Zuletzt', coats: 'Aufträge' },
+  productColumns: { what: 'Behandlung', product: 'Mittel', times: 'Wie oft', last: 'Zuletzt', coats: 'Schichten' },
   productNone: 'nicht genannt',
   productsNone: 'Das Logbuch enthält keine Behandlung.',
   lasted: 'Wie lange es hielt',
-  lastedColumns: { zone: 'Zone', coated: 'Überzogen', held: 'Monate ohne Grün', end: 'Jetzt' },
+  lastedColumns: { zone: 'Zone', coated: 'Beschichtet', held: 'Monate ohne Grün', end: 'Jetzt' },
   lastedHow:
-    'Vom letzten Blick, der kein Grün sah, bis zum ersten, der es sah; wo dazwischen niemand nachsah, ist die Spanne weit. Je Zone der letzte Überzug, von dem sich etwas sagen lässt.',
+    'Vom letzten Blick, der kein Grün sah, bis zum ersten, der es sah; wo dazwischen niemand nachsah, ist die Spanne weit. Je Zone die letzte Beschichtung, von der sich etwas sagen lässt.',
   lastedNone:
-    'Zwischen den Rundgängen hat niemand nachgesehen: Über die Standzeit eines Überzugs lässt sich nichts sagen.',
+    'Zwischen den Rundgängen hat niemand nachgesehen: Über die Standzeit einer Beschichtung lässt sich nichts sagen.',
   held: (low: string, high: string) => `${low} bis ${high}`,
   heldOpen: (low: string) => `${low} oder mehr`,
-  ends: { returned: 'Grün wieder da', 'coated again': 'erneut überzogen', 'still clear': 'beim letzten Blick frei' },
+  ends: { returned: 'Grün wieder da', 'coated again': 'erneut beschichtet', 'still clear': 'beim letzten Blick frei' },
   causes: 'Gesuchte Ursachen',
   causesNone: 'Keine Ursache wurde aufgeschrieben.',
   causeRow: (what: string, zones: string, state: string, day: string, seen: string) =>
-    `${what}${zones ? `, ${zones}` : ''}: ${state} (gefunden am ${day}). ${seen}`.trim(),
+    `${what}${zones ? `, ${zones}` : ''}: ${state} (festgestellt am ${day}). ${seen}`.trim(),
   thoughtRow: (what: string, by: string, day: string) => `${what} (${by}, ${day})`,
   thoughtNone: 'Niemand hat eine Vermutung aufgeschrieben.',
   lacks: {
     photos: 'Fotos des letzten Rundgangs.',
     looks:
-      'Kontrollblicke zwischen den Rundgängen: Ohne sie lässt sich über die Standzeit eines Überzugs nichts sagen.',
+      'Kontrollblicke zwischen den Rundgängen: Ohne sie lässt sich über die Standzeit einer Beschichtung nichts sagen.',
   },
 };

@@ -2,9 +2,9 @@ import type { paperRequest as english } from '../en/paperRequest';
 import type { Same } from '../tongue';
 
 export const paperRequest: Same<typeof english> = {
-  title: 'Aufforderung zum Angebot',
+  title: 'Angebotsanfrage',
   reader: 'Firmen und Restauratoren',
-  heading: (campaign: string) => `Aufforderung zum Angebot: ${campaign}`,
+  heading: (campaign: string) => `Angebotsanfrage: ${campaign}`,
   lead: (owner: string, work: string) =>
     `${owner} bittet um Angebote zur Behandlung der Bronze ${work}, die im Freien steht. Hier steht, was gesehen wurde, wie viel davon es ist, wie das Werk erreicht wird und was vor Schaden zu bewahren ist. Nicht hier steht, wie es zu tun ist: Das Verfahren schlagen Sie vor.`,
   notice: 'Wer diese Arbeit tun darf',
@@ -45,8 +45,8 @@ export const paperRequest: Same<typeof english> = {
     n === 0
       ? 'Keine Behandlung, die Metall abnimmt, ist verzeichnet.'
       : n === 1
-        ? 'Diese Oberfläche wurde nach den Unterlagen einmal bis aufs Metall abgenommen.'
-        : `Diese Oberfläche wurde nach den Unterlagen ${n}-mal bis aufs Metall abgenommen.`,
+        ? 'Diese Oberfläche wurde nach den Unterlagen einmal bis aufs Metall freigelegt.'
+        : `Diese Oberfläche wurde nach den Unterlagen ${n}-mal bis aufs Metall freigelegt.`,
   thoughtHow: 'Was jemand vermutet hat, mit Namen und Tag. Geprüft wurde es nicht, wenn es nicht dabeisteht.',
 
   causes: 'Was den Schaden nährt',
@@ -85,7 +85,7 @@ export const paperRequest: Same<typeof english> = {
     `Die Flächen sind die der Bestandsaufnahme und können um ${low} bis ${high} und mehr abweichen; die Spanne steht dabei. Sie messen bei der Besichtigung; bezahlt wird, was gemeinsam vor Ort noch einmal gemessen wurde.`,
   total: (value: string, low: string, high: string) => `Behandelte Oberfläche: ${value} (${low} bis ${high}).`,
   seenHow: (day: string) =>
-    `Was gesehen wurde: mit dem Auge beurteilt beim Rundgang vom ${day}, in den Worten der Person, die hingesehen hat. Keine Probe wurde genommen und nichts geöffnet, wenn es nicht dabeisteht.`,
+    `Was gesehen wurde: nach Augenschein beurteilt beim Rundgang vom ${day}, in den Worten der Person, die hingesehen hat. Keine Probe wurde genommen und nichts geöffnet, wenn es nicht dabeisteht.`,
   against: 'Wo Verzeichnis und heutige Unterlagen auseinandergehen',
 
   inserts: 'Einlagen und Nachbarn',
@@ -108,13 +108,13 @@ export const paperRequest: Same<typeof english> = {
   hot: 'Heißarbeit',
   hotText:
     'Keine Flamme ohne Erlaubnisschein für den Tag, ohne freien Bereich und ohne Brandwache, die nach der letzten Flamme bleibt. Wie viel davon, sagen Brandschutzbehörde und Versicherung; die veröffentlichten Regeln hierunter sind das Mindeste.',
-  hotChecks: 'Angesehen und in Ordnung, bevor etwas angezündet wird',
+  hotChecks: 'Angesehen und in Ordnung, bevor etwas entzündet wird',
 
-  approvals: 'Probefläche, Musterfläche, und wer Ja sagt',
+  approvals: 'Probefläche, Musterplatte und wer zustimmt',
   approvalsText: [
-    'Bevor die ganze Oberfläche angefasst wird, wird eine Probefläche von höchstens einer Hand gereinigt, wo der Restaurator es sagt, und trocken von Restaurator und Eigentümer angesehen.',
-    'Die Farbe wird an einer Musterplatte oder Musterfläche vereinbart, trocken und nass, in Sonne und Schatten angesehen, jedes Mal fotografiert und unterschrieben von denen, die es müssen: Künstler oder Nachlass, Eigentümer, Restaurator.',
-    'Jede Stufe geht erst nach einem schriftlichen Ja weiter. Die Musterplatte bleibt beim Eigentümer.',
+    'Bevor die ganze Oberfläche angefasst wird, wird eine Probefläche von höchstens einer Handfläche gereinigt, dort, wo der Restaurator es sagt, und trocken von Restaurator und Eigentümer angesehen.',
+    'Die Farbe wird an einer Musterplatte oder Musterstelle vereinbart, trocken und nass, in Sonne und Schatten angesehen, jedes Mal fotografiert und von denen unterschrieben, die zustimmen müssen: Künstler oder Nachlass, Eigentümer, Restaurator.',
+    'Weiter geht es auf jeder Stufe erst nach einem schriftlichen Ja. Die Musterplatte bleibt beim Eigentümer.',
   ],
   stop: 'Wann die Arbeit anhält',
   stopText: [
@@ -138,7 +138,7 @@ export const paperRequest: Same<typeof english> = {
   documents: 'Was übergeben wird',
   documentsHow: 'Der Bericht enthält:',
   documentsText:
-    'Fotos vorher, während und nachher von den vor Ort bezeichneten Standpunkten, in jedem ein Schild mit Werk, Zone und Tag; das Schichtenprotokoll; die Temperaturen; der Bericht. Die letzte Zahlung folgt auf sie.',
+    'Fotos vorher, während und nachher von den vor Ort markierten Standpunkten, in jedem ein Schild mit Werk, Zone und Tag; das Schichtenprotokoll; die Temperaturen; der Bericht. Die letzte Zahlung erfolgt gegen ihre Übergabe.',
   ownership: 'Wem Fotos und Rezept gehören',
   ownershipLabel: 'Wem Fotos und Rezept gehören',
   ownershipHint: 'Fragen Sie einen Juristen. Üblich: Beide dürfen die Fotos verwenden; das Rezept bleibt beim Werk.',
@@ -202,7 +202,7 @@ export const paperRequest: Same<typeof english> = {
     ownership: 'wem Fotos und Rezept gehören',
     hours: 'Arbeitszeiten',
     causes: 'ein Wort dazu, was den Schaden nährt',
-    item: (name: string) => `als fehlend in dieser Aufforderung vermerkt: ${name}`,
-    unseen: 'dass jemand die Aufforderung durchgesehen hat',
+    item: (name: string) => `als fehlend in dieser Anfrage vermerkt: ${name}`,
+    unseen: 'dass jemand die Anfrage durchgesehen hat',
   },
 };

@@ -18,7 +18,7 @@ export const paperSeason: Same<typeof english> = {
   columns: {
     date: 'Datum',
     method: 'Verfahren',
-    product: 'Produkt und Charge',
+    product: 'Mittel und Charge',
     people: 'Personen und Stunden',
     gate: 'Luft und Oberfläche',
     zones: 'Zonen',
@@ -32,13 +32,13 @@ export const paperSeason: Same<typeof english> = {
 
   sums: 'Insgesamt',
   hours: (role: string, hours: string, unknown: number) =>
-    `${role}: ${hours} h${unknown === 0 ? '' : unknown === 1 ? ', einmal nicht aufgeschrieben' : `, ${unknown}-mal nicht aufgeschrieben`}`,
+    `${role}: ${hours} Std.${unknown === 0 ? '' : unknown === 1 ? ', einmal nicht aufgeschrieben' : `, ${unknown}-mal nicht aufgeschrieben`}`,
   product: (product: string, times: string, amount: string) => `${product}: ${times}${amount && `, ${amount}`}`,
   times: (n: number, figure: string) => (n === 1 ? 'einmal' : `${figure}-mal`),
   cost: (amount: string) => `Aufgeschriebene Kosten: ${amount}`,
   rounds: (days: string) => `Rundgänge: ${days}.`,
   looks: (n: number, figure: string, clear: string, green: string, unsure: string) =>
-    `${n === 1 ? '1 Kontrollblick' : `${figure} Kontrollblicke`}: ${clear} ohne Grün, ${green} mit neuem Grün, ${unsure} unsicher.`,
+    `${n === 1 ? '1 Kontrollblick' : `${figure} Kontrollblicke`}: ${clear} ohne Grün, ${green} Grün wieder da, ${unsure} unsicher.`,
   readings: 'Messungen der Luft',
   reading: (day: string, time: string, before: string, said: string, margin: string) =>
     `${day}, ${time}, vor dem ${before}: ${said}, ${margin} über dem Taupunkt`,

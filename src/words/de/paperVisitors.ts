@@ -18,7 +18,7 @@ export const paperVisitors: Same<typeof english> = {
   about: 'Ein oder zwei Sätze zum Werk',
   aboutHint: 'Was Besucher wissen möchten: von wem, wann, woraus. Sie stehen vor den Worten über Bronze.',
   contact: 'Wem man es sagt',
-  contactHint: 'Eine Telefonnummer oder ein Amt, kein Name.',
+  contactHint: 'Eine Telefonnummer oder eine Stelle, kein Name.',
   whole: 'Der ganze Text in eigenen Worten',
   wholeHint: 'Tritt an die Stelle von allem, was hier entworfen ist.',
   lacks: {

@@ -8,7 +8,7 @@ export const paperYear: Same<typeof english> = {
   own: {
     wanted: 'Gewünschte Entscheidungen',
     wantedHint:
-      'Eine je Zeile, höchstens drei. Solange Sie nichts schreiben, fragt das Papier, was die Aufzeichnung fragt.',
+      'Eine je Zeile, höchstens drei. Solange Sie nichts schreiben, fragt das Papier, was sich aus den Einträgen ergibt.',
     head: 'Ein Satz zum Jahr',
     headHint: 'Was Sie sagen würden, wenn Sie nur einen Satz hätten.',
   },
@@ -30,7 +30,7 @@ export const paperYear: Same<typeof english> = {
   },
   short: { 0: 'langfristig', 1: 'nächste Jahre', 2: 'bald', 3: 'sofort', none: 'kein Rundgang' },
   columns: { work: 'Werk', due: 'Etwas zu tun', index: 'Index', before: 'Zuvor', verdict: 'Urteil des Jahres' },
-  how: 'Index: 100 ist gesund; die Spanne enthält den wahren Wert in neun von zehn Fällen und rührt daher, wie grob das Auge die Bedeckung beurteilt. Wie bald etwas zu tun ist: nach EN 16096 durch Regel vorgeschlagen oder von einer namentlich genannten Person festgelegt.',
+  how: 'Index: 100 ist intakt; die Spanne enthält den wahren Wert in neun von zehn Fällen und rührt daher, wie grob das Auge die Bedeckung beurteilt. Wie bald etwas zu tun ist: nach EN 16096 durch Regel vorgeschlagen oder von einer namentlich genannten Person festgelegt.',
   notSaid: 'offen',
   sure: 'Sichere Veränderungen',
   sureNone:
@@ -49,11 +49,11 @@ export const paperYear: Same<typeof english> = {
   better: 'besser',
   grown: (work: string, what: string, from: string, to: string, since: string) =>
     `${work} im Ganzen: ${what}, nicht in Ruhe, von ${from} auf ${to} seit ${since}`,
-  what: { green: 'Grün', bare: 'blankes Metall', scale: 'harter Kalkbelag' },
+  what: { green: 'Grün', bare: 'blankes Metall', scale: 'Kalkbelag' },
   onlyFrom: (share: string) => `sicher erst über ${share}`,
   couldBeChance: 'bei so vielen Vergleichen kann es Zufall sein',
   changesHow:
-    'Anteil an der Zone, mit dem Auge beurteilt. Eine Veränderung gilt als sicher, wenn sie größer ist, als die Unsicherheit beider Urteile zulässt, mit einer Irrtumswahrscheinlichkeit von eins zu zehn über die ganze Seite.',
+    'Anteil an der Zone, nach Augenmaß beurteilt. Eine Veränderung gilt als sicher, wenn sie größer ist, als die Unsicherheit beider Urteile zulässt, mit einer Irrtumswahrscheinlichkeit von eins zu zehn über die ganze Seite.',
   wanted: 'Gewünschte Entscheidungen',
   wantedNone: 'In diesem Jahr keine.',
   wire: (title: string, what: string) =>

@@ -25,7 +25,7 @@ export const papers: Same<typeof english> = {
   readIt: 'Wie es zu lesen ist',
   readItWhat: [
     'Ein Werk wird Zone für Zone untersucht, etwa einmal im Jahr. Jeder Befund sagt, was gesehen wurde, auf welchem Anteil der Zone, wie schwer es ist und ob es weiterzugehen scheint.',
-    'Der Index reicht von 0 bis 100; 100 ist unbeeinträchtigt. Die Spanne dahinter kommt daher, wie grob Bedeckung mit dem Auge geschätzt wird: In neun von zehn Fällen liegt der wahre Wert darin.',
+    'Der Index reicht von 0 bis 100; 100 ist intakt. Die Spanne dahinter kommt daher, wie grob Bedeckung nach Augenmaß geschätzt wird: In neun von zehn Fällen liegt der wahre Wert darin.',
     'Zonen, die nicht angesehen wurden, haben keinen Index und werden nie ergänzt. Aus einem früheren Rundgang übernommene Antworten sind gekennzeichnet und zählen nicht als gesehen.',
     'Was jemand über Ursachen vermutete, steht getrennt unter „Vermutet, nicht gesehen“.',
   ],
@@ -76,7 +76,7 @@ export const papers: Same<typeof english> = {
   logColumns: { date: 'Datum', what: 'Was', where: 'Wo', details: 'Einzelheiten' },
   whole: 'das ganze Werk',
   look: (result: string) => `Kontrollblick: ${result}`,
-  checks: 'Personenprüfungen',
+  checks: 'Gefahrenmeldungen',
   checkOpen: 'offen',
   checkClosed: (day: string, by: string) => `geschlossen ${day} von ${by}`,
   inserts: 'Einlagen',

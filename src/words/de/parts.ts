@@ -17,8 +17,8 @@ export const parts: Same<typeof english> = {
   notice: { note: 'Hinweis', caution: 'Vorsicht', stop: 'Halt', problem: 'Etwas stimmt nicht' },
   photosHere: {
     alt: (what: string, n: number) => `${what}, Foto ${n}`,
-    off: 'Abnehmen',
-    offOf: (what: string, n: number) => `Foto ${n} abnehmen: ${what}`,
+    off: 'Wegnehmen',
+    offOf: (what: string, n: number) => `Foto ${n} wegnehmen: ${what}`,
   },
   level: { 1: 'gut', 2: 'leichte Mängel', 3: 'deutliche Mängel', 4: 'schlecht', 5: 'sehr schlecht' },
   dial: (of: string, value: string, low: string, high: string, word: string) =>

@@ -13,6 +13,6 @@ export const people: Same<typeof english> = {
   sign: 'Unterschrift hinzufügen',
   remove: (n: number, role: string) => (role === '' ? `Person ${n} entfernen` : `${role} entfernen`),
   row: (n: number) => `Person ${n}`,
-  roleMissing: 'Sagen Sie, in welcher Funktion: eine Funktion kann mitgegeben, ein Name gelöscht werden.',
+  roleMissing: 'Sagen Sie, in welcher Funktion: Eine Funktion kann mitgegeben, ein Name gelöscht werden.',
   dayMissing: 'Sagen Sie, an welchem Tag.',
 };

@@ -21,7 +21,7 @@ export const photos: Same<typeof english> = {
   many: 'Mehrere wählen',
   keepPlace: 'Ortsangabe in den Fotos lassen',
   keepPlaceWhat:
-    'Kameras schreiben ins Foto, wo sie standen. Das wird vor dem Speichern geleert, außer dies ist eingeschaltet. Was Hersteller in eigene, geheime Felder schreiben, bleibt unberührt.',
+    'Kameras schreiben ins Foto, wo sie standen. Das wird vor dem Speichern entfernt, außer dies ist eingeschaltet. Was Hersteller in eigene, geheime Felder schreiben, bleibt unberührt.',
   progress: (done: number, of: number, name: string) => `Foto ${Math.min(done + 1, of)} von ${of}: ${name}`,
   progressName: 'Bisher gespeicherte Fotos',
   stop: 'Nach diesem aufhören',
@@ -32,7 +32,7 @@ export const photos: Same<typeof english> = {
   refusedMany: (n: number) => (n === 1 ? '1 Datei wurde nicht gespeichert' : `${n} Dateien wurden nicht gespeichert`),
   toKnowMany: (n: number) => (n === 1 ? 'Zu 1 Foto ist etwas zu wissen' : `Zu ${n} Fotos ist etwas zu wissen`),
   blankedMany: (n: number) =>
-    n === 1 ? 'In 1 Foto wurde die Ortsangabe geleert.' : `In ${n} Fotos wurde die Ortsangabe geleert.`,
+    n === 1 ? 'In 1 Foto wurde die Ortsangabe entfernt.' : `In ${n} Fotos wurde die Ortsangabe entfernt.`,
   fileSaid: (name: string, said: string) => `${name}: ${said}`,
   closeResult: 'Schließen',
 
@@ -97,7 +97,7 @@ export const photos: Same<typeof english> = {
   takenUnknown: 'Die Kamera sagt nicht, wann es aufgenommen wurde.',
   lens: (mm: string) => `Brennweite ${mm} mm`,
   lens35: (mm: string) => `Brennweite wie ${mm} mm bei Kleinbild`,
-  placeBlanked: 'Die Ortsangabe wurde vor dem Speichern geleert.',
+  placeBlanked: 'Die Ortsangabe wurde vor dem Speichern entfernt.',
   placeKept: 'Die Ortsangabe wurde wie gewählt belassen.',
   placeNone: 'Es wurde keine Ortsangabe darin gefunden.',
   hash: (start: string) => `Die Prüfsumme der Bytes (SHA-256) beginnt mit ${start}`,

@@ -5,14 +5,14 @@ import type { Same } from '../tongue';
 export const place: Same<typeof english> = {
   title: 'Die Luft am Ort',
   link: 'Die Luft am Ort',
-  lead: 'Vier Jahresmittel sagen, wie hart die Luft hier für blankes Metall ist, nach zwei veröffentlichten Normen. Sie kennzeichnen den Ort, nicht ein Werk.',
+  lead: 'Vier Jahresmittel sagen, wie stark die Luft hier blankes Metall angreift, nach zwei veröffentlichten Normen. Sie kennzeichnen den Ort, nicht ein Werk.',
   coupons:
     'Das gilt für saubere Metallproben aus unlegiertem Metall, die im Freien hängen. Es gilt nicht für ein gewachstes Kunstwerk, und gegossene Bronze ist kein Kupfer: Nehmen Sie es wie die Auskunft eines Nachbarn.',
   back: 'Einstellungen',
 
   entry: 'Die vier Werte',
   entryWhat:
-    'Jahresmittel der nächsten Wetter- und Luftgütestationen. Ihre Umweltbehörde oder Ihr Wetterdienst hat sie.',
+    'Jahresmittel der nächsten Wetter- und Luftmessstationen. Ihre Umweltbehörde oder Ihr Wetterdienst hat sie.',
   enter: 'Die vier Werte eingeben',
   change: 'Ändern',
   keep: 'Speichern',
@@ -24,11 +24,11 @@ export const place: Same<typeof english> = {
   chloride: 'Ablagerung von Chlorid (Salz)',
   units: { temperature: unitOf('temperature'), humidity: '%', so2: 'mg/(m²·Tag)', chloride: 'mg/(m²·Tag)' },
   hints: {
-    temperature: `Jahresmittel, ${measureNumber('temperature', -17.1)} bis ${measure('temperature', 28.7)}, wofür die Funktion hergeleitet wurde.`,
-    humidity: 'Jahresmittel, 34 bis 93 %, wofür die Funktion hergeleitet wurde.',
+    temperature: `Jahresmittel, ${measureNumber('temperature', -17.1)} bis ${measure('temperature', 28.7)} (Bereich, für den die Funktion hergeleitet wurde).`,
+    humidity: 'Jahresmittel, 34 bis 93 % (Bereich, für den die Funktion hergeleitet wurde).',
     so2: 'Aus der Luft in µg/m³: etwa das 0,8-Fache davon (aus dem Gedächtnis). Saubere Landluft liegt unter 4, Städte bei 4 bis 24. Hergeleitet für 0,7 bis 150,4.',
     chloride:
-      'Im Binnenland unter 3, in Meeresnähe 3 bis 60, am Ufer 60 bis 300 und mehr. Hergeleitet für 0,4 bis 760,5.',
+      'Im Binnenland unter 3, in Meeresnähe 3 bis 60, an der Küste 60 bis 300 und mehr. Hergeleitet für 0,4 bis 760,5.',
   },
   from: 'Woher die Werte kommen',
   fromHint: 'Station, Jahre, wer sie gegeben hat.',

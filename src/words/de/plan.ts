@@ -6,7 +6,7 @@ const some = (n: number, one: string, many: string, none: string): string =>
 
 export const plan: Same<typeof english> = {
   title: 'Planung',
-  lead: 'Was fällig ist, was das Jahr bringt, was es kostet. Sie planen, bezahlen und beobachten; was am Metall getan wird, hat ein Restaurator zu sagen.',
+  lead: 'Was fällig ist, was das Jahr bringt, was es kostet. Sie planen, bezahlen und beobachten; was am Metall getan wird, sagt ein Restaurator.',
   now: 'Jetzt',
   works: 'Werk für Werk',
   worksNone: 'Noch keine Skulptur. Legen Sie zuerst eine an.',
@@ -95,12 +95,12 @@ export const plan: Same<typeof english> = {
     methodSheetWhat: (forbidden: number) =>
       some(forbidden, 'Verbot eingetragen', 'Verbote eingetragen', 'Noch nicht angegeben.'),
     metal: 'Metallbuch',
-    metalWhat: (n: number) => some(n, 'Eintrag', 'Einträge', 'Soweit bekannt nie bis aufs Metall abgenommen.'),
+    metalWhat: (n: number) => some(n, 'Eintrag', 'Einträge', 'Soweit bekannt nie bis aufs Metall freigelegt.'),
     logbook: 'Logbuch',
     logbookWhat: (n: number) => some(n, 'Behandlung', 'Behandlungen', 'Noch nichts.'),
     access: 'Zugangsblatt',
     accessWhat: (there: boolean) => (there ? 'Höhe, Zugang, Boden, Sperrungen.' : 'Noch nicht geschrieben.'),
-    inserts: 'Einlagen nahe an Hitze',
+    inserts: 'Einlagen und Hitze',
     insertsWhat: (n: number) => some(n, 'Einlage', 'Einlagen', 'Keine erfasst.'),
     verdict: (year: string) => `Urteil für ${year}`,
   },

@@ -19,13 +19,15 @@ export const ready: Same<typeof english> = {
     [
       look === 0 ? 'Nichts nachzusehen' : look === 1 ? '1 Punkt nachzusehen' : `${look} Punkte nachzusehen`,
       `${ok} in Ordnung`,
-      ...(unknown > 0 ? [`${unknown}, die der Browser nicht verrät`] : []),
+      ...(unknown > 0
+        ? [unknown === 1 ? '1, den der Browser nicht verrät' : `${unknown}, die der Browser nicht verrät`]
+        : []),
     ].join(', '),
   list: 'Was gefunden wurde',
   state: { ok: 'In Ordnung', look: 'Bitte nachsehen', unknown: 'Nicht feststellbar' },
   about: {
     offline: 'Ohne Netz',
-    installed: 'Auf dem Startbildschirm',
+    installed: 'Auf dem Home-Bildschirm',
     room: 'Platz für Fotos',
     promise: 'Vom Browser behalten',
     elsewhere: 'Eine zweite Kopie',
@@ -47,17 +49,17 @@ export const ready: Same<typeof english> = {
       'Diese Adresse ist nicht gesichert (kein https), darum behält kein Browser die App. Öffnen Sie sie unter einer gesicherten Adresse.',
     'offline: silent': (_: Found) =>
       'Der Browser hat nicht geantwortet. Schalten Sie das Netz ab und laden Sie die Seite: Öffnet sie sich, dann auch draußen.',
-    'installed: yes': (_: Found) => 'Vom Startbildschirm geöffnet.',
+    'installed: yes': (_: Found) => 'Vom Home-Bildschirm geöffnet.',
     'installed: in a tab': (_: Found) =>
-      'In einem Browser-Tab geöffnet. Legen Sie die App auf einem Tablet auf den Startbildschirm: Manche Browser löschen die Daten eines Tabs nach einer Woche ohne Benutzung.',
+      'In einem Browser-Tab geöffnet. Legen Sie die App auf einem Tablet auf den Home-Bildschirm: Manche Browser löschen die Daten eines Tabs nach einer Woche ohne Benutzung.',
     'room: enough': (p: Found) =>
-      `${bytes(Number(p.trial))} wurden probeweise geschrieben und wieder entfernt: Platz für mindestens ${p.photos} Fotos. Die Aufzeichnung belegt nach eigener Zählung ${bytes(Number(p.bytes))}.`,
+      `${bytes(Number(p.trial))} wurden probeweise geschrieben und wieder entfernt: Platz für mindestens ${p.photos} Fotos. Die Daten belegen nach eigener Zählung ${bytes(Number(p.bytes))}.`,
     'room: full': (p: Found) =>
-      `Das Tablet nahm probeweise nur ${bytes(Number(p.kept))} auf. Geben Sie eine Tasche mit und lassen Sie frühere Fotos vom Gerät, oder schaffen Sie auf dem Tablet Platz. Die Aufzeichnung belegt ${bytes(Number(p.bytes))}.`,
+      `Das Tablet nahm probeweise nur ${bytes(Number(p.kept))} auf. Geben Sie eine Tasche mit und nehmen Sie frühere Fotos vom Gerät, oder schaffen Sie auf dem Tablet Platz. Die Daten belegen ${bytes(Number(p.bytes))}.`,
     'room: not tried': (p: Found) =>
-      `Die Probe wurde verweigert (${p.said}). Die Aufzeichnung belegt ${bytes(Number(p.bytes))}. Sehen Sie nach, was die Einstellungen des Tablets als frei angeben.`,
+      `Die Probe wurde verweigert (${p.said}). Die Daten belegen ${bytes(Number(p.bytes))}. Sehen Sie nach, was die Einstellungen des Tablets als frei angeben.`,
     'promise: yes': (_: Found) => 'Der Browser hat zugesagt, sie bei knappem Platz nicht zu löschen.',
-    'promise: no': (_: Found) => 'Der Browser darf sie bei knappem Platz löschen. Bitten Sie ihn, sie zu behalten.',
+    'promise: no': (_: Found) => 'Der Browser kann sie bei knappem Platz löschen. Bitten Sie ihn, sie zu behalten.',
     'promise: not told': (_: Found) =>
       'Dieser Browser sagt es nicht. Geben Sie die Bestandsaufnahme nach jedem Tag mit.',
     'elsewhere: nothing here': (_: Found) => 'Hier ist noch nichts eingetragen, es kann nichts verloren gehen.',
@@ -83,11 +85,11 @@ export const ready: Same<typeof english> = {
     'awake: refused': (_: Found) =>
       'Der Browser hat es verweigert, wie bei schwachem Akku. Laden Sie, oder stellen Sie das Tablet so ein, dass es lange an bleibt.',
     'awake: cannot': (_: Found) =>
-      'Dieser Browser kann ihn nicht anlassen. Stellen Sie die Bildschirmzeit des Tablets so lang wie möglich ein.',
+      'Dieser Browser kann ihn nicht anlassen. Stellen Sie am Tablet die Zeit bis zum Abschalten des Bildschirms so lang wie möglich ein.',
     'battery: enough': (p: Found) => `Zu ${p.percent} % geladen.`,
     'battery: filling': (p: Found) => `${p.percent} %, wird geladen. Lassen Sie ihn am Kabel, bis Sie gehen.`,
     'battery: low': (p: Found) =>
-      `${p.percent} %. Laden Sie, oder nehmen Sie eine Zusatzbatterie mit: Die Kälte nimmt etwas davon.`,
+      `${p.percent} %. Laden Sie, oder nehmen Sie eine Powerbank mit: Die Kälte nimmt etwas davon.`,
     'battery: not told': (_: Found) =>
       'Dieser Browser sagt es nicht. Sehen Sie auf die Anzeige des Tablets; 70 % reichen für einen Tag.',
     'person: set': (p: Found) => `${p.role}. Jeder Eintrag trägt diese Angabe.`,

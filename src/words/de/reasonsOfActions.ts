@@ -13,8 +13,8 @@ const stationFigures: Readonly<Record<string, string>> = {
 const climateFigures: Readonly<Record<string, string>> = {
   temperature: 'Ein Jahresmittel der Temperatur',
   humidity: 'Die relative Luftfeuchte',
-  so2: 'Die Deposition von Schwefeldioxid',
-  chloride: 'Die Deposition von Chlorid',
+  so2: 'Die Ablagerung von Schwefeldioxid',
+  chloride: 'Die Ablagerung von Chlorid',
 };
 
 /** Why a deed was not done: what is wrong, where, what to do. Nothing was stored. */
@@ -28,14 +28,14 @@ export const reasonsOfActions: Same<typeof english> = {
   'name missing': () => 'Der Name fehlt. Schreiben Sie einen.',
   'text missing': () => 'Der Text fehlt. Schreiben Sie etwas, oder verlassen Sie die Seite ohne zu speichern.',
   'field not possible': (s) =>
-    `Was unter „${s.text('field')}“ steht, kann nicht gespeichert werden: es ist zu lang, fehlt oder liegt außerhalb des Möglichen. Ändern Sie es und speichern Sie noch einmal.`,
+    `Was unter „${s.text('field')}“ steht, kann nicht gespeichert werden: Es ist zu lang, fehlt oder liegt außerhalb des Möglichen. Ändern Sie es und speichern Sie noch einmal.`,
   'list too large': (s) =>
     `Diese Datei ist größer als ${s.number('most')} MB. Speichern Sie die Liste allein, als CSV, und wählen Sie sie noch einmal.`,
   'source missing': () => 'Es ist nicht gesagt, woher das kommt. Nennen Sie die Liste oder den Bericht.',
   'nothing to take over': () => 'Hier ist nichts, was übernommen werden kann.',
   'statement too long': (s) => `Eine Zeile ist länger als ${s.number('most')} Zeichen. Teilen Sie sie.`,
   'statement missing': () => 'Die Vermutung hat keinen Text. Schreiben Sie, was Sie denken.',
-  'role missing': () => 'Die Funktion fehlt. Schreiben Sie, was diese Person tut, etwa Hausmeister.',
+  'role missing': () => 'Die Funktion fehlt. Schreiben Sie, was diese Person tut, etwa Kuratorin.',
   'side missing': () => 'Es ist nicht gesagt, welche Seite das Bild zeigt. Wählen oder schreiben Sie eine.',
   'aim missing': () =>
     'Es ist nicht gesagt, worauf die Bildmitte zielt. Schreiben Sie es: die Gürtelschnalle, der linke Flügel.',
@@ -51,7 +51,7 @@ export const reasonsOfActions: Same<typeof english> = {
     'Die Fläche kann nicht stimmen. Schreiben Sie eine Fläche über 0 und eine Spanne, in der der Wert liegt.',
   'letter taken': (s) => `Den Buchstaben ${s.text('letter')} hat schon eine andere Zone. Wählen Sie einen anderen.`,
   'zone has visits': (s) =>
-    `Zone ${s.text('letter')} wurde ${s.times('visits', 'Mal', 'Mal')} angesehen und kann nicht entfernt werden. Teilen Sie sie oder legen Sie sie mit einer anderen zusammen: ihre Geschichte bleibt.`,
+    `Zone ${s.text('letter')} wurde ${s.times('visits', 'Mal', 'Mal')} angesehen und kann nicht entfernt werden. Teilen Sie sie oder legen Sie sie mit einer anderen zusammen: Ihre Geschichte bleibt.`,
   'zone has ended': (s) => `Zone ${s.text('letter')} ist beendet. Öffnen Sie die Zone, in der sie weiterlebt.`,
   'split needs two': () => 'Zum Teilen braucht es mindestens zwei neue Zonen. Fügen Sie eine hinzu.',
   'shares do not sum': (s) =>
@@ -69,10 +69,10 @@ export const reasonsOfActions: Same<typeof english> = {
   'return level not valid': () => 'Die Schwelle muss ein Anteil von 0,5 bis 100 % sein.',
   'chance not valid': () => 'Die Wahrscheinlichkeit muss ein Anteil von 5 bis 95 % sein.',
   'class not valid': () => 'Eine Klasse ist eine Zahl von 0 bis 3. Wählen Sie eine der vier.',
-  'nothing to settle': () => 'Hier ist nichts mehr zu klären: es gibt nur eine Fassung.',
+  'nothing to settle': () => 'Hier ist nichts mehr zu klären: Es gibt nur eine Fassung.',
   'version not here': () => 'Diese Fassung ist nicht auf diesem Gerät. Öffnen Sie die Liste neu.',
   'rounds of two sculptures': () => 'Es sind Rundgänge zweier Skulpturen, sie können also nicht einer sein.',
-  'already closed': () => 'Diese Personenprüfung ist schon geschlossen.',
+  'already closed': () => 'Diese Gefahrenmeldung ist schon geschlossen.',
   'value not valid': () => 'Der Wert muss ein Geldbetrag von 0 oder mehr sein.',
   'count not valid': () => 'Die Stückzahl muss eine ganze Zahl ab 1 sein.',
   'nothing to carry': () => 'Mit dieser Auswahl gibt es nichts mitzugeben. Wählen Sie mindestens eine Skulptur.',
@@ -93,7 +93,7 @@ export const reasonsOfActions: Same<typeof english> = {
     'Die Größe dieses Fotos ist nicht bekannt, also lässt sich darauf nichts messen. Fügen Sie das Foto noch einmal aus seiner Datei hinzu.',
   'photo laid on itself': () => 'Ein Foto lässt sich nicht auf sich selbst legen. Wählen Sie ein anderes.',
   'erasing reason missing': () =>
-    'Der Grund fehlt. Schreiben Sie, warum gelöscht wird: das bleibt in der Aufzeichnung, wenn alles andere fort ist.',
+    'Der Grund fehlt. Schreiben Sie, warum gelöscht wird: Das bleibt in den Einträgen, wenn alles andere fort ist.',
   'reason holds the name': () =>
     'Der Grund enthält gerade den Namen, der verschwinden soll. Schreiben Sie ihn ohne den Namen.',
   'no name to erase': () => 'Für diesen Bearbeiter ist kein Name gespeichert, also gibt es keinen zu löschen.',
@@ -102,7 +102,7 @@ export const reasonsOfActions: Same<typeof english> = {
   'nothing drawn': () =>
     'Hier wird gerade nichts gezeichnet. Wählen Sie eine Zone und berühren Sie die Ecken ihres Umrisses.',
   'colour missing': () =>
-    'Es ist keine Messung aufgeschrieben. Schreiben Sie die drei Zahlen mindestens einer auf: L*, a* und b*.',
+    'Es ist keine Aufsetzung eingetragen. Tragen Sie die drei Werte von mindestens einer ein: L*, a* und b*.',
   'colour not possible': (s) =>
     `${s.text('what')}* liegt auf jeder Oberfläche zwischen ${s.number('low')} und ${s.number('high')}. Prüfen Sie Zahl, Komma und Vorzeichen.`,
   'aperture not possible': () => 'Die Messöffnung des Geräts ist einige Millimeter weit. Prüfen Sie die Zahl.',
@@ -124,7 +124,7 @@ export const reasonsOfActions: Same<typeof english> = {
   'bag holds none of them': (s) =>
     `„${s.text('name')}“ enthält keines der gewählten Fotos. Öffnen Sie die Tasche, mit der sie mitgegeben wurden.`,
   'no photos chosen': () => 'Es sind keine Fotos gewählt, die auf diesem Gerät liegen. Wählen Sie eine Skulptur.',
-  'no eye check under way': () => 'Hier läuft keine Augenprüfung. Beginnen Sie eine.',
+  'no eye check under way': () => 'Hier läuft keine Augenprobe. Beginnen Sie eine.',
   'demo not here': (s) =>
     `Die erfundene Sammlung ließ sich nicht laden (${s.text('said')}). Versuchen Sie es noch einmal mit Netz.`,
 };

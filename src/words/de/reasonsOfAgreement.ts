@@ -17,5 +17,5 @@ export const reasonsOfAgreement: Same<typeof english> = {
   'agreement: eyes differ as expected': () =>
     'Sie beide unterscheiden sich in der Bedeckung nicht mehr, als es zwei Personen gewöhnlich tun.',
   'agreement: eyes differ by more than expected': () =>
-    'Sie beide unterscheiden sich in der Bedeckung mehr, als es zwei Personen gewöhnlich tun: sehen Sie gemeinsam hin, bevor Sie Ihre Rundgänge vergleichen.',
+    'Sie beide unterscheiden sich in der Bedeckung mehr, als es zwei Personen gewöhnlich tun: Sehen Sie gemeinsam hin, bevor Sie Ihre Rundgänge vergleichen.',
 };

@@ -7,7 +7,7 @@ const again = 'Holen Sie die Tasche noch einmal dort, wo sie herkommt.';
 export const reasonsOfBag: Same<typeof english> = {
   'bag: not a bag': () => 'Das ist keine Tasche einer Bestandsaufnahme.',
   'bag: declaration': () =>
-    `Die Datei „bagit.txt“ darin wurde verändert: sie sagt nicht, dass dies eine Tasche ist. ${again}`,
+    `Die Datei „bagit.txt“ darin wurde verändert: Sie sagt nicht, dass dies eine Tasche ist. ${again}`,
   'bag: version': (s) =>
     `Die Tasche nennt sich BagIt, Version ${s.text('found')}, und die liest diese App nicht. Aktualisieren Sie die App, oder lassen Sie die Tasche neu anlegen.`,
   'bag: manifest line': (s) =>
@@ -18,7 +18,7 @@ export const reasonsOfBag: Same<typeof english> = {
   'bag: info line': (s) => `Zeile ${s.text('line')} von „bag-info.txt“ in der Tasche ist nicht lesbar. ${again}`,
   'bag: text': (s) => `„${s.text('file')}“ in der Tasche ist kein reiner Text in UTF-8. ${again}`,
   'bag: cut off': () =>
-    `Die Tasche endet nicht wie eine ZIP-Datei: sie wurde unterwegs abgeschnitten, oder es wurde etwas angehängt. ${again}`,
+    `Die Tasche endet nicht wie eine ZIP-Datei: Sie wurde unterwegs abgeschnitten, oder es wurde etwas angehängt. ${again}`,
   'bag: zip untrue': (s) =>
     `${s.text('path') === '' ? 'Die ZIP-Datei' : `Die ZIP-Datei, bei „${s.text('path')}“,`} sagt an verschiedenen Stellen Verschiedenes über sich. ${again} Bleibt es so, trauen Sie dieser Datei nicht.`,
   'bag: zip in parts': () =>
@@ -56,7 +56,7 @@ export const reasonsOfBag: Same<typeof english> = {
   'bag: file not listed': (s) =>
     `„${s.text('path')}“ liegt in der Tasche und steht nicht in ihrem Verzeichnis; jemand hat es hinzugefügt. ${again}`,
   'bag: file altered': (s) =>
-    `„${s.text('path')}“ in der Tasche ist nicht die Datei, die hineingelegt wurde: ihre Prüfsumme ist eine andere. ${again}`,
+    `„${s.text('path')}“ in der Tasche ist nicht die Datei, die hineingelegt wurde: Ihre Prüfsumme ist eine andere. ${again}`,
   'bag: photo name': (s) => `Das Bild „${s.text('path')}“ in der Tasche trägt den Namen eines anderen Bildes. ${again}`,
   'bag: no picture': (s) =>
     `„${s.text('path')}“ in der Tasche heißt Bild und ist keines, das diese App kennt. Trauen Sie dieser Datei nicht.`,

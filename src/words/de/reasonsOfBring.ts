@@ -24,12 +24,12 @@ export const reasonsOfBring: Same<typeof english> = {
     `„${s.text('text')}“ ist, wie eine Tabellenkalkulation Tage zählt. Formatieren Sie die Spalte dort als Datum und speichern Sie die Liste neu.`,
   'bring: day ahead': (s) => `„${s.text('text')}“ liegt noch in der Zukunft. Übernommen wird nur, was getan ist.`,
   'bring: no year in it': (s) =>
-    `„${s.text('text')}“ nennt kein Jahr: es wird gespeichert wie geschrieben, und keine Zahl kann es verwenden.`,
+    `„${s.text('text')}“ nennt kein Jahr: Es wird gespeichert wie geschrieben, und keine Zahl kann es verwenden.`,
   'bring: short year': (s) => `„${s.text('text')}“ wird als Tag im Jahr ${s.text('year')} gelesen.`,
   'bring: sort missing': () =>
     'Es ist nicht gesagt, was getan wurde. Wählen Sie eine Art der Behandlung für solche Zeilen.',
   'bring: sort not chosen': (s) => `Wählen Sie, was „${s.text('text')}“ ist.`,
-  'bring: coats not read': (s) => `„${s.text('text')}“ ist keine Zahl von Aufträgen; es kommt in die Notiz.`,
+  'bring: coats not read': (s) => `„${s.text('text')}“ ist keine Zahl von Schichten; es kommt in die Notiz.`,
   'bring: text too long': (s) =>
     `Der Text für „${s.text('column')}“ ist länger als ${s.number('most')} Zeichen. Kürzen Sie ihn in der Liste.`,
   'bring: row twice': (s) => `Sagt dasselbe wie Zeile ${s.number('line')} und wird einmal übernommen.`,

@@ -32,7 +32,7 @@ export const reasonsOfChange: Same<typeof english> = {
   'change: carried now': (s) => `Jetzt übernommen, nicht neu beurteilt; Herkunft: ${s.thing('from')}.`,
   'change: zone new since': (s) => `Seither neu: ${s.thing('zone')}.`,
   'change: zone ended since': (s) => `Seither beendet: ${s.thing('zone')}.`,
-  'change: kind not known': (s) => `${s.kind('kind')} ist eine Befundart, die diese Fassung nicht kennt.`,
+  'change: kind not known': (s) => `${s.kind('kind')} ist eine Befundart, die diese Version nicht kennt.`,
   'change: no coverage given': () => 'Für einen der beiden ist keine Bedeckung angegeben.',
   'change: not spoken of': (s) => `Dazu wurde nichts gesagt: ${s.thing('round')}.`,
   'change: earlier said to be wrong': () => 'Der frühere Wert wurde für falsch erklärt, als dieser entstand.',
@@ -44,18 +44,18 @@ export const reasonsOfChange: Same<typeof english> = {
   'change: zone area changed': (s) =>
     `Fläche damals ${s.area('earlier')}, jetzt ${s.area('later')}: ${s.thing('zone')}.`,
   'change: zone substrate changed': (s) =>
-    `Untergrund damals ${s.substrate('earlier')}, jetzt ${s.substrate('later')}: ${s.thing('zone')}.`,
+    `Oberfläche damals ${s.substrate('earlier')}, jetzt ${s.substrate('later')}: ${s.thing('zone')}.`,
   'change: zone redrawn': (s) =>
     `Dazwischen neu gezeichnet (damals Fassung ${s.text('earlier')}, jetzt ${s.text('later')}): ${s.thing('zone')}.`,
   'change: zone split or joined': (s) =>
     `Dazwischen geteilt oder zusammengelegt: ${s.thing('zone')}; beide Seiten gelten für das Ganze.`,
   'change: new, small: may have been missed before': () => 'Neu, klein: kann früher übersehen worden sein.',
   'change: new, small: photos of both rounds': () =>
-    'Neu, klein, und es gibt Fotos beider Rundgänge: sehen Sie sie nebeneinander an.',
+    'Neu, klein, und es gibt Fotos beider Rundgänge: Sehen Sie sie nebeneinander an.',
   'change: counted, error not known': () =>
-    'Es ist gezählt, und wie weit eine Zählung daneben liegen kann, ist nicht bekannt.',
+    'Es ist gezählt, und wie weit eine Zählung danebenliegen kann, ist nicht bekannt.',
   'change: told by presence, error not known': () =>
-    'Es wird danach gesagt, ob es da ist oder nicht, und wie weit das daneben liegen kann, ist nicht bekannt.',
+    'Es wird danach gesagt, ob es da ist oder nicht, und wie weit das danebenliegen kann, ist nicht bekannt.',
   'change: rests on a step': () =>
     'Es beruht auf einer Stufe der Schwere, der Aktivität oder der Zahl, deren Unsicherheit nicht bekannt ist.',
   'change: judged in different ways': (s) =>
@@ -63,9 +63,9 @@ export const reasonsOfChange: Same<typeof english> = {
   'change: said to be the same': () =>
     'Wer hingesehen hat, bekam den früheren Wert gezeigt und nannte ihn unverändert.',
   'change: alone, could be chance': (s) =>
-    `Allein, kann Zufall sein: von ${s.number('comparisons')} Vergleichen sähen etwa ${s.number('expected', 1)} verändert aus, obwohl nichts geschah.`,
+    `Für sich allein, könnte Zufall sein: Von ${s.number('comparisons')} Vergleichen sähen etwa ${s.number('expected', 1)} verändert aus, obwohl nichts geschah.`,
   'change: two versions, not settled': (s) =>
-    `Es beruht auf ${s.times('things', 'Sache', 'Sachen')} mit zwei Fassungen, die noch niemand geklärt hat.`,
+    `Es beruht auf ${s.times('things', 'Eintrag', 'Einträgen')} mit zwei Fassungen, die noch niemand geklärt hat.`,
   'change: done between': (s) => `Dazwischen getan: ${s.treatment('treatment')}, ${s.day('date')}.`,
   'change: perhaps done between': (s) => `Vielleicht dazwischen getan: ${s.treatment('treatment')}, ${s.day('date')}.`,
   'change: series broken': (s) =>

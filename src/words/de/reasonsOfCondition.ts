@@ -5,16 +5,16 @@ import { eyeRests } from './reasonsOfEye';
 /** Why a score, a class or a place in the order of need is what it is. */
 export const reasonsOfCondition: Same<typeof english> = {
   'score: kind not known': (s) =>
-    `${s.kind('kind')} ist eine Befundart, die diese Fassung nicht kennt: gezeigt, nicht bewertet.`,
-  'score: cleared': (s) => `${s.kind('kind')} ist nicht mehr da und kostet nichts.`,
+    `${s.kind('kind')} ist eine Befundart, die diese Version nicht kennt: gezeigt, nicht bewertet.`,
+  'score: cleared': (s) => `${s.kind('kind')} ist nicht mehr da und zieht nichts ab.`,
   'score: looked, none there': (s) => `Nach ${s.kind('kind')} gesehen: nichts davon da.`,
   'score: dirt, look again after washing': (s) =>
-    `${s.kind('kind')} gilt als Schmutz und kostet nichts. Sehen Sie nach dem Waschen noch einmal hin.`,
+    `${s.kind('kind')} gilt als Schmutz und zieht nichts ab. Sehen Sie nach dem Waschen noch einmal hin.`,
   'score: stain takes its own hazard': (s) =>
-    `${s.kind('kind')} ist ein Fleck von oben: es gilt die Gefährdung eines Flecks, ${s.number('hazard', 2)}.`,
+    `${s.kind('kind')} ist ein Fleck von oben: Es gilt die Gefährdung eines Flecks, ${s.number('hazard', 2)}.`,
   'score: no coverage given': (s) =>
-    `Für ${s.kind('kind')} ist keine Bedeckung angegeben: es zählt als kleinste Stufe, und wie viel es wirklich ist, bleibt offen.`,
-  'score: no count given': (s) => `Für ${s.kind('kind')} ist keine Zahl angegeben: es zählt als eines.`,
+    `Für ${s.kind('kind')} ist keine Bedeckung angegeben: Es zählt als kleinste Stufe, und wie viel es wirklich ist, bleibt offen.`,
+  'score: no count given': (s) => `Für ${s.kind('kind')} ist keine Zahl angegeben: Es zählt als eines.`,
   'score: share of the photo': (s) =>
     `Die Bedeckung durch ${s.kind('kind')} (${s.method('method')}) ist der Anteil am Foto, nicht an der ganzen Zone.`,
   'score: range from coverage only': () => 'Die Spanne kommt allein aus der Unsicherheit der Bedeckungen.',
@@ -36,9 +36,9 @@ export const reasonsOfCondition: Same<typeof english> = {
   'score: day effect counted once': (s) =>
     `Licht und Feuchte des Tages verschieben alle Zonen gemeinsam: ${s.number('points', 1)} Punkte der Spanne.`,
   'score: two versions, not settled': (s) =>
-    `${s.times('things', 'Sache hat', 'Sachen haben')} zwei Fassungen, die noch niemand geklärt hat; bis dahin zählt die führende.`,
+    `${s.times('things', 'Eintrag hat', 'Einträge haben')} zwei Fassungen, die noch niemand geklärt hat; bis dahin zählt die führende.`,
   'score: things not known': (s) =>
-    `${s.times('things', 'Sache ist', 'Sachen sind')} von einer Art, die diese Fassung nicht kennt, und nicht bewertet.`,
+    `${s.times('things', 'Eintrag ist', 'Einträge sind')} von einer Art, die diese Version nicht kennt, und nicht bewertet.`,
   'coverage: more than the whole zone': (s) =>
     `${s.kinds('kinds')} können nicht an derselben Stelle liegen, bedecken aber zusammen ${s.number('percent')} % der Zone. Prüfen Sie die Bedeckungen.`,
   'coverage: perhaps more than the whole zone': (s) =>
@@ -48,19 +48,18 @@ export const reasonsOfCondition: Same<typeof english> = {
   'class: no finding': () => 'Angesehen, ohne Befund.',
   'class: index at or over': (s) => `Der Index, ${s.number('index', 0)}, liegt bei oder über ${s.number('limit', 0)}.`,
   'class: index under': (s) => `Der Index, ${s.number('index', 0)}, liegt unter ${s.number('limit', 0)}.`,
-  'class: stop word': (s) => `${s.kind('kind')} ist ein Stoppbegriff: fragen Sie den Restaurator.`,
+  'class: stop word': (s) => `${s.kind('kind')} ist ein Stoppbegriff: Fragen Sie den Restaurator.`,
   'class: severe, active, metal at stake': (s) =>
     `${s.kind('kind')} ist schwer und aktiv und gefährdet das Metall (Gefährdung ${s.number('hazard', 2)}).`,
   'class: weakest zone pulls down': (s) =>
     `Die schwächste Zone steht bei CC${s.number('condition')}: ${s.thing('zone')}.`,
-  'class: person check open': (s) => `Eine Personenprüfung ist seit ${s.day('opened')} offen: ${s.text('what')}.`,
+  'class: person check open': (s) => `Eine Gefahrenmeldung ist seit ${s.day('opened')} offen: ${s.text('what')}.`,
   'class: could hurt someone, no person check yet': (s) =>
-    `${s.kind('kind')} kann jemanden verletzen, und es gibt noch keine Personenprüfung. Öffnen Sie eine.`,
+    `${s.kind('kind')} kann jemanden verletzen, und es gibt noch keine Gefahrenmeldung. Melden Sie die Gefahr.`,
   'class: kind is urgent': (s) => `${s.kind('kind')} ist für sich schon dringlich.`,
   'class: green clearly worse': () =>
-    'Das Grün im Metall ist deutlich schlimmer als beim letzten vergleichbaren Rundgang.',
-  'class: hold proven shorter': () =>
-    'Die Beschichtung hält hier von Mal zu Mal kürzer: nachgewiesen, nicht durch Zufall.',
+    'Das Grün im Metall hat seit dem letzten vergleichbaren Rundgang deutlich zugenommen.',
+  'class: hold proven shorter': () => 'Die Beschichtung hält hier von Mal zu Mal kürzer: nachgewiesen, kein Zufall.',
   'class: forecast to cross the action level': (s) =>
     `Bei gleicher Pflege fällt der Index bis zum nächsten Rundgang unter die Handlungsschwelle von ${s.number('actionLevel')}.`,
   'class: coating past its expected hold': () => 'Die Beschichtung hat ihre erwartete Standzeit überschritten.',
@@ -96,9 +95,9 @@ export const reasonsOfCondition: Same<typeof english> = {
     `Last ${s.number('burden', 0)}: ${s.area('m2')} mit einem Gewicht von ${s.number('significance', 1)}, bei einem Index von ${s.number('index', 0)}.`,
   'need: growth': (s) =>
     `Der Trend erhöht die Last bis zum nächsten Rundgang um ${s.number('growth')}, wenn die Pflege bleibt wie bisher.`,
-  'need: before the next by urgency': () => 'Vor dem nächsten, weil die Dringlichkeitsklasse höher ist.',
-  'need: before the next by burden': () => 'Vor dem nächsten, weil die Last größer ist.',
-  'need: before the next by index': () => 'Vor dem nächsten, weil der Index niedriger ist.',
-  'need: level with the next': () => 'Gleichauf mit dem nächsten: nichts unterscheidet die beiden.',
-  'need: last': () => 'Letztes in der Reihenfolge.',
+  'need: before the next by urgency': () => 'Vor der nächsten, weil die Dringlichkeitsklasse höher ist.',
+  'need: before the next by burden': () => 'Vor der nächsten, weil die Last größer ist.',
+  'need: before the next by index': () => 'Vor der nächsten, weil der Index niedriger ist.',
+  'need: level with the next': () => 'Gleichauf mit der nächsten: Nichts unterscheidet die beiden.',
+  'need: last': () => 'Am Ende der Reihenfolge.',
 };

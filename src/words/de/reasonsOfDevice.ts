@@ -7,10 +7,10 @@ export const reasonsOfDevice: Same<typeof english> = {
     'Ein anderer Tab hat diese Sammlung geöffnet und schreibt. Dieser hier liest nur. Schließen Sie den anderen, oder übernehmen Sie hier.',
   'another tab took over': () => 'Ein anderer Tab hat übernommen. Dieser hier liest nur noch.',
   'newer database': (s) =>
-    `Die Daten auf diesem Gerät stammen von einer neueren Fassung der App (${s.text('found')}, diese ist ${s.text('here')}). Laden Sie die Seite mit Netz neu.`,
+    `Die Daten auf diesem Gerät stammen von einer neueren Version der App (${s.text('found')}, diese ist ${s.text('here')}). Laden Sie die Seite mit Netz neu.`,
   'update blocked': () =>
-    'Ein anderer Tab hält eine alte Fassung offen. Schließen Sie alle anderen Tabs dieser App und laden Sie dann diese Seite neu.',
-  'reload needed': () => 'Eine neuere Fassung der App arbeitet bereits. Laden Sie diese Seite neu.',
+    'Ein anderer Tab hält eine alte Version offen. Schließen Sie alle anderen Tabs dieser App und laden Sie dann diese Seite neu.',
+  'reload needed': () => 'Eine neuere Version der App arbeitet bereits. Laden Sie diese Seite neu.',
   'device full': (s) =>
     `Das Gerät ist voll. Nicht gespeichert: ${s.deed('deed')}. Schaffen Sie Platz (Fotos oder Videos anderer Apps) und tun Sie es noch einmal. Was vorher gespeichert war, ist sicher und kann mitgegeben werden.`,
   'connection lost': (s) =>
@@ -36,9 +36,9 @@ export const reasonsOfDevice: Same<typeof english> = {
   'no database': (s) =>
     `Dieser Browser lässt die App nichts speichern (${s.text('said')}). Verlassen Sie den privaten Modus, oder nehmen Sie einen anderen Browser.`,
   'clocks apart': (s) =>
-    `${s.times('count', 'Eintrag trägt', 'Einträge tragen')} einen Tag, der der Uhr dieses Geräts voraus ist (bis ${s.day('day')}): eine der beiden Uhren geht falsch. Nichts wird nach einer Uhr geordnet; Rundgänge behalten den bestätigten Tag.`,
+    `${s.times('count', 'Eintrag trägt', 'Einträge tragen')} einen Tag, der der Uhr dieses Geräts voraus ist (bis ${s.day('day')}): Eine der beiden Uhren geht falsch. Nichts wird nach einer Uhr geordnet; Rundgänge behalten den bestätigten Tag.`,
   'clock out of step': (s) =>
-    `Die Uhr dieses Geräts zeigt ${s.day('today')}, doch hier wurde am ${s.day('day')} etwas eingetragen: sie ging damals vor oder geht jetzt nach. Stellen Sie sie richtig. Nichts wird nach ihr geordnet; Rundgänge behalten den bestätigten Tag.`,
+    `Die Uhr dieses Geräts zeigt ${s.day('today')}, doch hier wurde am ${s.day('day')} etwas eingetragen: Sie ging damals vor oder geht jetzt nach. Stellen Sie sie richtig. Nichts wird nach ihr geordnet; Rundgänge behalten den bestätigten Tag.`,
   'built upon': (s) =>
     `Das Hereinholen lässt sich nicht zurücknehmen: ${s.times('count', 'späterer Eintrag baut', 'spätere Einträge bauen')} darauf auf. Nehmen Sie diese zuerst zurück.`,
   'no such import': () =>
@@ -48,9 +48,9 @@ export const reasonsOfDevice: Same<typeof english> = {
   'name erased': (s) =>
     `Der Name dieser Person wurde am ${s.day('day')} aus der Bestandsaufnahme gelöscht („${s.text('reason')}“); für diesen Bearbeiter wird kein Name mehr angenommen. Fügen Sie einen neuen Bearbeiter hinzu, um jemanden zu nennen.`,
   'erasing stands': () =>
-    'Dabei wurde etwas gelöscht, und Gelöschtes ist für immer fort: das lässt sich nicht zurücknehmen.',
+    'Dabei wurde etwas gelöscht, und Gelöschtes ist für immer fort: Das lässt sich nicht zurücknehmen.',
   'in step already': () =>
-    'Das liegt im Ordner, mit dem die Geräte im Takt bleiben; der nächste Abgleich brächte es zurück. Berichtigen oder entfernen Sie es stattdessen hier: das erreicht auch die anderen.',
+    'Das liegt im Ordner, über den die Geräte abgeglichen werden; der nächste Abgleich brächte es zurück. Berichtigen oder entfernen Sie es stattdessen hier: Das erreicht auch die anderen.',
   'id twice': (s) =>
     `Zwei verschiedene Inhalte tragen dieselbe Eintragsnummer (${s.text('id')}). Eine der Dateien wurde von Hand geändert; bitten Sie um eine unveränderte.`,
   'photo altered': () =>
@@ -74,29 +74,29 @@ export const reasonsOfDevice: Same<typeof english> = {
   'picture cut, not shown': () =>
     'Die Datei endet vor dem Bild, und zum Zeigen ist zu wenig da. Es wird gespeichert, wie es ist. Kopieren Sie es noch einmal, oder nehmen Sie es neu auf.',
   'picture size untrue': () =>
-    'Die Datei enthält nicht so viele Bildpunkte, wie sie angibt, und wird hier nicht geöffnet. Sie wird gespeichert, wie sie ist. Speichern Sie sie aus dem Programm neu, das sie angelegt hat.',
+    'Die Datei enthält nicht so viele Pixel, wie sie angibt, und wird hier nicht geöffnet. Sie wird gespeichert, wie sie ist. Speichern Sie sie aus dem Programm neu, das sie angelegt hat.',
   'photo not here': () =>
     'Das Foto selbst liegt nicht auf diesem Gerät. Holen Sie eine Datei herein, die es enthält, oder messen Sie auf dem Gerät, das es aufgenommen hat.',
   'picture not opened': () =>
-    'Dieser Browser öffnet das Foto nicht, also lassen sich seine Bildpunkte nicht unterscheiden. Speichern Sie es als JPEG und nehmen Sie es neu auf, oder zählen Sie Punkte, wo es gezeigt wird.',
+    'Dieser Browser öffnet das Foto nicht, also lassen sich seine Pixel nicht unterscheiden. Speichern Sie es als JPEG und nehmen Sie es neu auf, oder zählen Sie Punkte, wo es gezeigt wird.',
   'picture cut, not worked': () =>
     'Die Datei dieses Fotos endet vor dem Bild; der fehlende Teil würde für Oberfläche gehalten. Kopieren Sie die Datei noch einmal, oder zählen Sie Punkte auf dem, was zu sehen ist.',
   'pixels not at hand': () =>
-    'Dieser Browser lässt keine Seite die Bildpunkte eines Fotos lesen. Zählen Sie Punkte oder umfahren Sie die Flecken, oder nehmen Sie einen aktuellen Safari, Chrome, Edge oder Firefox.',
+    'Dieser Browser lässt keine Seite die Pixel eines Fotos lesen. Zählen Sie Punkte oder umfahren Sie die Flecken, oder nehmen Sie einen aktuellen Safari, Chrome, Edge oder Firefox.',
   'pixels altered': () =>
-    'Eine Einstellung dieses Browsers gegen Nachverfolgung verändert die Bildpunkte, die eine Seite liest; sie lassen sich nicht unterscheiden. Erlauben Sie dieser Seite das Lesen, oder zählen Sie Punkte.',
+    'Eine Einstellung dieses Browsers gegen Nachverfolgung verändert die Pixel, die eine Seite liest; sie lassen sich nicht unterscheiden. Erlauben Sie dieser Seite das Lesen, oder zählen Sie Punkte.',
   'pixels failed': (s) =>
-    `Die Bildpunkte dieses Fotos ließen sich nicht bearbeiten (${s.text('said')}). Schließen Sie andere Apps und Tabs und versuchen Sie es noch einmal, oder zählen Sie Punkte.`,
+    `Die Pixel dieses Fotos ließen sich nicht bearbeiten (${s.text('said')}). Schließen Sie andere Apps und Tabs und versuchen Sie es noch einmal, oder zählen Sie Punkte.`,
   'pixels worked smaller': (s) =>
-    `Das Foto hat ${s.number('megapixels', 1)} Millionen Bildpunkte und wurde mit ${s.number('worked', 1)} Millionen bearbeitet, so vielen, wie ein Tablet verträgt.`,
+    `Das Foto hat ${s.number('megapixels', 1)} Millionen Pixel und wurde mit ${s.number('worked', 1)} Millionen bearbeitet, so vielen, wie ein Tablet verträgt.`,
   'taps of the earlier photo': () =>
-    'Die Stellen auf dem früheren Foto unterscheiden dessen Grün nicht von der gesunden Oberfläche.',
+    'Die Stellen auf dem früheren Foto unterscheiden dessen Grün nicht von der intakten Oberfläche.',
   'taps of the later photo': () =>
-    'Die Stellen auf dem späteren Foto unterscheiden dessen Grün nicht von der gesunden Oberfläche.',
+    'Die Stellen auf dem späteren Foto unterscheiden dessen Grün nicht von der intakten Oberfläche.',
   'change within the fit': (s) =>
     `Die Fotos können um ${s.percent('share')} der Breite verschoben liegen: ein Rand des Grüns, der sich um weniger bewegt hat, gilt nicht als Veränderung. Die Spanne zeigt, was das Doppelte davon und was keine Verschiebung ergäbe.`,
   'change not checked': () =>
-    'Niemand hat diese Bildpunkte beurteilt: auch Licht, Nässe und Schmutz verändern Farben. Sehen Sie jede Stelle an, bevor Sie sagen, sie habe sich verändert.',
+    'Niemand hat diese Pixel beurteilt: Auch Licht, Nässe und Schmutz verändern Farben. Sehen Sie jede Stelle an, bevor Sie sagen, sie habe sich verändert.',
   'change left out': (s) =>
     `${s.percent('share')} der Zone ließen sich auf einem der Fotos nicht beurteilen: Glanzlicht, tiefer Schatten oder außerhalb des früheren.`,
   'location blanked': () => 'Der Aufnahmeort wurde im Bild vor dem Speichern unkenntlich gemacht.',
@@ -115,7 +115,7 @@ export const reasonsOfDevice: Same<typeof english> = {
   'bag worker failed': (s) =>
     `Der Teil der App, der Taschen bearbeitet, ist stehen geblieben. Hier wurde nichts geändert. Laden Sie die Seite neu und versuchen Sie es noch einmal${s.text('said') && ` (der Browser sagt: ${s.text('said')})`}.`,
   'bag of nothing': () =>
-    'Es ist noch nichts darin: wählen Sie Werke, zu denen es etwas gibt, oder zeichnen Sie zuerst etwas auf.',
+    'Es ist noch nichts darin: Wählen Sie Werke, zu denen es etwas gibt, oder erfassen Sie zuerst etwas.',
   'no room for a bag': (s) =>
     `Für eine Tasche von ${s.number('megabytes')} MB ist hier neben dem Vorhandenen kein Platz. Schreiben Sie sie direkt in eine Datei, wo dieses Gerät das anbietet, wählen Sie weniger Werke, oder schaffen Sie zuerst Platz.`,
   'bag not whole': (s) =>

@@ -14,17 +14,17 @@ export const reasonsOfExchange: Same<typeof english> = {
   'file too large': (s) =>
     `Die Datei hat ${s.number('megabytes')} MB; gelesen werden können bis zu ${s.number('most')} MB.`,
   'a zip file': () => 'Das ist eine gepackte Datei (ZIP), keine Datei einer Bestandsaufnahme.',
-  'not UTF-8': () => 'Die Datei enthält Bytes, die kein Text sind: sie wurde unterwegs beschädigt.',
-  'file cut off': () => 'Die Datei endet mittendrin: sie wurde unterwegs abgeschnitten.',
+  'not UTF-8': () => 'Die Datei enthält Bytes, die kein Text sind: Sie wurde unterwegs beschädigt.',
+  'file cut off': () => 'Die Datei endet mittendrin: Sie wurde unterwegs abgeschnitten.',
   'not JSON': () =>
-    'Die Datei ist nicht lesbar: ihr Text hat nicht die Form einer Bestandsaufnahme oder wurde beschädigt.',
+    'Die Datei ist nicht lesbar: Ihr Text hat nicht die Form einer Bestandsaufnahme oder wurde beschädigt.',
   'not a survey': () => 'Das ist keine Bestandsaufnahme von Patina Round.',
   'version not readable': (s) =>
-    `Die Datei sagt nicht, in welcher Fassung des Formats sie geschrieben ist („${s.text('found')}“).`,
+    `Die Datei sagt nicht, in welcher Version des Formats sie geschrieben ist („${s.text('found')}“).`,
   'newer format': (s) =>
-    `Die Datei stammt von einer neueren Fassung (Format ${s.text('found')}); diese liest bis ${s.text('known')}.`,
+    `Die Datei stammt von einer neueren Version (Format ${s.text('found')}); diese liest bis ${s.text('known')}.`,
   'check does not match': () =>
-    'Die Prüfsumme der Datei passt nicht zum Inhalt: sie wurde nach dem Schreiben beschädigt oder geändert.',
+    'Die Prüfsumme der Datei passt nicht zum Inhalt: Sie wurde nach dem Schreiben beschädigt oder geändert.',
   'too many entries': (s) =>
     `Die Datei enthält ${s.number('count')} Einträge; gelesen werden können bis zu ${s.number('most')}.`,
   'nested too deep': (s) =>
@@ -68,14 +68,15 @@ export const reasonsOfExchange: Same<typeof english> = {
     'Öffnen Sie diese App einmal mit Netz, damit sie sich erneuert, und öffnen Sie die Datei dann noch einmal.',
   'choose another file': () => 'Wählen Sie die Datei, deren Name auf .survey.json endet.',
   'carry fewer sculptures': () => 'Geben Sie sie noch einmal mit weniger Skulpturen je Datei mit.',
-  'ask who made the file': () => 'Fragen Sie, wer die Datei angelegt hat, wie sie geschrieben oder geändert wurde.',
+  'ask who made the file': () =>
+    'Fragen Sie die Person, die die Datei angelegt hat, wie sie geschrieben oder geändert wurde.',
 
   'written by a newer version': (s) =>
-    `Die Datei stammt von einer neueren Fassung (Format ${s.text('found')}; diese kennt ${s.text('known')}). Was diese nicht kennt, wird aufbewahrt, wie es kam.`,
+    `Die Datei stammt von einer neueren Version (Format ${s.text('found')}; diese kennt ${s.text('known')}). Was diese nicht kennt, wird aufbewahrt, wie es kam.`,
   'kinds not known': (s) =>
-    `${s.times('count', 'Eintrag ist', 'Einträge sind')} von Arten, die diese Fassung nicht kennt (${s.text('kinds')}): aufbewahrt, wie sie kamen, gezeigt und nicht bewertet.`,
+    `${s.times('count', 'Eintrag ist', 'Einträge sind')} von Arten, die diese Version nicht kennt (${s.text('kinds')}): aufbewahrt, wie sie kamen, gezeigt und nicht bewertet.`,
   'kept at home': (s) =>
-    `${s.times('count', 'Verweis zeigt', 'Verweise zeigen')} auf etwas, das weggelassen wurde und „bleibt zu Hause“ lautet.`,
+    `${s.times('count', 'Verweis zeigt', 'Verweise zeigen')} auf etwas, das weggelassen wurde und „zu Hause behalten“ lautet.`,
   'erased left out': (s) =>
     `${s.times('count', 'Eintrag ist', 'Einträge sind')} weggelassen, weil die Datei selbst sagt, dass sie gelöscht wurden.`,
 };

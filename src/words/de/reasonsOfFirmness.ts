@@ -11,11 +11,11 @@ export const reasonsOfFirmness: Same<typeof english> = {
       ? `Bleibt in ${s.number('ofHundred')} von 100 Neuziehungen an erster Stelle.`
       : `Bleibt in ${s.number('ofHundred')} von 100 Neuziehungen unter den ersten ${inWords(s.text('places'))}.`,
   'firmness: near the end of the list': (s) =>
-    `Steht nahe am Ende einer Liste von ${s.number('zones')} Zonen: ob es dort bleibt, sagt wenig.`,
+    `Steht nahe am Ende einer Liste von ${s.number('zones')} Zonen: Ob sie dort bleibt, sagt wenig.`,
   'firmness: places it may have': (s) =>
     s.text('low') === s.text('high')
-      ? `Neun von zehn Neuziehungen lassen es auf Platz ${s.number('low')}.`
-      : `Neun von zehn Neuziehungen setzen es zwischen die Plätze ${s.number('low')} und ${s.number('high')}.`,
+      ? `Neun von zehn Neuziehungen lassen sie auf Platz ${s.number('low')}.`
+      : `Neun von zehn Neuziehungen setzen sie zwischen die Plätze ${s.number('low')} und ${s.number('high')}.`,
   'firmness: what was redrawn': (s) =>
     `Die Reihenfolge wurde ${s.number('draws')}-mal neu gezogen: jede Gefährdung um bis zu ${s.number('percent')} % leichter oder schwerer, jede Bedeckung innerhalb ihrer Unsicherheit; das Licht eines Tages und das Auge einer Person verschieben gemeinsam alles, was sie berührten. Flächen, und was eine Person festgelegt hat, bleiben, wie sie sind.`,
   'firmness: urgency set by a person': () =>

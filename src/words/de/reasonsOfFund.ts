@@ -5,7 +5,7 @@ import { wordOf } from './codes';
 /** Why a fund or a gift is not kept as it stands. */
 export const reasonsOfFund: Same<typeof english> = {
   'fund: title missing': () => 'Sagen Sie, wofür der Fonds ist.',
-  'fund: line without a name': () => 'Jede Kostenzeile braucht einen Namen: sagen Sie, was bezahlt wird.',
+  'fund: line without a name': () => 'Jeder Kostenpunkt braucht einen Namen: Sagen Sie, was bezahlt wird.',
   'fund: line twice': (s) => `„${s.text('name')}“ steht zweimal in der Liste. Nehmen Sie eines davon weg.`,
   'fund: wanted before priced': (s) =>
     `Das Geld wird am ${s.day('wanted')} gebraucht, vor dem Tag der Preise, ${s.day('priced')}. Geben Sie einen späteren Tag an.`,
@@ -15,9 +15,9 @@ export const reasonsOfFund: Same<typeof english> = {
   'fund: chance missing': () => 'Sagen Sie, wie wahrscheinlich eine erhoffte Spende ist, in Prozent.',
   'fund: came before it was here': (s) =>
     `Sie kann nicht am ${s.day('day')} eingegangen sein, der noch in der Zukunft liegt.`,
-  'fund: day it came missing': () => 'Eingegangenes Geld ist gekommen: sagen Sie, an welchem Tag.',
+  'fund: day it came missing': () => 'Eingegangenes Geld ist gekommen: Sagen Sie, an welchem Tag.',
   'fund: not yet come': (s) =>
-    `Eine Spende, die ${wordOf(s.text('state'))} ist, hat keinen Tag des Eingangs. Nennen Sie sie eingegangen, oder nehmen Sie den Tag weg.`,
+    `Eine Spende, die ${wordOf(s.text('state'))} ist, hat keinen Tag des Eingangs. Geben Sie an, dass sie vorhanden ist, oder nehmen Sie den Tag weg.`,
   'fund: line not known': () =>
-    'Sie ist an eine Kostenzeile gebunden, die dieser Fonds nicht hat. Wählen Sie neu, was sie bezahlen darf.',
+    'Sie ist an einen Kostenpunkt gebunden, den dieser Fonds nicht hat. Wählen Sie neu, was sie bezahlen darf.',
 };

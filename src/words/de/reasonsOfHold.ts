@@ -23,14 +23,14 @@ export const weekdays: Same<typeof english.weekdays> = [
 /** How holds came about, what they tell, and why a date is given or is not. */
 export const reasonsOfHold: Same<typeof english.reasonsOfHold> = {
   'hold: told by looks': () =>
-    'Hier wird zwischendurch nachgesehen; der erste leuchtend grüne Punkt über 1 cm² gilt als Rückkehr, auch in einem Rundgang.',
+    'Hier wird zwischendurch nachgesehen; der erste hellgrüne Fleck über 1 cm² gilt als Rückkehr, auch in einem Rundgang.',
   'hold: told by cover': (s) =>
     `Hier sieht zwischendurch niemand nach; Grün im Metall ab ${s.percent('level')} in einem Rundgang gilt als Rückkehr.`,
 
-  'hold: no coating recorded': () => 'Für diese Zone ist keine Beschichtung aufgezeichnet.',
+  'hold: no coating recorded': () => 'Für diese Zone ist keine Beschichtung eingetragen.',
   'hold: nobody looked at all': () => 'Weder ein Kontrollblick noch ein Rundgang sagt etwas über diese Zone.',
   'hold: date not readable': (s) =>
-    `${s.treatment('treatment')}, „${s.text('date')}“: aus diesem Datum lässt sich kein Tag lesen; es ist ausgelassen. Geben Sie mindestens ein Jahr an.`,
+    `${s.treatment('treatment')}, „${s.text('date')}“: Aus diesem Datum lässt sich kein Tag lesen; es ist ausgelassen. Geben Sie mindestens ein Jahr an.`,
   'hold: dated after today': (s) =>
     `${s.treatment('treatment')} trägt das Datum ${s.day('date')}, nach dem heutigen Tag, und ist ausgelassen.`,
   'hold: zone ended': (s) => `Die Zone wurde am ${s.day('date')} geteilt oder zusammengelegt; ihre Teile beginnen neu.`,
@@ -39,11 +39,11 @@ export const reasonsOfHold: Same<typeof english.reasonsOfHold> = {
   'hold: start assumed clear': () =>
     'Niemand sah sie innerhalb von zwei Wochen nach der Beschichtung frei und trocken; dass sie es war, ist angenommen.',
   'hold: green stood before': (s) =>
-    `Am ${s.day('date')}, vor der Beschichtung, stand dort Grün; dass es fort war, hat niemand aufgezeichnet.`,
+    `Am ${s.day('date')}, vor der Beschichtung, stand dort Grün; dass es fort war, hat niemand eingetragen.`,
   'hold: cleaned before': (s) =>
     `Das Grün wurde vor der Beschichtung abgenommen: ${s.treatment('treatment')}, ${s.day('date')}.`,
   'hold: coating day vague': (s) =>
-    `Der Tag der Beschichtung ist nicht bekannt: er liegt zwischen ${s.day('first')} und ${s.day('last')}, und um so viel ist die Standzeit weiter.`,
+    `Der Tag der Beschichtung ist nicht bekannt: Er liegt zwischen ${s.day('first')} und ${s.day('last')}, und um so viel ist die Standzeit weiter.`,
   'hold: coatings counted as one': (s) =>
     `${s.times('count', 'Beschichtung', 'Beschichtungen')} eines Tages, oder ohne bekannte Reihenfolge, zählen als eine.`,
 
@@ -52,13 +52,13 @@ export const reasonsOfHold: Same<typeof english.reasonsOfHold> = {
       ? `Grün wurde zuerst am ${s.day('last')} gesehen; vorher sah sie niemand frei.`
       : `Zuletzt frei gesehen am ${s.day('first')}, Grün zuerst gesehen am ${s.day('last')}.`,
   'hold: coated again': (s) =>
-    `Am ${s.day('date')} neu beschichtet, noch frei: die Standzeit zählt bis zum letzten Blick, der sie frei sah.`,
+    `Am ${s.day('date')} neu beschichtet, noch frei: Die Standzeit zählt bis zum letzten Blick, der sie frei sah.`,
   'hold: broken off': (s) =>
     `Die Reihe ist dort unterbrochen: ${s.treatment('treatment')}, ${s.day('date')}. Die Standzeit zählt bis zum letzten Blick davor, der sie frei sah.`,
   'hold: still clear': (s) => `Beim letzten Blick, am ${s.day('date')}, noch frei.`,
   'hold: noticed in passing': () => 'Im Vorbeigehen bemerkt, außerhalb der geplanten Kontrollblicke.',
   'hold: looks of one day disagree': (s) =>
-    `Am ${s.day('date')} sah eine Person sie frei und eine andere Grün: es gilt, wer Grün sah.`,
+    `Am ${s.day('date')} sah eine Person sie frei und eine andere Grün: Es gilt, wer Grün sah.`,
   'hold: seen clear again': (s) =>
     `Am ${s.day('date')} wurde sie wieder frei genannt, ohne Beschichtung dazwischen. Es zählt das erste Grün.`,
   'hold: proves nothing': (s) => {
@@ -66,7 +66,7 @@ export const reasonsOfHold: Same<typeof english.reasonsOfHold> = {
     return `Ausgelassen, weil es nichts beweist: ${s.times('count', one, many)}.`;
   },
   'hold: two versions, not settled': (s) =>
-    `Sie beruht auf ${s.times('things', 'Sache', 'Sachen')} mit zwei Fassungen, die noch niemand geklärt hat.`,
+    `Sie beruht auf ${s.times('things', 'Eintrag', 'Einträgen')} mit zwei Fassungen, die noch niemand geklärt hat.`,
 
   'hold: no clean start': (s) =>
     `Kein freier Anfang: am ${s.day('date')}, innerhalb von zwei Wochen nach der Beschichtung, war Grün da.`,
@@ -94,8 +94,8 @@ export const reasonsOfHold: Same<typeof english.reasonsOfHold> = {
     `Von ${s.times('ends', 'beendeten Standzeit', 'beendeten Standzeiten')} wurde bei keiner zwischen der Beschichtung und dem Tag, an dem Grün gefunden wurde, nachgesehen; nichts sagt, wann dazwischen es zurückkam. Kontrollblicke dazwischen würden es sagen.`,
   'hold: zones drawn anew': (s) =>
     `Die Spanne kommt aus ${s.number('draws')} Ziehungen der ${s.number('zones')} Zonen, stets ganzer Zonen, und daraus, wie weit die Standzeiten bekannt sind: die weitere von beiden.`,
-  'hold: no lower end in the draws': () => 'Die Spanne hat kein unteres Ende: zu wenige Zonen sagen es.',
-  'hold: no upper end in the draws': () => 'Die Spanne hat kein oberes Ende: zu wenige Zonen sagen es.',
+  'hold: no lower end in the draws': () => 'Die Spanne hat kein unteres Ende: zu wenige Zonen geben Auskunft.',
+  'hold: no upper end in the draws': () => 'Die Spanne hat kein oberes Ende: zu wenige Zonen geben Auskunft.',
   'hold: earlier spans left out': (s) =>
     `${s.times('holds', 'frühere Standzeit ist', 'frühere Standzeiten sind')} ausgelassen: vor einer Behandlung oder der Beseitigung einer Ursache, nach der die Oberfläche eine andere ist.`,
   'hold: noticed in passing, so many': (s) =>
@@ -108,27 +108,27 @@ export const reasonsOfHold: Same<typeof english.reasonsOfHold> = {
     `Gezählt ab der Beschichtung vom ${s.day('date')}; seither sah sie niemand frei.`,
   'hold: clear at the last look': (s) => `Vorausgesetzt, dass sie am ${s.day('date')} noch frei war.`,
   'hold: chance': (s) =>
-    `Bis dahin erreicht die Wahrscheinlichkeit, dass das Grün zurück ist, ${s.number('percent')} %.`,
+    `Bis dahin erreicht die Wahrscheinlichkeit, dass das Grün wieder da ist, ${s.number('percent')} %.`,
   'hold: capped': (s) =>
     `Keine Beschichtung bleibt länger als ${s.number('months')} Monate, was auch ihre Standzeiten sagen.`,
   'hold: severe exposure': (s) =>
     `Nach oben gewandt, dem Regen oder Sprühwasser ausgesetzt bleibt keine Beschichtung länger als ${s.number('months')} Monate, was auch ihre Standzeiten sagen.`,
   'hold: level reached in between': (s) =>
-    `Die Wahrscheinlichkeit, dass das Grün zurück ist, erreicht ${s.number('percent')} % irgendwann zwischen ${s.day('first')} und ${s.day('last')}. Nur Kontrollblicke dazwischen können sagen, wann.`,
+    `Die Wahrscheinlichkeit, dass das Grün wieder da ist, erreicht ${s.number('percent')} % irgendwann zwischen ${s.day('first')} und ${s.day('last')}. Nur Kontrollblicke dazwischen können sagen, wann.`,
   'hold: does not hold here': (s) =>
-    `Die Wahrscheinlichkeit, dass das Grün zurück ist, wird zu groß, bevor ${s.number('months')} Monate vorbei sind. Wachsen hält hier nicht: fragen Sie den Restaurator.`,
+    `Die Wahrscheinlichkeit, dass das Grün wieder da ist, wird zu groß, bevor ${s.number('months')} Monate vorbei sind. Wachsen hält hier nicht: Fragen Sie den Restaurator.`,
   'hold: green right after the coating': (s) =>
-    `Am ${s.day('date')}, gleich nach der Beschichtung, war Grün da; Wachsen hält hier nichts ab: fragen Sie den Restaurator.`,
-  'hold: green is back': (s) => `Das Grün ist zurück: gesehen am ${s.day('date')}.`,
+    `Am ${s.day('date')}, gleich nach der Beschichtung, war Grün da; Wachsen hält hier nichts ab: Fragen Sie den Restaurator.`,
+  'hold: green is back': (s) => `Das Grün ist wieder da: gesehen am ${s.day('date')}.`,
   'hold: too few holds, no group': (s) =>
     `${s.times('holds', 'eigene Standzeit ist', 'eigene Standzeiten sind')} zu wenig, und zu wenige Zonen liegen ähnlich.`,
   'hold: none came back': (s) =>
-    `In keiner ihrer letzten ${s.number('holds')} Standzeiten sah man das Grün zurückkommen: ein Termin zeigt sich nicht als nötig.`,
+    `In keiner ihrer letzten ${s.number('holds')} Standzeiten sah man das Grün zurückkommen: Derzeit ist kein Termin nötig.`,
   'hold: no coating on now': () => 'Es ist keine Beschichtung bekannt, die jetzt darauf liegt.',
 
   'hold: tells most': (s) =>
-    `Ein Blick sagt dann am meisten: die Wahrscheinlichkeit, dass er das Grün findet, ist etwa ${s.number('percent')} %.`,
-  'hold: sooner is better': () => 'Inzwischen ist es eher zurück als nicht; je früher, desto besser.',
+    `Ein Blick sagt dann am meisten: Die Wahrscheinlichkeit, dass er das Grün findet, ist etwa ${s.number('percent')} %.`,
+  'hold: sooner is better': () => 'Inzwischen ist es eher wieder da als nicht; je früher, desto besser.',
   'hold: walk day': (s) =>
     `Auf den nächsten Wochentag gelegt, an dem hier meist nachgesehen wurde: ${weekdays[Number(s.text('weekday'))] ?? s.text('weekday')}.`,
   'hold: no walk day yet': (s) =>

@@ -4,7 +4,7 @@ import type { Same } from '../tongue';
 
 /** Why an amount is not taken. */
 export const reasonsOfMoney: Same<typeof english> = {
-  'money: no amount': () => 'Noch kein Betrag: geben Sie eine Zahl an.',
+  'money: no amount': () => 'Noch kein Betrag: Geben Sie eine Zahl an.',
   'money: not an amount': (s) => `„${s.text('text')}“ ist kein Betrag. Schreiben Sie ihn wie 46 000 oder 46 000,50.`,
   'money: read two ways': (s) =>
     `„${s.text('text')}“ lässt sich auf zwei Weisen lesen. Trennen Sie Tausender mit einem Leerzeichen; sind die letzten drei Ziffern Teile einer Einheit, setzen Sie eine Null vor die Zahl.`,

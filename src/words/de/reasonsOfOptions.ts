@@ -34,9 +34,9 @@ export const reasonsOfOptions: Same<typeof english> = {
   'option: years and rate': (s) =>
     `Über ${s.number('years')} Jahre mit ${rate(s, 'rate')} im Jahr über dem Anstieg der Preise.`,
   'option: rules not set': () =>
-    'Niemand hat hier Zinssatz, Preisanstieg und Jahre festgelegt: sie sind unsere eigene Annahme.',
+    'Niemand hat hier Zinssatz, Preisanstieg und Jahre festgelegt: Sie sind unsere eigene Annahme.',
   'option: prices made up': (s) =>
-    `${s.percent('share')} davon beruhen auf erdachten Preisen, die niemand genannt hat.`,
+    `${s.percent('share')} davon beruhen auf erfundenen Preisen, die niemand genannt hat.`,
   'option: good months not known': () =>
     'Wie viele gute Monate im Jahr es ergibt, ist nicht bekannt, also gibt es keine Kosten je gutem Monat.',
   'option: no good month': () => 'Es ergibt keinen einzigen guten Monat, also keine Kosten je gutem Monat.',
@@ -88,9 +88,9 @@ export const reasonsOfOptions: Same<typeof english> = {
     `Bei ${s.number('unknown')} von ${s.times('zones', 'Zone', 'Zonen')} kann niemand sagen, wie lange eine Beschichtung hält.`,
   'option: no round yet': () => 'Es wurde noch kein Rundgang gemacht.',
   'option: stripped before': (s) =>
-    `Schon früher bis aufs Metall abgenommen: ${s.times('times', 'Mal', 'Mal')} aufgezeichnet.`,
+    `Schon früher bis aufs Metall freigelegt: ${s.times('times', 'Mal', 'Mal')} laut Logbuch.`,
   'option: inserts near': (s) =>
-    `Es trägt ${s.times('count', 'Einlage, der', 'Einlagen, denen')} Wärme und Strahlmittel schaden können.`,
+    `Es trägt ${s.times('count', 'Einlage, der', 'Einlagen, denen')} Hitze und Strahlmittel schaden können.`,
 
   'months: worst zone': (s) =>
     `Für das Werk spricht die Zone mit der kürzesten Standzeit, etwa ${fewMonths(s)}: ${s.thing('zone')}.`,
@@ -100,13 +100,13 @@ export const reasonsOfOptions: Same<typeof english> = {
     `${s.times('count', 'Zone ist', 'Zonen sind')} ausgelassen: über ihre Standzeiten ist nichts bekannt.`,
   'months: coated once a year': () => 'Angenommen: einmal im Jahr gewachst, und jede Zone in öffentlicher Sicht.',
   'months: own holds of treated': (s) =>
-    `Aus ${s.times('zones', 'Zone', 'Zonen')} von ${s.times('works', 'Werk', 'Werken')} hier, die so behandelt wurden: die Standzeiten seither, schlechteste Zone.`,
+    `Aus ${s.times('zones', 'Zone', 'Zonen')} von ${s.times('works', 'Werk', 'Werken')} hier, die so behandelt wurden: Die Standzeiten seither, schlechteste Zone.`,
   'months: still holding': (s) =>
     `In ${s.times('count', 'Zone', 'Zonen')} war es beim letzten Blick noch frei; es kann also mehr sein.`,
   'months: published': (s) =>
     `Noch nichts Eigenes. Für solche Beschichtungen veröffentlicht: ${s.number('low')} bis ${s.number('high')} Monate.`,
   'months: nothing to go by': () =>
-    'Weder diese Sammlung noch eine veröffentlichte Spanne sagt es. Fragen Sie, wer es vorschlägt.',
+    'Weder diese Sammlung noch eine veröffentlichte Spanne sagt es. Fragen Sie die Person, die es vorschlägt.',
 
   'waiting: prices rise': (s) => `Die Preise steigen um ${rate(s, 'growth')} im Jahr.`,
   'waiting: care meanwhile': (s) => `Pflege bis dahin: ${s.thing('option')}.`,

@@ -14,7 +14,7 @@ export const reasonsOfTrend: Same<typeof english> = {
   'trend: perhaps broken between': (s) =>
     `„${s.treatment('treatment')}“, ${s.day('date')}, unterbricht die Reihe; das Datum ist ungenau, deshalb stehen Rundgänge, vor oder nach denen es liegen kann, in keinem Trend.`,
   'trend: broken since': (s) =>
-    `„${s.treatment('treatment')}“, ${s.day('date')}, kam nach dem letzten Rundgang: die Oberfläche ist seither eine andere, also wird von vorher nichts fortgeführt.`,
+    `„${s.treatment('treatment')}“, ${s.day('date')}, kam nach dem letzten Rundgang: Die Oberfläche ist seither eine andere, also wird von vorher nichts fortgeführt.`,
   'trend: other surveyor': (s) =>
     `Der Bearbeiter wechselte ${s.times('count', 'Mal', 'Mal')}; ein Teil eines Sprungs dort kann vom Auge kommen.`,
   'trend: too few rounds': (s) =>

@@ -27,19 +27,19 @@ const sum = (s: Params, key: string): string => money(moneyOf(Number(s.text(key)
 
 /** Where tripwires stand, why something is due, what came of a treatment, and why a form was not kept. */
 export const reasonsOfWatch: Same<typeof english> = {
-  'tripwire: hold over': (s) => `${heldFrom(s)}: sicher über ${s.number('level', 1)}.`,
-  'tripwire: hold under': (s) => `${heldFrom(s)}: sicher nicht über ${s.number('level', 1)}.`,
+  'tripwire: hold over': (s) => `${heldFrom(s)}: nachweislich über ${s.number('level', 1)}.`,
+  'tripwire: hold under': (s) => `${heldFrom(s)}: nachweislich nicht über ${s.number('level', 1)}.`,
   'tripwire: hold between': (s) =>
     `${heldFrom(s)}: ob über oder unter ${s.number('level', 1)}, lässt sich nicht sagen.`,
   'tripwire: seasons seen': (s) => `Bisher ${s.number('seen')} von ${s.number('times')} Saisons in Folge.`,
   'tripwire: no holds known': (s) =>
     `Seit der Entscheidung ist keine Standzeit bekannt: ${s.thing('zone')}. Eine Beschichtung und Kontrollblicke danach würden es sagen.`,
   'tripwire: green share': (s) =>
-    `Nicht ruhendes Grün (${s.thing('zone')}): ${s.percent('share')} (${s.percent('low')} bis ${s.percent('high')}) am ${s.day('date')}, gegen ${s.percent('level')}.`,
+    `Nicht ruhendes Grün (${s.thing('zone')}): ${s.percent('share')} (${s.percent('low')} bis ${s.percent('high')}) am ${s.day('date')}; Schwelle: ${s.percent('level')}.`,
   'tripwire: area': (s) =>
-    `Nicht ruhend (${s.text('what') === 'bare' ? 'blankes Metall' : 'Grün'}): ${s.area('m2')} (${s.area('low')} bis ${s.area('high')}) am ${s.day('date')}, gegen ${s.area('level')}.`,
+    `Nicht ruhend (${s.text('what') === 'bare' ? 'blankes Metall' : 'Grün'}): ${s.area('m2')} (${s.area('low')} bis ${s.area('high')}) am ${s.day('date')}; Schwelle: ${s.area('level')}.`,
   'tripwire: index': (s) =>
-    `Zustandsindex ${s.number('index')} (${s.number('low')} bis ${s.number('high')}) am ${s.day('date')}, gegen ${s.number('level')}.`,
+    `Zustandsindex ${s.number('index')} (${s.number('low')} bis ${s.number('high')}) am ${s.day('date')}; Schwelle: ${s.number('level')}.`,
   'tripwire: zone not judged': (s) => `Der Rundgang vom ${s.day('date')} hat sie nicht beurteilt.`,
   'tripwire: not all seen': (s) =>
     `Nur ${s.percent('percent')} der Oberfläche wurden gesehen; der Rest könnte noch den Ausschlag geben.`,
@@ -52,23 +52,23 @@ export const reasonsOfWatch: Same<typeof english> = {
     `Der Rundgang vom ${s.day('date')} findet keine Zone deutlich schlechter als der davor.`,
   'tripwire: nothing to compare': (s) =>
     `Es gibt keinen früheren Rundgang, mit dem der vom ${s.day('date')} verglichen werden darf.`,
-  'tripwire: stop word': (s) => `${s.kind('kind')}, ${s.thing('zone')}, ${s.day('date')}: fragen Sie den Restaurator.`,
+  'tripwire: stop word': (s) => `${s.kind('kind')}, ${s.thing('zone')}, ${s.day('date')}: Fragen Sie den Restaurator.`,
   'tripwire: no stop word': () =>
     'Kein Rundgang seit der Entscheidung sah etwas, wonach sofort ein Restaurator zu fragen wäre.',
   'tripwire: fund': (s) =>
-    `${sum(s, 'sum')} eingegangen, gegen ${sum(s, 'level')}. Zugesagtes und Erhofftes zählen nicht.`,
+    `${sum(s, 'sum')} vorhanden; nötig: ${sum(s, 'level')}. Zugesagtes und Erhofftes zählen nicht.`,
   'tripwire: no fund': () => 'Zu diesem Werk gehört kein offener Fonds.',
   'tripwire: fund of several currencies': () =>
-    'Die eingegangenen Spenden sind in mehreren Währungen, und die werden nie addiert. Geben Sie sie in der Währung des Fonds an.',
+    'Die vorhandenen Spenden sind in mehreren Währungen, und die werden nie addiert. Geben Sie sie in der Währung des Fonds an.',
   'tripwire: quote ended': (s) =>
     `Der Kostenvoranschlag von ${s.text('who')} endete am ${s.day('date')}, und keiner trat an seine Stelle.`,
   'tripwire: quotes stand': (s) => `${s.times('count', 'Kostenvoranschlag gilt', 'Kostenvoranschläge gelten')}.`,
   'tripwire: no quote': () => 'Es ist kein Kostenvoranschlag aufgeschrieben.',
   'tripwire: day': (s) => `Der genannte Tag: ${s.day('date')}.`,
   'tripwire: sort not known': (s) =>
-    `„${s.text('sort')}“ kennt diese Fassung nicht und beobachtet es hier nicht. Eine neuere tut es.`,
+    `„${s.text('sort')}“ kennt diese Version nicht und beobachtet es hier nicht. Eine neuere tut es.`,
 
-  'due: danger': (s) => `${said(s, 'what')}. Offen seit ${s.day('date')}, bis eine benannte Person es schließt.`,
+  'due: danger': (s) => `${said(s, 'what')}. Offen seit ${s.day('date')}, bis eine benannte Person sie schließt.`,
   'due: incident open': (s) => `${said(s, 'what')}. Aufgeschrieben am ${s.day('date')} und noch offen.`,
   'due: incident with danger': (s) =>
     `${said(s, 'what')}. Personen können in Gefahr sein. Aufgeschrieben am ${s.day('date')}.`,
@@ -80,7 +80,7 @@ export const reasonsOfWatch: Same<typeof english> = {
   'due: round, none yet': () => 'Es gibt noch keinen jährlichen Rundgang.',
   'due: round, as planned': (s) => `Der Tag steht im Plan für ${s.text('year')}.`,
   'due: watch': (s) =>
-    `Ein Kontrollblick ${s.times('months', 'Monat', 'Monate')} nach der Behandlung, die am ${s.day('date')} endete: hält die Farbe, und wo kommt zuerst Grün?`,
+    `Ein Kontrollblick ${s.times('months', 'Monat', 'Monate')} nach der Behandlung, die am ${s.day('date')} endete: Hält die Farbe, und wo kommt zuerst Grün?`,
   'due: warranty': (s) =>
     `Die Gewährleistung${s.text('who') === '' ? '' : ` (${s.text('who')})`} endet am ${s.day('date')}. Sehen Sie das ganze Werk ${s.number('days')} Tage vorher an, solange noch jemand zurückgerufen werden kann.`,
   'due: quote ends': (s) => `${ofWhom(s)} gilt bis ${s.day('date')}.`,
@@ -89,7 +89,7 @@ export const reasonsOfWatch: Same<typeof english> = {
   'due: agreement': (s) => `Vereinbart mit ${s.text('who')} am ${s.day('date')}; gehen Sie es gemeinsam durch.`,
   'due: product': (s) => `${s.text('name')} ist haltbar bis ${s.day('date')}.`,
   'due: loan back': (s) =>
-    `Die Leihe (${s.text('to')}) endet am ${s.day('date')}. Machen Sie einen Rundgang, wenn das Werk zurück ist.`,
+    `Die Leihgabe (${s.text('to')}) endet am ${s.day('date')}. Machen Sie einen Rundgang, wenn das Werk zurück ist.`,
   'due: task': (s) => `Aufgabe: ${said(s, 'what')}.`,
   'due: lift': (s) => `Die Hebebühne ist für den ${s.day('date')} geplant.`,
   'due: gift': (s) => `${s.text('who')}: ${wordOf(s.text('state'))}, erwartet am ${s.day('date')}.`,
@@ -103,7 +103,7 @@ export const reasonsOfWatch: Same<typeof english> = {
   'held: nothing before': () => 'Von vorher ist keine Standzeit bekannt, also gibt es nichts zum Vergleich.',
   'held: no coating since': (s) => `Seit der Behandlung vom ${s.day('date')} ist keine Beschichtung aufgeschrieben.`,
   'held: no clean start': (s) =>
-    `Aus der Beschichtung vom ${s.day('date')} lässt sich nichts sagen: sie begann nicht frei, oder niemand sah nach.`,
+    `Aus der Beschichtung vom ${s.day('date')} lässt sich nichts sagen: Sie begann nicht frei, oder niemand sah nach.`,
 
   'watch: title missing': () => 'Sagen Sie in wenigen Worten, worum es geht.',
   'watch: review before decision': (s) =>

@@ -25,7 +25,7 @@ export const reasonsOfWeather: Same<typeof english> = {
     `Die Oberfläche liegt ${s.measure('margin', 'difference', 1)} über dem ${points[s.text('point')] ?? s.text('point')} von ${s.measure('celsius', 'temperature', 1)}; ${s.measure('needs', 'difference')} genügen.`,
   'weather: only just': (s) =>
     `Nur knapp: mit der Unsicherheit von Handgeräten können es ${s.measure('low', 'difference', 1)} sein. Messen Sie vor der nächsten Zone noch einmal.`,
-  'weather: wash goes': () => 'Kein Frost, und das Metall ist nicht heiß: Wasser darf darauf.',
+  'weather: wash goes': () => 'Kein Frost, und das Metall ist nicht heiß: Wasser ist erlaubt.',
   'weather: humidity not possible': () =>
     'Die Luftfeuchte liegt über 0 und bei höchstens 100 %. Sehen Sie noch einmal auf das Messgerät.',
   'weather: after today': (s) => `Der ${s.day('day')} liegt noch in der Zukunft. Geben Sie den Tag der Messung an.`,

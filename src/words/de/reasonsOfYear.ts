@@ -24,7 +24,7 @@ export const reasonsOfYear: Same<typeof english> = {
       ? `Das Werk ist fort: ${s.text('to')}.`
       : `Das Werk ist bis ${date(s.text('due'))} fort: ${s.text('to')}.`,
   'year: no round yet': () => 'Noch niemand hat hier einen Rundgang gemacht.',
-  'year: danger': (s) => `${s.times('count', 'Sache könnte', 'Sachen könnten')} jemanden verletzen.`,
+  'year: danger': (s) => `${s.times('count', 'Stelle könnte', 'Stellen könnten')} jemanden verletzen.`,
   'year: urgency': (s) => `Dringlichkeit ${level('urgency', s)}.`,
   'year: condition': (s) => `Zustand ${level('condition', s)}.`,
   'year: stop word': (s) => `Ein Stoppbegriff wurde gesehen: ${s.kinds('kinds')}. Fragen Sie den Restaurator.`,
@@ -35,16 +35,16 @@ export const reasonsOfYear: Same<typeof english> = {
   'year: a look will do': () =>
     'Im letzten Jahr gesehen, nichts ist dringlich: ein Kontrollblick vom Boden kann genügen.',
   'year: usual least': () => 'Ein voller Rundgang jedes Jahr ist das übliche Mindestmaß; gängige Praxis, ohne Quelle.',
-  'year: never waxed': () => 'Es ist kein Wachs aufgezeichnet. Ob damit begonnen wird, sagt ein Restaurator.',
+  'year: never waxed': () => 'Es ist kein Wachs eingetragen. Ob damit begonnen wird, sagt ein Restaurator.',
   'year: waxed every so many years': (s) =>
     `Bisher alle ${s.number('years')} Jahre gewachst, zuletzt am ${s.day('last')}.`,
   'year: waxed every year': (s) => `Bisher jedes Jahr gewachst, zuletzt am ${s.day('last')}.`,
-  'year: green is back': (s) => `Das Grün ist zurück ${inZones(s)}.`,
+  'year: green is back': (s) => `Das Grün ist wieder da ${inZones(s)}.`,
   'year: holds short': (s) =>
-    `Unter ${s.number('months')} Monaten erwartete Standzeit ${inZones(s)}, ${s.number('percent')} % der Fläche.`,
+    `Erwartete Standzeit unter ${s.number('months')} Monaten ${inZones(s)}, ${s.number('percent')} % der Fläche.`,
   'year: spray': (s) => `Sprühwasser kommt hin: ${zones(s)}. Wie lange Wachs dort hält, ist noch nicht bekannt.`,
   'year: wax does not hold': (s) =>
-    `Wachsen hält nicht ${inZones(s)}: fragen Sie den Restaurator. Mehr Wachs ist keine Antwort.`,
+    `Wachsen hält nicht ${inZones(s)}: Fragen Sie den Restaurator. Mehr Wachs ist keine Lösung.`,
   'year: no wax before the stop word': () => 'Nicht, bevor der Restaurator sich zum Stoppbegriff geäußert hat.',
   'year: lift for zones': (s) => `Nur mit Hebebühne oder Gerüst erreichbar: ${zones(s)}.`,
   'year: own pace': (s) =>
@@ -56,18 +56,19 @@ export const reasonsOfYear: Same<typeof english> = {
     'Wachsen: 1 m² je Stunde und Person, nach einer veröffentlichten Schätzung; zwei Einträge im Logbuch mit Stunden ersetzen sie.',
   'year: all slow or all quick': () => 'Die Spanne ist, was sich ergibt, wenn alles schnell geht oder alles langsam.',
   'year: day too short for rounds': (s) =>
-    `${s.day('day')}: die Rundgänge allein brauchen etwa ${s.number('hours')} Stunden einer Person, mehr als einen Tag von ${s.number('most')}. Nehmen Sie zwei Tage.`,
+    `${s.day('day')}: Die Rundgänge allein brauchen etwa ${s.number('hours')} Stunden einer Person, mehr als einen Tag von ${s.number('most')}. Nehmen Sie zwei Tage.`,
   'year: day too short with waxing': (s) =>
     `${s.day('day')}: am selben Tag gewaschen und gewachst sind es etwa ${s.number('hours')} Stunden einer Person. Wachsen Sie an anderen Tagen, oder mit mehr Händen.`,
   'year: shortest of all orders': (s) =>
     `Von allen Reihenfolgen von ${s.times('works', 'Werk', 'Werken')} ist keine kürzer.`,
   'year: short walk': (s) => `Ein kurzer Weg an ${s.number('works')} Werken vorbei; vielleicht gibt es einen kürzeren.`,
-  'year: no spot': (s) => `${s.times('works', 'Werk ist', 'Werke sind')} nicht im Lageplan und kommen zuletzt.`,
+  'year: no spot': (s) => `${s.times('works', 'Werk ist', 'Werke sind')} nicht im Geländeplan und kommen zuletzt.`,
   'year: campaign under way': (s) => `Eine Maßnahme läuft: ${s.text('title')}.`,
-  'year: asks whether major treatment is due': () => 'Die Aufzeichnung fragt, ob eine umfassende Behandlung ansteht.',
+  'year: asks whether major treatment is due': () =>
+    'Die Einträge legen die Frage nahe, ob eine umfassende Behandlung ansteht.',
   'year: recommendation': (s) => `Empfehlung ${level('recommendation', s)}.`,
   'year: incident open': (s) => `Der Vorfall vom ${s.day('day')} ist noch offen.`,
-  'year: nothing presses': () => 'Nichts in der Aufzeichnung ist dringlich.',
+  'year: nothing presses': () => 'Nichts in den Einträgen ist dringlich.',
   'year: day outside the year': (s) =>
     `Der ${s.day('day')} liegt nicht in ${s.text('year')}. Geben Sie einen Tag dieses Jahres an.`,
   'year: work twice': () => 'Ein Werk steht dort zweimal. Nehmen Sie eines der beiden weg.',

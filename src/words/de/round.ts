@@ -108,7 +108,7 @@ export const round: Same<typeof english> = {
     people:
       'Halten Sie Menschen fern. Verständigen Sie jetzt die für das Gelände verantwortliche Person und den Restaurator.',
     peopleWhat:
-      'Zu dieser Zone wird eine Personenprüfung geöffnet. Sie bleibt stehen, bis eine namentlich genannte Person sie schließt.',
+      'Zu dieser Zone wird eine Gefahrenmeldung eröffnet. Sie bleibt stehen, bis eine namentlich genannte Person sie schließt.',
     kept: (letter: string, said: string) => `Zone ${letter} gespeichert: ${said}`,
     readBig: 'In großer Schrift zurücklesen',
     readBack: 'Zurücklesen',

@@ -10,7 +10,7 @@ export const settings: Same<typeof english> = {
     'Das Deutsche hat noch niemand gegengelesen, der es als Muttersprache spricht und die Pflege von Metallen kennt. Sagen Sie uns, was falsch klingt.',
   units: 'Einheiten',
   unitsHint:
-    'Was gezeigt und eingegeben wird. Die Aufzeichnung hält Meter und Grad Celsius, Tablets mit verschiedenen Einheiten teilen also eine Bestandsaufnahme. Preise und was Firmen messen bleiben in Quadratmetern; Karten, Objektive und Korrosionsraten behalten die Einheiten ihrer Normen.',
+    'Was gezeigt und eingegeben wird. In den Einträgen stehen Meter und Grad Celsius; so teilen Tablets mit verschiedenen Einheiten eine Bestandsaufnahme. Preise und was Firmen messen, bleiben in Quadratmetern; Karten, Objektive und Korrosionsraten behalten die Einheiten ihrer Normen.',
   unitNames: { metric: 'Metrisch', us: 'Vereinigte Staaten' },
   unitDetails: { metric: 'm², m, cm, mm, °C', us: 'ft², ft, in, °F' },
   hold: 'Wie Sie das Gerät halten und sehen',
@@ -34,7 +34,7 @@ export const settings: Same<typeof english> = {
   roleMissing: 'Geben Sie an, in welcher Funktion diese Person erfasst.',
   name: 'Name',
   nameHint: 'Wird getrennt aufbewahrt und kann aus einer Datei weggelassen werden.',
-  addDo: 'Hinzufügen und arbeiten lassen',
+  addDo: 'Hinzufügen und auswählen',
   added: (role: string) => `Jetzt bei der Arbeit: ${role}.`,
   set: (role: string) => `Jetzt bei der Arbeit: ${role}.`,
   collection: 'Sammlung',
@@ -47,7 +47,7 @@ export const settings: Same<typeof english> = {
   photos: (n: string) => (n === '1' ? '1 Foto' : `${n} Fotos`),
   persisted: {
     yes: 'Der Browser hat zugesagt, alles zu behalten.',
-    no: 'Der Browser darf alles löschen, wenn der Platz knapp wird oder die Seite wochenlang nicht benutzt wird.',
+    no: 'Der Browser kann alles löschen, wenn der Platz knapp wird oder die Seite wochenlang nicht benutzt wird.',
     'not known': 'Dieser Browser sagt nicht, ob er alles behält.',
   },
   carryOut: 'Mitgeben',

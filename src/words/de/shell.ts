@@ -31,7 +31,7 @@ export const shell: Same<typeof english> = {
   updateNow: 'Jetzt starten',
   broken: 'Diese Seite konnte nicht angezeigt werden',
   brokenWhat:
-    'Was Sie eingegeben haben, ist auf diesem Gerät gespeichert. Laden Sie sie noch einmal; bleibt der Fehler, sichern Sie zuerst die Bestandsaufnahme als Datei.',
+    'Was Sie eingegeben haben, ist auf diesem Gerät gespeichert. Laden Sie die Seite noch einmal; bleibt der Fehler, sichern Sie zuerst die Bestandsaufnahme als Datei.',
   brokenAgain: 'Noch einmal laden',
   brokenCarry: 'Bestandsaufnahme mitgeben',
   brokenBack: 'Zurück zu den Skulpturen',
@@ -47,7 +47,7 @@ export const shell: Same<typeof english> = {
     survey: (day: string, entries: string, _photos: string) =>
       `eine Bestandsdatei, ${day}: Einträge ${entries}, ohne die Fotos`,
     step: (day: string, entries: string, photos: string) =>
-      `mit diesem Ordner im Takt bis ${day}: Einträge ${entries}, Fotos ${photos}. Beginnen Sie leer und schalten Sie „Im Takt halten“ dann wieder ein.`,
+      `mit diesem Ordner abgeglichen bis ${day}: Einträge ${entries}, Fotos ${photos}. Beginnen Sie leer und schalten Sie „Abgleichen“ dann wieder ein.`,
   },
   lastFilesNone:
     'Von diesem Gerät wurde keine Datei mit allem mitgegeben. Hat ein anderes Gerät die Bestandsaufnahme, sichern Sie sie dort als Datei, und öffnen Sie die Datei hier.',

@@ -67,7 +67,7 @@ export const thenAndNow: Same<typeof english> = {
 
   growth: 'Welche Zonen die Veränderung tragen',
   growthWhat: `Was jede Zone zur Veränderung der aktiven Fläche beiträgt, in ${unitOf('area')}.`,
-  growthBoth: `Was jede Zone zur Veränderung der aktiven Fläche beiträgt, in ${unitOf('area')}. Balken nach rechts sind gewachsen, offene Balken nach links geschrumpft.`,
+  growthBoth: `Was jede Zone zur Veränderung der aktiven Fläche beiträgt, in ${unitOf('area')}. Balken nach rechts: gewachsen; offene Balken nach links: geschrumpft.`,
   difference: 'Veränderung',
   growthNone: 'In den Zonen, die beide Male angesehen wurden, hat sich keine aktive Fläche verändert.',
   grewBy: (m2: string) => `gewachsen um ${m2}`,
@@ -81,18 +81,18 @@ export const thenAndNow: Same<typeof english> = {
   aloneWhat:
     'Eine Veränderung mit dem Vermerk „Für sich allein, könnte Zufall sein“ hielt nicht stand, als alle Vergleiche zusammen gewogen wurden. Sehen Sie noch einmal nach, bevor Sie danach handeln.',
   smallest: (from: string, down: string, up: string) =>
-    `Der kleinste Unterschied, den wir hier wirklich nennen würden: von ${from} % hinab auf ${down} oder hinauf auf ${up}.`,
+    `Der kleinste Unterschied, der hier als echt gilt: von ${from} % hinab auf ${down} oder hinauf auf ${up}.`,
   smallestDown: (from: string, down: string) =>
-    `Der kleinste Unterschied, den wir hier wirklich nennen würden: von ${from} % hinab auf ${down}.`,
+    `Der kleinste Unterschied, der hier als echt gilt: von ${from} % hinab auf ${down}.`,
   smallestUp: (from: string, up: string) =>
-    `Der kleinste Unterschied, den wir hier wirklich nennen würden: von ${from} % hinauf auf ${up}.`,
+    `Der kleinste Unterschied, der hier als echt gilt: von ${from} % hinauf auf ${up}.`,
 
-  smallestIndex: (points: string) => `Der kleinste Unterschied, den wir hier wirklich nennen würden: ${points} Punkte.`,
-  smallestArea: (m2: string) => `Der kleinste Unterschied, den wir hier wirklich nennen würden: ${m2}.`,
+  smallestIndex: (points: string) => `Der kleinste Unterschied, der hier als echt gilt: ${points} Punkte.`,
+  smallestArea: (m2: string) => `Der kleinste Unterschied, der hier als echt gilt: ${m2}.`,
   since: 'Vergleichen mit',
   sinceFirst: 'Seit dem ersten Rundgang',
   sinceLast: 'Seit dem letzten Rundgang',
-  longView: 'Der längere Blick',
+  longView: 'Auf längere Sicht',
   longViewLead:
     'Was die Rundgänge einer Art zusammen zeigen, und was als Nächstes kommt, wenn die Pflege weitergeht wie bisher.',
 

@@ -15,24 +15,24 @@ export const tour: Same<typeof english> = {
   steps: {
     works: 'Sechs Bronzen, sechs Jahre. Was am meisten braucht, steht oben: die Treppe; die Gänse brauchen nichts.',
     blink:
-      'Die Treppe von einem Standpunkt, dieses Jahr auf das letzte gelegt. Im Wechsel gezeigt, ist grün, was sich bewegt. Alle Jahre in einer Reihe sind sechs.',
-    sure: 'Ist es an der Treppe schlimmer geworden? Ein Befund ja, fünfzehn ohne sichere Veränderung. Vergleichen Sie auch mit dem ersten Rundgang.',
+      'Die Treppe von einem Standpunkt, dieses Jahr auf das letzte gelegt. Tippen Sie auf „Wechseln“: Was sich bewegt, ist grün. „Alle Jahre in einer Reihe“ zeigt sechs.',
+    sure: 'Ist die Treppe schlechter geworden? Bei einem Befund ja, fünfzehn sind ohne sichere Veränderung. Tippen Sie auf „Seit dem ersten Rundgang“.',
     holds:
       'Wie lange jedes Wachs das Grün fernhielt. Die Balken wirken von Jahr zu Jahr kürzer, bewiesen ist das nicht.',
     water: 'Woher das Grün kommt: Pfeile zeigen, wie das Wasser vom Hut über Schulter und Mantel läuft.',
     broken:
-      'Supper by Five Lenses wurde 2023 bis aufs Metall abgenommen. Dort bricht die Linie: Vorher und Nachher sind nicht eine Geschichte.',
+      'Supper by Five Lenses wurde 2023 bis aufs Metall freigelegt. Dort bricht die Linie: Vorher und Nachher sind nicht eine Geschichte.',
     heat: 'Zwei Linsen konnten vor der Hitze nicht heraus: eine Grenze, ein Schutz und die Messwerte des Tages.',
     colour: 'Der vereinbarte Farbton, unterschrieben von denen, die es dürfen, und was ein Messgerät heute dazu sagt.',
     due: 'Was einen Tag verlangt: ein Blick vor dem Ende der Gewährleistung und ein Grund, neu zu entscheiden.',
     geese:
       'Die Gänse: in sechs Rundgängen kein Trend, nichts zu tun. Der offene Punkt ist ein Jahr, in dem niemand eine der Zonen erreichte.',
-    eyes: 'Rope and Patience: 2024 sah jemand anderes hin. Das Zeichen sagt, dass ein Teil der Stufe am Auge liegen kann.',
+    eyes: 'Rope and Patience: 2024 sah jemand anderes hin. Das Zeichen sagt, dass ein Teil des Sprungs am Auge liegen kann.',
     cause:
-      'Sleeping Fluke: Der Sprinkler wurde im Juli 2023 versetzt. Seither geht der Kalkbelag zurück, ohne Behandlung.',
+      'Sleeping Fluke: Der Regner wurde im Juli 2023 versetzt. Seither geht der Kalkbelag zurück, ohne Behandlung.',
     board: 'Für den Vorstand: was für die Treppe spricht, zuerst in Quadratmetern, und was dagegen, gleich daneben.',
     bidders: 'Für Bieter: neun Positionen, für alle gleich, mit den Mengen, nach denen sie rechnen.',
-    successor: 'Für die, die nach Ihnen kommt: ein Brief aus offenen Sorgen und aus Entscheidungen, nichts zu tun.',
+    successor: 'Für alle, die nach Ihnen kommen: ein Brief aus offenen Sorgen und aus Entscheidungen, nichts zu tun.',
     bag: 'Zum Mitgeben: eine Tasche mit Daten, Fotos und Papieren, geprüft, bevor sie das Haus verlässt. Das ist alles.',
   },
 };

@@ -24,7 +24,7 @@ export const kindsOnTheSurface: NamesOfTrade[string] = {
     name: 'Grüne Punkte',
     why: 'Die Beschichtung ist punktweise durchbrochen.',
     looksLike: 'Einzelne grüne Punkte in einer sonst beschichteten Oberfläche.',
-    asks: 'Zuerst: gibt es überhaupt einen Punkt? Dann erst, wie viel. Den ersten fotografieren.',
+    asks: 'Zuerst: Gibt es überhaupt einen Punkt? Dann erst, wie viel. Den ersten fotografieren.',
   },
   'pale-powdery-mounds': {
     name: 'Blasse, pulvrige Häufchen',
@@ -82,7 +82,7 @@ export const kindsOnTheSurface: NamesOfTrade[string] = {
     why: 'Er hält Feuchte und verweist auf Beregnung oder Spritzwasser.',
     looksLike: 'Weißer bis grauer Film oder Tropfränder, die ein nasses Tuch nicht löst.',
     asks: 'Erreicht ein Regner, ein Brunnen oder eine Traufe diese Zone?',
-    caution: 'Kein saurer Kalklöser: er nimmt die Farbschicht mit. Fragen Sie einen Restaurator, wie man ihn abnimmt.',
+    caution: 'Kein saurer Kalklöser: Er nimmt die Farbschicht mit. Fragen Sie einen Restaurator, wie man ihn abnimmt.',
   },
   'core-salts': {
     name: 'Wachsende weiße Flecken, Salze aus dem Gusskern',

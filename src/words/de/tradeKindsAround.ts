@@ -8,7 +8,7 @@ export const kindsAround: NamesOfTrade[string] = {
     looksLike: 'Weiße und dunkle Spritzer unter einem Sitzplatz.',
     asks: 'Wo sitzen die Vögel? Gibt es ein Nest?',
     caution:
-      'Vor dem Reinigen anfeuchten, Handschuhe und Maske, Hände waschen. Ein bewohntes Nest nicht stören: es kann geschützt sein.',
+      'Vor dem Reinigen anfeuchten, Handschuhe und Maske, Hände waschen. Ein bewohntes Nest nicht stören: Es kann geschützt sein.',
   },
   'organic-stain': {
     name: 'Blattspuren, Harz, Kaugummi, Klebstoff',
@@ -21,7 +21,7 @@ export const kindsAround: NamesOfTrade[string] = {
     why: 'Das falsche Lösemittel nimmt die Farbschicht mit.',
     looksLike: 'Gesprühte, gestrichene oder geschriebene Farbe, die nicht zum Werk gehört.',
     asks: 'Zuerst fotografieren, ganz und nah. Melden, wie Ihre Ordnung es verlangt.',
-    caution: 'Nicht reiben, kein Lösemittel versuchen: die erste Stunde entscheidet weniger als der falsche Reiniger.',
+    caution: 'Nicht reiben, kein Lösemittel versuchen: Die erste Stunde entscheidet weniger als der falsche Reiniger.',
   },
   'algae-moss': {
     name: 'Algen oder Moos',
@@ -67,7 +67,8 @@ export const kindsAround: NamesOfTrade[string] = {
     why: 'Das ganze Werk kann fallen.',
     looksLike: 'Nicht im Lot, oder eine Fuge ist auf einer Seite weiter als zuletzt.',
     asks: 'Neigung und Fuge gemessen und aufgeschrieben?',
-    caution: 'Keine Leiter anlehnen. Personen fernhalten und melden, wem die Standsicherheit obliegt.',
+    caution:
+      'Keine Leiter anlehnen. Personen fernhalten und die Person verständigen, die für die Standsicherheit verantwortlich ist.',
   },
   'base-joint-open': {
     name: 'Sockelfuge offen, Abplatzung oder Verfärbung',

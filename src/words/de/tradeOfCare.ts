@@ -13,7 +13,7 @@ export const tradeOfCare: NamesOfTrade = {
     lacquer: 'Lackieren',
     'cleaning by media': 'Reinigen mit Strahlmittel',
     'coating removed': 'Beschichtung abgenommen',
-    strip: 'Abnahme bis aufs Metall',
+    strip: 'Freilegung bis aufs Metall',
     'local treatment': 'Örtliche Behandlung',
     'local colour': 'Örtliche Farbgebung',
     repatination: 'Neupatinierung',
@@ -26,7 +26,7 @@ export const tradeOfCare: NamesOfTrade = {
     'soft brush': { name: 'Weiche Naturborstenbürste' },
     'neutral detergent': { name: 'Neutrales nichtionisches Tensid, abgespült' },
     'soft cloth': { name: 'Weiches Baumwolltuch' },
-    'cold wax': { name: 'Kaltes Pastenwachs, dünn, poliert' },
+    'cold wax': { name: 'Wachspaste, kalt und dünn aufgetragen, poliert' },
     'pressure washer': {
       name: 'Hochdruckreiniger',
       why: 'Treibt Wasser in die Fugen und hebt alte Schichten ab.',
@@ -43,7 +43,7 @@ export const tradeOfCare: NamesOfTrade = {
     'hot air over lacquer': { name: 'Heißluft auf Lack', why: 'Erweicht und trübt ihn.' },
     'torch by staff': {
       name: 'Flamme oder Heißwachs durch eigenes Personal',
-      why: 'Arbeit für Leute mit Zulassung dafür.',
+      why: 'Nur durch dafür zugelassene Fachleute.',
     },
   },
   sortsOfProduct: named({
@@ -83,11 +83,11 @@ export const tradeOfCare: NamesOfTrade = {
     },
     'loose-parts': {
       name: 'Lose Teile',
-      text: 'Ein Finger, kein Ziehen, keine Leiter daran. Personen fernhalten und melden, wer für das Werk verantwortlich ist.',
+      text: 'Ein Finger, kein Ziehen, keine Leiter daran. Personen fernhalten und die Person verständigen, die für das Werk verantwortlich ist.',
     },
     'people-below': {
       name: 'Personen darunter',
-      text: 'Niemand unter der Leiter oder unter dem Teil, das Sie berühren: Kegel oder eine Hilfskraft, Werkzeug an der Leine.',
+      text: 'Niemand unter der Leiter oder unter dem Teil, das Sie berühren: Leitkegel oder eine Hilfskraft, Werkzeug an der Leine.',
     },
     basin: {
       name: 'Becken, Gezeiten, Pumpen',
@@ -99,11 +99,11 @@ export const tradeOfCare: NamesOfTrade = {
     },
     droppings: {
       name: 'Vogelkot',
-      text: 'Zuerst anfeuchten, Handschuhe und Maske, Hände waschen. Große Mengen sind Arbeit für eine Firma, die das darf.',
+      text: 'Zuerst anfeuchten, Handschuhe und Maske, Hände waschen. Große Mengen nur durch eine dafür zugelassene Firma.',
     },
     nests: {
       name: 'Nester',
-      text: 'Ein bewohntes Nest in Ruhe lassen und später wiederkommen: es kann geschützt sein.',
+      text: 'Ein bewohntes Nest in Ruhe lassen und später wiederkommen: Es kann geschützt sein.',
     },
     chemicals: {
       name: 'Chemikalien',
@@ -111,11 +111,11 @@ export const tradeOfCare: NamesOfTrade = {
     },
     solvents: {
       name: 'Lösemittel bei Heißarbeit',
-      text: 'Kein Lösemittel, kein Wachslappen, kein Pastenwachs bei Flamme oder warmem Metall. Lappen kommen nass in einen geschlossenen Metallbehälter.',
+      text: 'Kein Lösemittel, kein Wachslappen, keine Wachspaste bei Flamme oder warmem Metall. Lappen kommen nass in einen geschlossenen Metallbehälter.',
     },
     'hot-work': {
       name: 'Heißarbeit',
-      text: 'Arbeit mit der Flamme ist für Leute mit Zulassung, mit Erlaubnisschein, einem Freibereich von 11 m und einer Brandwache, so lange Brandschutzbehörde und Versicherer es verlangen.',
+      text: 'Arbeit mit der Flamme nur durch dafür zugelassene Fachleute, mit Erlaubnisschein, einem Freibereich von 11 m und einer Brandwache, so lange Brandschutzbehörde und Versicherer sie verlangen.',
     },
     'hot-metal': {
       name: 'Heißes Metall',
@@ -123,7 +123,7 @@ export const tradeOfCare: NamesOfTrade = {
     },
     inserts: {
       name: 'Empfindliche Einlagen',
-      text: 'Kein Druck, kein heißes Wasser, keine Flamme bei Glas, Email oder Stein. Welche Wärme eine Einlage verträgt, sagt ihr Restaurator.',
+      text: 'Kein Druck, kein heißes Wasser, keine Flamme bei Glas, Email oder Stein. Welche Hitze eine Einlage verträgt, sagt ein Restaurator für dieses Material.',
     },
   },
   stopRules: {
@@ -154,7 +154,7 @@ export const tradeOfCare: NamesOfTrade = {
     step: 'Tritt',
     ladder: 'Leiter, heute geprüft, und jemand, der sie hält',
     lift: 'Hebebühne: bestellt, für die richtige Höhe und den Boden, mit eingewiesener Person',
-    cones: 'Kegel und Band, um Personen fernzuhalten',
+    cones: 'Leitkegel und Absperrband, um Personen fernzuhalten',
     lines: 'Leinen für Werkzeug über Kopf',
     water: 'Wathose oder Stiefel; Pumpe und Licht von einer Elektrofachkraft gegen Wiedereinschalten gesichert',
     hose: 'Schlauch mit einfacher Düse, Eimer',
@@ -186,7 +186,7 @@ export const tradeOfCare: NamesOfTrade = {
     covers: 'Abdeckungen nur, wo ein Restaurator sie verlangt hat: lose, atmend, nie Kunststoff auf dem Metall',
     store: 'Wachs, Reinigungsmittel und Planen frostfrei; Lappen entsorgt; der Rest gezählt',
     meters: 'Batterien aus Messgeräten und Lampen',
-    record: 'Die Aufzeichnung zweimal mitgegeben, eine Kopie an anderem Ort, und für die Akte gedruckt',
+    record: 'Die Bestandsaufnahme zweimal mitgegeben, eine Kopie an anderem Ort, und für die Akte gedruckt',
     numbers: 'Wer nach einem Wintersturm angerufen wird: Namen und Nummern an der Tür',
   }),
   heightRules: named({
@@ -199,7 +199,7 @@ export const tradeOfCare: NamesOfTrade = {
   }),
   keptThings: named({
     keys: 'Schlüssel und Codes',
-    'colour panels': 'Tafeln mit dem vereinbarten Farbton',
+    'colour panels': 'Musterplatten mit dem vereinbarten Farbton',
     samples: 'Entnommene Proben',
     spares: 'Ersatzeinlagen und abgenommene Teile',
     moulds: 'Formen und Abgüsse',

@@ -20,7 +20,7 @@ export const tradeOfHeat: NamesOfTrade = {
     'no wax': 'Kein Wachs, Lösemittel oder Lappen im Freibereich',
     people: 'Besucher fern, Wege gesperrt',
     breath: 'Masken nach den Sicherheitsdatenblättern: heiße Nitrate geben braune Dämpfe ab',
-    inserts: 'Einlagen ausgebaut oder vor Wärme geschützt, wie ihr Restaurator es sagte',
+    inserts: 'Einlagen ausgebaut oder vor Hitze geschützt, wie der zuständige Restaurator es gesagt hat',
   }),
   exposureLimits: {
     'nitrogen dioxide': {
@@ -52,7 +52,7 @@ export const tradeOfHeat: NamesOfTrade = {
       idlh: '100 mg/m³',
     },
     silica: {
-      agent: 'Kristalline Kieselsäure, alveolengängig',
+      agent: 'Kristallines Siliciumdioxid (Quarz), alveolengängig',
       why: 'Strahlen neben Stein, verbliebener Gusskern',
       pel: '50 µg/m³, 8 h; Handeln ab 25',
       rel: '50 µg/m³',
@@ -63,7 +63,7 @@ export const tradeOfHeat: NamesOfTrade = {
       why: 'Brenngas, schwerer als Luft',
       pel: '1000 ppm',
       rel: '1000 ppm',
-      idlh: '2100 ppm (10 % der Zündgrenze)',
+      idlh: '2100 ppm (10 % der unteren Explosionsgrenze)',
     },
   },
   beddings: {

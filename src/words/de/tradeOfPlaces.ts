@@ -1,6 +1,6 @@
 import type { NamesOfTrade } from '../../engine/trade';
 
-const apart = 'Personen fernhalten: Band, Kegel, jemand, der dort steht.';
+const apart = 'Personen fernhalten: Absperrband, Leitkegel, jemand, der dort steht.';
 const asItIs = 'Fotografieren, wie es ist, mit etwas, das die Größe zeigt, bevor irgendetwas bewegt wird.';
 
 /** What reaches a work where it stands: causes, the grounds, what can happen to it. */

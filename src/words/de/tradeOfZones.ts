@@ -110,8 +110,8 @@ export const tradeOfZones: NamesOfTrade = {
     '90+': '90 % oder mehr',
   }),
   coverageMethods: named({
-    ladder: 'mit dem Auge, nach der Stufenleiter',
-    'ladder, adjusted': 'mit dem Auge, nachgestellt',
+    ladder: 'nach Augenmaß, nach der Stufenleiter',
+    'ladder, adjusted': 'nach Augenmaß, nachgestellt',
     dots: 'nach gezählten Punkten',
     traced: 'durch Umfahren',
     photo: 'im Foto gemessen',

@@ -30,7 +30,7 @@ export const walk: Same<typeof english> = {
     'not sure': (day: string) => `Beim letzten Mal nicht sicher, ${day}.`,
     due: (day: string) => `Am aufschlussreichsten ist ein Kontrollblick um den ${day}.`,
     'never looked at': (day: string) => `Beschichtung vom ${day}; seither hat niemand nachgesehen.`,
-    'not known': (day: string) => `Bei dem letzten Kontrollblick frei, ${day}.`,
+    'not known': (day: string) => `Beim letzten Kontrollblick frei, ${day}.`,
   },
   fromGround: 'Vom Boden aus: was Sie sehen können. Sonst wählen Sie „Nicht sicher“.',
   seenToday: (result: string) => `Heute: ${result}.`,

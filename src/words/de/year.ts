@@ -23,7 +23,7 @@ export const year: Same<typeof english> = {
   worksTitle: 'Werke, in der Reihenfolge der Besuche',
   work: 'Werk',
   gets: 'Was es bekommt',
-  survey: 'Rundgang oder Blick',
+  survey: 'Rundgang oder Kontrollblick',
   waxes: 'Wachsen',
   time: 'Zeit am Werk',
   change: 'Ändern',
@@ -79,7 +79,7 @@ export const year: Same<typeof english> = {
       ? '1 Tag hat noch keine Kosten und ist nicht in der Summe.'
       : `${n} Tage haben noch keine Kosten und sind nicht in der Summe.`,
   liftMissing: (names: readonly string[]) => `Eine Hebebühne ist nötig, und keine ist bestellt: ${list([...names])}.`,
-  liftWho: 'Wer hinauf darf und auf welchem Boden, sagen der Vermieter und Ihre örtlichen Regeln.',
+  liftWho: 'Wer hinaufdarf und auf welchem Boden, sagen der Vermieter und Ihre örtlichen Regeln.',
   peopleTitle: 'Hilfskräfte, und wen Sie anrufen',
   helpers: 'Hilfskräfte',
   helpersHint: 'Wer hilft, und wann.',
@@ -97,7 +97,7 @@ export const year: Same<typeof english> = {
   verdictChangeOf: (work: string) => `Ändern: ${work}`,
   verdictProposed: (verdict: string) => `Vorgeschlagen: ${verdict}`,
   verdictBy: (by: string, on: string) => `${by}, ${on}`,
-  verdictWho: 'Ob und wie ein Werk behandelt wird, hat ein Restaurator zu sagen; dies sagt, wen Sie fragen.',
+  verdictWho: 'Ob und wie ein Werk behandelt wird, sagt ein Restaurator; dies sagt, wen Sie fragen.',
   verdictSheet: {
     title: (work: string, of: number) => `Urteil über ${work}, ${of}`,
     which: 'Wie es weitergeht',
