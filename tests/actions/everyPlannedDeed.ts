@@ -105,6 +105,6 @@ export const everyPlannedDeed: Readonly<Record<string, EveryDeed>> = {
 
 /** They ask what is planned, and write nothing. */
 export const onlyAskOfPlans: readonly string[] =
-  'dueThings fireWatch airOfDay plannedAll plannedOf plannedOfCollection productStore tripwiresMet watchOfCampaign yearAround'.split(
+  'dueThings fireWatch momentHere airOfDay plannedAll plannedOf plannedOfCollection productStore tripwiresMet watchOfCampaign yearAround'.split(
     ' ',
   );

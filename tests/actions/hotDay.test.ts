@@ -14,6 +14,7 @@ import {
   setPlanned,
 } from '../../src/actions';
 import { countWatch } from '../../src/actions/plan/hotDay';
+import { momentHere } from '../../src/actions/plan/momentHere';
 import { watchState } from '../../src/engine/heat';
 import { type BodyOf, nameOf } from '../../src/engine/record';
 import { openFresh } from '../device/store/around';
@@ -150,6 +151,14 @@ test('each insert near the heat holds the day open until it has its limit and it
   const name = nameOf.insertAfter(hotDay, insert);
   expect(await refusedWith(setPlanned(desk, 'insertAfter', name, { ...after, photos: [] }))).toBe('field not possible');
   await done(setPlanned(desk, 'insertAfter', name, { ...after, photos: ['photo/1'] }));
+  goes(20);
+  // The flame is lit again: what was photographed before is not after the heat.
+  await done(goOnWithHotWork(desk, hotDay));
+  await done(endHotWork(desk, hotDay, { ...clocks }));
+  goes(60);
+  await done(sayWatchKept(desk, hotDay, { by: 'Helper' }, { ...clocks }));
+  expect(await refusedWith(closeHotDay(desk, hotDay, 'Steward'))).toBe('heat: no photo after');
+  await done(setPlanned(desk, 'insertAfter', name, { ...after, photos: ['photo/2'], at: momentHere(desk) }));
   await done(closeHotDay(desk, hotDay, 'Steward'));
 });
 

@@ -34,11 +34,12 @@ export const endHotWork = (desk: Desk, hotDay: string, tick: Tick = tickHere(des
     return done;
   });
 
-/** The work goes on after all: there is no end and no watch any more. */
+/** The work goes on after all: there is no end and no watch any more, and inserts are photographed anew after it. */
 export const goOnWithHotWork = (desk: Desk, hotDay: string): Promise<Outcome> =>
   attempt(async () => {
     await openDay(desk, hotDay);
-    return must(await editPlanned(desk, 'hotDay', hotDay, { workEnded: undefined, watchKept: undefined }));
+    const wentOn = momentHere(desk);
+    return must(await editPlanned(desk, 'hotDay', hotDay, { workEnded: undefined, watchKept: undefined, wentOn }));
   });
 
 /** Notes one more tick of the watch that began with this end of the work; on this device only. */

@@ -11,6 +11,7 @@ export {
   sayWatchKept,
   type WatchWord,
 } from './hotDay';
+export { momentHere } from './momentHere';
 export { addPlanned, editPlanned, removePlanned, setPlanned } from './planned';
 export { productStore } from './productStore';
 export { type Planned, plannedAll, plannedOf, plannedOfCollection } from './questions';

@@ -65,12 +65,16 @@ export const minutesKept = ({ workEnded, watchKept }: Pick<HotDay, 'workEnded' |
   return Math.max(counted ?? 0, own ? minutesOfOwn(own) : 0);
 };
 
+/** It was photographed after the heat, and the flame was not lit again since. */
+export const seenAfter = ({ wentOn }: Pick<HotDay, 'wentOn'>, after: InsertAfter | undefined): boolean =>
+  after !== undefined && after.photos.length > 0 && (wentOn === undefined || Date.parse(after.at) > Date.parse(wentOn));
+
 /** What stands against closing the day. Empty: it can be closed. */
 export const againstClosing = ({ day, cares, afters }: Omit<HotDayFacts, 'inserts'>): Reason[] => [
   ...watchOpen(day),
   ...limitsMissing(day, cares),
   ...(day.inserts ?? [])
-    .filter((insert) => (afters.get(insert)?.photos.length ?? 0) === 0)
+    .filter((insert) => !seenAfter(day, afters.get(insert)))
     .map((insert) => because('heat: no photo after', { insert })),
 ];
 

@@ -20,13 +20,14 @@ export {
   type WatchState,
   watchState,
 } from './fireWatch';
-export { againstClosing, againstStarting, type HotDayFacts, isOut, minutesKept } from './hotDay';
+export { againstClosing, againstStarting, type HotDayFacts, isOut, minutesKept, seenAfter } from './hotDay';
 export { daysWithWeather, ladderAngle, ladderFoot, ladderTo, workingReach } from './ladders';
 export { layersOf, nextOrder, sameAsBefore, sameIn } from './layers';
 export { because as heatReason, type HeatReason, heatReasons } from './reasonCodes';
 export { hotDayRefused, insertCareRefused, layerRefused, signedRefused } from './refused';
 export {
   alarmAt,
+  endOfWork,
   type HeatLevel,
   type HeatLimits,
   type HeatReading,

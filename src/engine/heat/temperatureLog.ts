@@ -1,4 +1,4 @@
-import type { BodyOf, Reason } from '../record';
+import { type BodyOf, daysBetween, type Reason } from '../record';
 import { alarmRules } from '../trade';
 import { because } from './reasonCodes';
 
@@ -8,9 +8,13 @@ export type HeatReading = Pick<BodyOf<'insertReading'>, 'time' | 'spot' | 'celsi
 /** What a named expert allows an insert: degrees Celsius; kelvin between two sides; kelvin in a minute. */
 export type HeatLimits = Pick<BodyOf<'insertCare'>, 'most' | 'mostDifference' | 'mostPerMinute'>;
 
+type Timed = HeatReading & Pick<LoggedReading, 'minute'>;
+
 export type HeatLevel = 'no limit' | 'under' | 'near' | 'over';
 
 export interface LoggedReading extends HeatReading {
+  /** Since the midnight before the work began: over 1440 where it went on past the next one. */
+  readonly minute: number;
   /** Kelvin in a minute since the last reading at the same spot. */
   readonly perMinute: number | undefined;
   /** To the coolest other spot, each at its last reading that is no longer ago than the longest gap; kelvin. */
@@ -30,6 +34,38 @@ export interface TemperatureLog {
 
 export const minuteOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
 
+const dayLong = 1440;
+
+/** The minute the work of a day ended, counted as the minutes of its readings are; undefined while it goes on. */
+export const endOfWork = ({ date, workEnded }: Pick<BodyOf<'hotDay'>, 'date' | 'workEnded'>): number | undefined =>
+  workEnded ? daysBetween(date, workEnded.slice(0, 10)) * dayLong + minuteOf(workEnded.slice(11, 16)) : undefined;
+
+const timeOf = (minute: number): string =>
+  `${String(Math.floor(minute / 60) % 24).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+
+/**
+ * Readings carry a time of the day and no day. Those of the small hours belong to the night after where the longest pause of the
+ * whole day and night lies between them and the rest: nobody pauses longest with the flame lit.
+ */
+const inOrderOf = (readings: readonly HeatReading[]): readonly Timed[] => {
+  const byTime = readings
+    .map((reading) => ({ ...reading, minute: minuteOf(reading.time) }))
+    .sort((a, b) => a.minute - b.minute);
+  const [first] = byTime;
+  const last = byTime.at(-1);
+  if (!first || !last) return byTime;
+  let longest = first.minute + dayLong - last.minute;
+  let from = 0;
+  for (const [i, { minute }] of byTime.entries()) {
+    const before = byTime[i - 1];
+    if (!before || before.minute >= alarmRules.nightEnds || minute - before.minute <= longest) continue;
+    longest = minute - before.minute;
+    from = i;
+  }
+  const after = byTime.slice(0, from).map((reading) => ({ ...reading, minute: reading.minute + dayLong }));
+  return [...byTime.slice(from), ...after];
+};
+
 /** From where on a reading is near its limit. */
 export const alarmAt = (limit: number): number =>
   limit - Math.min(alarmRules.under, Math.abs(limit) * alarmRules.share);
@@ -44,18 +80,17 @@ const against = (value: number | undefined, limit: number | undefined): HeatLeve
 };
 
 /**
- * The readings at one insert in a day of hot work, beside its limits. `ended` is the minute work ended, HH:MM: a log that
- * stops before it has a gap too. Readings come in any order.
+ * The readings at one insert in a day of hot work, beside its limits. `ended` is the minute the work ended (see `endOfWork`): a
+ * log that stops before it has a gap too. Readings come in any order; they may go on past midnight.
  */
 export const temperatureLog = (
   readings: readonly HeatReading[],
   limits: HeatLimits = {},
-  ended?: string,
+  ended?: number,
 ): TemperatureLog => {
-  const inOrder = [...readings].sort((a, b) => minuteOf(a.time) - minuteOf(b.time));
   const reasons: Reason[] = [];
-  const lastAt = new Map<string, HeatReading>();
-  const rows = inOrder.map((reading): LoggedReading => {
+  const lastAt = new Map<string, Timed>();
+  const rows = inOrderOf(readings).map((reading): LoggedReading => {
     const before = lastAt.get(reading.spot);
     const perMinute = rateBetween(before, reading);
     if (before && before.time === reading.time && before.celsius !== reading.celsius)
@@ -81,14 +116,14 @@ export const temperatureLog = (
   };
 };
 
-const rateBetween = (before: HeatReading | undefined, now: HeatReading): number | undefined => {
-  const minutes = before ? minuteOf(now.time) - minuteOf(before.time) : 0;
+const rateBetween = (before: Timed | undefined, now: Timed): number | undefined => {
+  const minutes = before ? now.minute - before.minute : 0;
   return before && minutes > 0 ? (now.celsius - before.celsius) / minutes : undefined;
 };
 
-const apartAt = (reading: HeatReading, lastAt: ReadonlyMap<string, HeatReading>): number | undefined => {
+const apartAt = (reading: Timed, lastAt: ReadonlyMap<string, Timed>): number | undefined => {
   const others = [...lastAt.values()].filter(
-    ({ spot, time }) => spot !== reading.spot && minuteOf(reading.time) - minuteOf(time) <= alarmRules.longestGap,
+    ({ spot, minute }) => spot !== reading.spot && reading.minute - minute <= alarmRules.longestGap,
   );
   if (others.length === 0) return undefined;
   return Math.max(...others.map(({ celsius }) => Math.abs(reading.celsius - celsius)));
@@ -139,17 +174,17 @@ const unknowns = (rows: readonly LoggedReading[], { most, mostDifference }: Heat
  * Between two readings at one spot that lie too far apart, and from the last one to the end of the work: what it was then
  * nobody knows. `could`: had it gone on rising as fast as the fastest rise of the day from the last reading on, degrees Celsius.
  */
-const gaps = (rows: readonly LoggedReading[], ended: string | undefined): Reason[] => {
+const gaps = (rows: readonly LoggedReading[], ended: number | undefined): Reason[] => {
   const fastest = Math.max(0, ...rows.map(({ perMinute }) => perMinute ?? 0));
   const found: Reason[] = [];
   for (const spot of new Set(rows.map((row) => row.spot))) {
     const own = rows.filter((row) => row.spot === spot);
-    for (const [i, { time, celsius }] of own.entries()) {
-      const until = own[i + 1]?.time ?? ended;
-      const minutes = until ? minuteOf(until) - minuteOf(time) : 0;
-      if (!until || minutes <= alarmRules.longestGap) continue;
+    for (const [i, { time, minute, celsius }] of own.entries()) {
+      const until = own[i + 1]?.minute ?? ended;
+      const minutes = until === undefined ? 0 : until - minute;
+      if (until === undefined || minutes <= alarmRules.longestGap) continue;
       const could = celsius + fastest * minutes;
-      found.push(because('heat: gap in the log', { spot, since: time, until, minutes, could }));
+      found.push(because('heat: gap in the log', { spot, since: time, until: timeOf(until), minutes, could }));
     }
   }
   return found;

@@ -184,6 +184,8 @@ export const hotDayBody = z.looseObject({
   watchKept: maybe(
     z.looseObject({
       at: instant,
+  /** When the work last went on after its end had been said: what was photographed before it was not after the heat. */
+  wentOn: maybe(instant),
       by: text(200),
       seen: maybe(text(500)),
       /** Minutes a tablet counted to the end. */

@@ -7,6 +7,7 @@ export const alarmRules: {
   readonly share: number;
   readonly longestGap: number;
   readonly leastLimit: number;
+  readonly nightEnds: number;
   readonly source: Source;
 } = {
   /** So many degrees under a limit the alarm is raised; of a small limit, this share of it. */
@@ -16,8 +17,10 @@ export const alarmRules: {
   longestGap: 10,
   /** Degrees Celsius: the sun alone makes dark metal warmer, so a limit below it is a slip of the pen. */
   leastLimit: 30,
+  /** Minute of the day before which a reading may belong to work begun the evening before: six in the morning. */
+  nightEnds: 360,
   source: {
-    text: 'Ten degrees under the limit: common practice, no source. A quarter of a small limit, ten minutes, thirty degrees: our own choice.',
+    text: 'Ten degrees under the limit: common practice, no source. A quarter of a small limit, ten minutes, thirty degrees, six in the morning: our own choice.',
     sure: 'common practice, no source',
   },
 };

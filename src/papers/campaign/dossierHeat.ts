@@ -1,4 +1,4 @@
-import { minutesKept, type TemperatureLog, temperatureLog } from '../../engine/heat';
+import { endOfWork, minutesKept, type TemperatureLog, temperatureLog } from '../../engine/heat';
 import type { Thing } from '../../engine/record';
 import { hotChecks } from '../../engine/trade';
 import { date, measure, measureNumber, sayReason, unitOf, w, whole } from '../../words';
@@ -70,7 +70,7 @@ const temperatures = (
   const log = temperatureLog(
     readings.map(({ body }) => body),
     care,
-    timeIn(day.body.workEnded),
+    endOfWork(day.body),
   );
   if (readings.length === 0) return under(words.readings(name), say(words.lacksOf.readings(name, date(day.body.date))));
   return under(

@@ -1,4 +1,4 @@
-import { minuteOf, type TemperatureLog } from '../../engine/heat';
+import type { TemperatureLog } from '../../engine/heat';
 import { measure, w, whole } from '../../words';
 import { drawing, h, type PaperPiece } from '../layout';
 
@@ -18,7 +18,7 @@ export const temperatureChart = (
   { rows, highest }: TemperatureLog,
   limit: number | undefined,
 ): PaperPiece => {
-  const times = rows.map(({ time }) => minuteOf(time));
+  const times = rows.map(({ minute }) => minute);
   const [first, last] = [Math.min(...times), Math.max(...times)];
   if (rows.length < 2 || first === last) return undefined;
   const top = Math.ceil((Math.max(...rows.map(({ celsius }) => celsius), limit ?? 0) + 1) / step) * step;
@@ -54,10 +54,10 @@ export const temperatureChart = (
     ],
     spots.map((spot, i) => {
       const own = rows.filter((row) => row.spot === spot);
-      const line = own.map(({ time, celsius }) => `${x(minuteOf(time))} ${y(celsius)}`).join('L');
+      const line = own.map(({ minute, celsius }) => `${x(minute)} ${y(celsius)}`).join('L');
       return [
         h('path', { d: `M${line}`, 'stroke-width': 1.5, 'stroke-dasharray': i === 0 ? undefined : `${2 + 3 * i} 4` }),
-        own.map(({ time, celsius }) => h('circle', { cx: x(minuteOf(time)), cy: y(celsius), r: 3.5, fill: '#000' })),
+        own.map(({ minute, celsius }) => h('circle', { cx: x(minute), cy: y(celsius), r: 3.5, fill: '#000' })),
       ];
     }),
   );
@@ -69,4 +69,4 @@ const range = (from: number, to: number, by: number): readonly number[] =>
   Array.from({ length: Math.max(0, Math.floor((to - from) / by) + 1) }, (_, i) => from + i * by);
 
 const clock = (minute: number): string =>
-  `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+  `${String(Math.floor(minute / 60) % 24).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;

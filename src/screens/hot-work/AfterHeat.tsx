@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { setPlanned } from '../../actions';
+import { momentHere, setPlanned } from '../../actions';
+import { seenAfter } from '../../engine/heat';
 import { nameOf, type Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Choice, Notice, PhotosHere } from '../parts';
@@ -20,8 +21,13 @@ interface AfterHeatProps {
   readonly mayWrite: boolean;
 }
 
-/** The insert as it is after the heat: a photo, and whether it changed. Kept as soon as both are there. */
-export function AfterHeat({ day, insert, name, after, before, by, mayWrite }: AfterHeatProps) {
+/**
+ * The insert as it is after the heat: a photo, and whether it changed. Kept as soon as both are there. What was seen before the
+ * flame was lit again stands with the photos from before.
+ */
+export function AfterHeat({ day, insert, name, after: known, before: earlier, by, mayWrite }: AfterHeatProps) {
+  const after = seenAfter(day.body, known?.body) ? known : undefined;
+  const before = after ? earlier : [...earlier, ...(known?.body.photos ?? [])];
   const desk = useDesk();
   const { run, refused } = useDeed();
   const [photos, setPhotos] = useState<readonly string[]>(after?.body.photos ?? []);
@@ -32,7 +38,15 @@ export function AfterHeat({ day, insert, name, after, before, by, mayWrite }: Af
     const { state: said } = next;
     if (!said || next.photos.length === 0) return;
     const { sculpture } = day.body;
-    const body = { sculpture, insert, hotDay: day.thing, state: said, photos: [...next.photos], by, at: desk.now() };
+    const body = {
+      sculpture,
+      insert,
+      hotDay: day.thing,
+      state: said,
+      photos: [...next.photos],
+      by,
+      at: momentHere(desk),
+    };
     void run(
       () => setPlanned(desk, 'insertAfter', nameOf.insertAfter(day.thing, insert), body),
       () => say(words.kept),

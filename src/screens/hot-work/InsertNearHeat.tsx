@@ -1,4 +1,4 @@
-import { alarmAt, isOut, temperatureLog } from '../../engine/heat';
+import { alarmAt, endOfWork, isOut, temperatureLog } from '../../engine/heat';
 import type { Thing } from '../../engine/record';
 import { measureNumber, w } from '../../words';
 import { Notice } from '../parts';
@@ -9,7 +9,6 @@ import { limitText } from './insertNames';
 import { ReadingChart } from './ReadingChart';
 import { ReadingEntry } from './ReadingEntry';
 import { ReadingTable } from './ReadingTable';
-import { timeIn } from './typed';
 
 const words = w.hotWork.readings;
 
@@ -28,15 +27,13 @@ export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }
   const { planned } = around;
   const care = planned.insertCare.find(({ body }) => body.insert === insert)?.body;
   const after = planned.insertAfter.find(({ body }) => body.insert === insert && body.hotDay === day.thing);
-  const readings = planned.insertReading
-    .filter(({ body }) => body.insert === insert && body.hotDay === day.thing)
-    .sort((a, b) => (a.body.time < b.body.time ? -1 : 1));
+  const readings = planned.insertReading.filter(({ body }) => body.insert === insert && body.hotDay === day.thing);
   const { workEnded, date } = day.body;
   const out = isOut(care, date);
   const log = temperatureLog(
     readings.map(({ body }) => body),
     care,
-    workEnded ? timeIn(workEnded) : undefined,
+    endOfWork(day.body),
   );
   const alarm = log.level === 'near' || log.level === 'over';
   const limits = limitText(care);
@@ -60,14 +57,7 @@ export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }
       )}
       {(!out || readings.length > 0) && <Reasons reasons={log.reasons} />}
       {mayWrite && !out && (
-        <ReadingEntry
-          day={day}
-          insert={insert}
-          name={name}
-          readings={readings.map(({ body }) => body)}
-          by={by}
-          onBy={onBy}
-        />
+        <ReadingEntry day={day} insert={insert} name={name} readings={log.rows} by={by} onBy={onBy} />
       )}
       <ReadingChart name={name} log={log} most={care?.most} />
       <ReadingTable log={log} readings={readings} mayWrite={mayWrite} />
@@ -75,6 +65,7 @@ export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }
         <AfterHeat
           day={day}
           insert={insert}
+          key={day.body.wentOn}
           name={name}
           after={after}
           before={care?.photos ?? []}

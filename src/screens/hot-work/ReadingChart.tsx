@@ -1,4 +1,4 @@
-import { alarmAt, minuteOf, type TemperatureLog } from '../../engine/heat';
+import { alarmAt, type TemperatureLog } from '../../engine/heat';
 import { measureNumber, w } from '../../words';
 import { Axes } from '../parts/charts/Axes';
 import { straightScale } from '../parts/charts/straightScale';
@@ -37,7 +37,7 @@ export function ReadingChart({ name, log, most }: ReadingChartProps) {
 }
 
 function Drawing({ log: { rows }, most, width }: Omit<ReadingChartProps, 'name'> & { readonly width: number }) {
-  const minutes = rows.map(({ time }) => minuteOf(time));
+  const minutes = rows.map(({ minute }) => minute);
   const degrees = rows.map(({ celsius }) => celsius);
   const x = straightScale([Math.min(...minutes), Math.max(...minutes)], [margin.left, width - margin.right]);
   const [low, high] = [Math.min(0, ...degrees), Math.max(most ?? 0, ...degrees) * 1.08];
@@ -66,7 +66,7 @@ function Drawing({ log: { rows }, most, width }: Omit<ReadingChartProps, 'name'>
         ))}
       {spots.map((spot) => {
         const own = rows.filter((row) => row.spot === spot);
-        const line = own.map((row) => `${x(minuteOf(row.time))},${y(row.celsius)}`).join(' ');
+        const line = own.map((row) => `${x(row.minute)},${y(row.celsius)}`).join(' ');
         return (
           <g key={spot}>
             <polyline className="series-line" points={line} />
@@ -74,7 +74,7 @@ function Drawing({ log: { rows }, most, width }: Omit<ReadingChartProps, 'name'>
               <circle
                 key={`${row.time} ${row.celsius}`}
                 className="series-point"
-                cx={x(minuteOf(row.time))}
+                cx={x(row.minute)}
                 cy={y(row.celsius)}
                 r={4}
               />
@@ -87,7 +87,7 @@ function Drawing({ log: { rows }, most, width }: Omit<ReadingChartProps, 'name'>
 }
 
 const timeText = (minute: number): string =>
-  `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+  `${String(Math.floor(minute / 60) % 24).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
 
 /** Round times within the day's readings. */
 const hours = (from: number, to: number, every: number): number[] => {

@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import { addPlanned } from '../../actions';
-import type { BodyOf, Thing } from '../../engine/record';
-import { fromUnit, inUnit, keptFrom, measureNumber, unitOf, w } from '../../words';
+import type { HeatReading } from '../../engine/heat';
+import type { Thing } from '../../engine/record';
+import { fromUnit, inUnit, measureNumber, typedMeasure, w } from '../../words';
 import { Button, Choice, Field, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
 import { say, useDeed, useDesk } from '../shell';
-import { timeIn, typedDegrees, typedTime } from './typed';
+import { timeIn, typedTime } from './typed';
 
 const words = w.hotWork.readings;
 
@@ -17,7 +18,7 @@ interface ReadingEntryProps {
   readonly insert: string;
   readonly name: string;
   /** Of this insert on this day, in order of time. */
-  readonly readings: readonly BodyOf<'insertReading'>[];
+  readonly readings: readonly HeatReading[];
   readonly by: string;
   readonly onBy: (by: string) => void;
 }
@@ -51,7 +52,7 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
     );
   };
   const time = typedTime(typed.time);
-  const degrees = keptFrom('temperature', typedDegrees(typed.degrees));
+  const degrees = typedMeasure('temperature', typed.degrees);
   const degreesWrong = degrees === undefined || degrees < -60 || degrees > 1200;
   const keepTyped = () => {
     setTried(true);
@@ -115,14 +116,14 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
               label={words.time}
               value={typed.time}
               onChange={(value) => setTyped({ ...typed, time: value })}
-              maxLength={5}
+              maxLength={12}
               error={tried && !time ? w.hotWork.watch.timeWrong : undefined}
               short
             />
             <Field
               label={words.degrees}
               kind="text"
-              unit={unitOf('temperature')}
+              takes="temperature"
               value={typed.degrees}
               onChange={(value) => setTyped({ ...typed, degrees: value })}
               maxLength={8}

@@ -8,15 +8,17 @@ export const sourcesSaid: Readonly<Record<string, string>> = {
   'Chosen for this project: the ladder step "<1"': 'Für dieses Projekt gewählt: die Stufe „<1“ der Leiter',
   'CIEDE2000 with factors of 1: ISO/CIE 11664-6; its check values: Sharma, Wu and Dalal 2005, Color Research and Application 30(1):21-30.':
     'CIEDE2000 mit Faktoren von 1: ISO/CIE 11664-6; Prüfwerte: Sharma, Wu und Dalal 2005, Color Research and Application 30(1):21-30.',
+  'World Bank, Standard Request for Proposals, Selection of Consultants, quality- and cost-based selection: Sf = 100 x Fm / F, Fm the lowest price and F the price of the bid.':
+    'Weltbank, Standard Request for Proposals, Selection of Consultants, Auswahl nach Qualität und Kosten: Sf = 100 x Fm / F, Fm der niedrigste Preis und F der Preis des Angebots.',
   'Our own choice.': 'Unsere eigene Wahl.',
   'Common practice, no source.': 'Gängige Praxis, ohne Quelle.',
   'Our own choice: patinated bronze is uneven, and the spot is never found again to the millimetre.':
-    'Unsere eigene Wahl: patinierte Bronze ist ungleichmäßig, und die Stelle wird nie auf den Millimeter wiedergefunden.',
+    'Unsere eigene Wahl: Patinierte Bronze ist ungleichmäßig, und die Stelle wird nie auf den Millimeter wiedergefunden.',
   'Rule of thumb of colour measurement.': 'Faustregel der Farbmessung.',
   'CIE 142-2001: CIEDE2000 was fitted to small differences, up to 5 units of CIELAB.':
     'CIE 142-2001: CIEDE2000 wurde an kleine Unterschiede angepasst, bis 5 Einheiten CIELAB.',
   'Guidelines for the Technical Examination of Bronze Sculpture, II.2 on photography: light on each facet differs from that on a card, and bronze changes its colour with the angle.':
-    'Guidelines for the Technical Examination of Bronze Sculpture, II.2 zur Fotografie: das Licht auf jeder Facette ist ein anderes als auf einer Karte, und Bronze ändert ihre Farbe mit dem Winkel.',
+    'Guidelines for the Technical Examination of Bronze Sculpture, II.2 zur Fotografie: Das Licht auf jeder Facette ist ein anderes als auf einer Karte, und Bronze ändert ihre Farbe mit dem Winkel.',
   '95 % point of the normal distribution': '95-%-Punkt der Normalverteilung',
   '97.5 % point of the normal distribution': '97,5-%-Punkt der Normalverteilung',
   'Chosen inside the published error between observers: Sykes, Horrill and Mountford 1983 (abstract).':
@@ -24,16 +26,16 @@ export const sourcesSaid: Readonly<Record<string, string>> = {
   'Chosen inside the published error of observers drawn at random, 10 to 20 points at 90 %: Sykes, Horrill and Mountford 1983 (abstract).':
     'Innerhalb der veröffentlichten Unsicherheit zufällig gewählter Beobachter, 10 bis 20 Prozentpunkte bei 90 %: Sykes, Horrill und Mountford 1983 (Kurzfassung).',
   'Our own choice: unclear is what the app assumes, and at 3 % two zones in three of a well-kept garden came out alike.':
-    'Unsere eigene Wahl: unklar ist, was die App annimmt, und bei 3 % fielen zwei von drei Zonen eines gut gepflegten Gartens gleich aus.',
+    'Unsere eigene Wahl: „Unklar“ nimmt die App von sich aus an, und bei 3 % fielen zwei von drei Zonen eines gut gepflegten Gartens gleich aus.',
   'Chosen; shapes and tape follow a form only so far.': 'Gewählt; Körper und Maßband folgen einer Form nur so weit.',
   'Closed forms of elementary geometry.': 'Geschlossene Formeln der elementaren Geometrie.',
   'Chosen inside the published error of one observer repeating, 5 to 15 points of cover at 90 %: Sykes, Horrill and Mountford 1983, J. Ecology 71:437-450 (abstract).':
     'Innerhalb der veröffentlichten Unsicherheit eines wiederholenden Beobachters gewählt, 5 bis 15 Prozentpunkte Bedeckung bei 90 %: Sykes, Horrill und Mountford 1983, J. Ecology 71:437-450 (Kurzfassung).',
   'Two persons differ by the difference of their biases, half of its variance each.':
-    'Zwei Personen unterscheiden sich um die Differenz ihrer Neigungen, je zur Hälfte der Varianz.',
+    'Zwei Personen unterscheiden sich um die Differenz ihrer Neigungen; auf jede entfällt die Hälfte der Varianz.',
   '365.25 / 12': '365,25 / 12',
   'A look and a photo one to two weeks after the work: common practice, no source':
-    'Ein Blick und ein Foto ein bis zwei Wochen nach der Arbeit: gängige Praxis, ohne Quelle',
+    'Ein Kontrollblick und ein Foto ein bis zwei Wochen nach der Arbeit: gängige Praxis, ohne Quelle',
   'Yearly care is the usual least: common practice, no source; the cap is our own choice':
     'Jährliche Pflege ist das übliche Mindestmaß: gängige Praxis, ohne Quelle; die Obergrenze ist unsere eigene Wahl',
   'A second visit half a year after the first: common practice, no source; the cap is our own choice':
@@ -78,7 +80,7 @@ export const sourcesSaid: Readonly<Record<string, string>> = {
   'Half of the error by eye: tracing was closer and more repeatable in Dethier and others 1993, Mar. Ecol. Prog. Ser. 96:93-100 (abstract).':
     'Die Hälfte der Unsicherheit nach Augenmaß: Umfahren lag näher und war besser wiederholbar bei Dethier u. a. 1993, Mar. Ecol. Prog. Ser. 96:93-100 (Kurzfassung).',
   'What the mask and its check dots report, slips allowed for.':
-    'Was die Maske und ihre Prüfpunkte ergeben, Versehen zugelassen.',
+    'Was die Maske und ihre Prüfpunkte ergeben, Versehen eingerechnet.',
   'Data after EN 572 on the page of a glass maker.': 'Daten nach EN 572 auf der Seite eines Glasherstellers.',
   'A data sheet, read.': 'Ein Datenblatt, gelesen.',
   'The strength of a weathered edge is an assumption of ours.':
@@ -91,7 +93,7 @@ export const sourcesSaid: Readonly<Record<string, string>> = {
   'Handbook figures.': 'Handbuchwerte.',
   'Sellers’ figures.': 'Angaben von Händlern.',
   'Our own assumption: most of an open flame warms the air.':
-    'Unsere eigene Annahme: der größte Teil einer offenen Flamme erwärmt die Luft.',
+    'Unsere eigene Annahme: Der größte Teil einer offenen Flamme erwärmt die Luft.',
   '29 CFR 1926.1053(b)(5)(i), read as quoted.': '29 CFR 1926.1053(b)(5)(i), im Zitat gelesen.',
   '29 CFR 1926.1053(b)(1), read as quoted.': '29 CFR 1926.1053(b)(1), im Zitat gelesen.',
   '29 CFR 1926.451(g)(1), read as quoted.': '29 CFR 1926.451(g)(1), im Zitat gelesen.',
@@ -110,8 +112,8 @@ export const sourcesSaid: Readonly<Record<string, string>> = {
   'Page of a foundry, 450 to 475 °F.': 'Seite einer Gießerei, 450 bis 475 °F.',
   'Page of a gallery, about 350 °F.': 'Seite einer Galerie, etwa 350 °F.',
   'Usually said, 200 to 400 °F.': 'Gewöhnlich genannt, 200 bis 400 °F.',
-  'Ten degrees under the limit: common practice, no source. A quarter of a small limit, ten minutes, thirty degrees: our own choice.':
-    'Zehn Grad unter der Grenze: gängige Praxis, ohne Quelle. Ein Viertel einer kleinen Grenze, zehn Minuten, dreißig Grad: unsere eigene Wahl.',
+  'Ten degrees under the limit: common practice, no source. A quarter of a small limit, ten minutes, thirty degrees, six in the morning: our own choice.':
+    'Zehn Grad unter der Grenze: gängige Praxis, ohne Quelle. Ein Viertel einer kleinen Grenze, zehn Minuten, dreißig Grad, sechs Uhr früh: unsere eigene Wahl.',
   'Handbook figure.': 'Handbuchwert.',
   'Hazard: our own judgement, no published weights exist. Behaviour: the five-stage course of outdoor bronze, US General Services Administration bronze standard.':
     'Gefährdung: unser eigenes Urteil, veröffentlichte Gewichte gibt es nicht. Verhalten: der fünfstufige Verlauf bei Bronze im Freien, Bronzestandard der US General Services Administration.',
@@ -138,14 +140,14 @@ export const sourcesSaid: Readonly<Record<string, string>> = {
   'ISO 4628-3:2016, values read on a coatings reference page that sets it beside ASTM D610.':
     'ISO 4628-3:2016, Werte gelesen auf einer Nachschlageseite für Beschichtungen, die sie neben ASTM D610 stellt.',
   'Our thresholds, not a standard’s: no published index for outdoor bronze exists.':
-    'Unsere Schwellen, nicht die einer Norm: einen veröffentlichten Index für Bronze im Freien gibt es nicht.',
+    'Unsere Schwellen, nicht die einer Norm: Einen veröffentlichten Index für Bronze im Freien gibt es nicht.',
   'Hot and cold wax, wash, lacquer: US General Services Administration procedures for bronze, read on its pages. The rest: common practice.':
     'Heiß- und Kaltwachsen, Waschen, Lack: Verfahren der US General Services Administration für Bronze, auf ihren Seiten gelesen. Das Übrige: gängige Praxis.',
   'Coating practice told with ISO 8502-4 and ISO 12944-7, read on trade pages. ISO 8502-4 itself reckons how likely condensation is; the 3 K rule is practice built on it.':
     'Beschichtungspraxis, mit ISO 8502-4 und ISO 12944-7 überliefert, auf Fachseiten gelesen. ISO 8502-4 selbst schätzt, wie wahrscheinlich Kondensation ist; die 3-K-Regel ist darauf gebaute Praxis.',
   'Window of cold waxing, conservation practice.': 'Temperaturbereich für das Kaltwachsen, restauratorische Praxis.',
   'Our own assumption of what instruments held in the hand err by; the sheet of yours may say better.':
-    'Unsere eigene Annahme, wie weit Handgeräte daneben liegen; das Datenblatt Ihres Geräts sagt es vielleicht besser.',
+    'Unsere eigene Annahme, wie weit Handgeräte danebenliegen; das Datenblatt Ihres Geräts sagt es vielleicht besser.',
   'Our own weights; no published ones exist for outdoor bronze.':
     'Unsere eigenen Gewichte; für Bronze im Freien sind keine veröffentlicht.',
   'This project’s own reading of common practice: what each work is done for. How well it does it is not in it.':
@@ -154,7 +156,7 @@ export const sourcesSaid: Readonly<Record<string, string>> = {
   'Twice a year is asked for, once a year is the usual least. Common practice, no source.':
     'Zweimal im Jahr wird verlangt, einmal im Jahr ist das übliche Mindestmaß. Gängige Praxis, ohne Quelle.',
   'Chosen for this project, until the record tells her own pace':
-    'Für dieses Projekt gewählt, bis die Aufzeichnung das eigene Tempo zeigt',
+    'Für dieses Projekt gewählt, bis die Einträge das eigene Tempo zeigen',
   'From one estimate for a small work of two figures, about 3 hours to wash and wax, as quoted; taken as 1 m2 an hour':
     'Aus einer Schätzung für ein kleines Werk mit zwei Figuren, etwa 3 Stunden zum Waschen und Wachsen, wie zitiert; als 1 m² je Stunde genommen',
 };

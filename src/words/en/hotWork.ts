@@ -125,7 +125,7 @@ export const hotWork = spoken('hotWork', 'hotWork', {
     log: (n: number) => (n === 1 ? 'Show the 1 reading' : `Show the ${n} readings`),
     logShut: 'Hide the readings',
     rise: 'Rise',
-    perMinute: (n: string) => `${n} K/min`,
+    perMinute: (n: string) => `${n}\u00a0${unitOf('difference')}/min`,
     apart: 'Apart',
     kelvin: (n: string) => `${n}\u00a0${unitOf('difference')}`,
     level: 'Beside the limit',

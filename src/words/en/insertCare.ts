@@ -27,7 +27,7 @@ export const insertCare = spoken('insertCare', 'insertCare', {
   most: 'Never hotter than',
   mostDifference: 'Two sides never further apart than',
   mostPerMinute: 'Never rising faster than',
-  perMinute: 'K a minute',
+  perMinute: `${unitOf('difference')} a minute`,
   figureWrong: 'A number, or leave it empty.',
   limitBy: 'Limit set by: role',
   limitName: 'Limit set by: name',

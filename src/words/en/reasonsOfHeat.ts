@@ -39,7 +39,7 @@ export const reasonsOfHeat = spoken('reasonsOfHeat', 'reasonsOfHeat', {
   'heat: sides near apart': (s) =>
     `At ${s.text('time')} two of its sides were ${s.measure('kelvin', 'difference', 1)} apart, near the limit of ${s.measure('limit', 'difference', 1)}. Take the heat away now.`,
   'heat: rises fast': (s) =>
-    `At ${s.text('time')} it rose by ${s.measure('perMinute', 'difference', 1)} a minute; the limit is ${s.number('limit', 1)}.`,
+    `At ${s.text('time')} it rose by ${s.measure('perMinute', 'difference', 1)} a minute; the limit is ${s.measure('limit', 'difference', 1)}.`,
   'heat: gap in the log': (s) =>
     `Nothing is known of “${s.text('spot')}” from ${s.text('since')} to ${s.text('until')}, ${s.times('minutes', ...minutes)}. At the fastest rise of the day it could have come to ${s.measure('could', 'temperature')}.`,
   'heat: one side only': () =>

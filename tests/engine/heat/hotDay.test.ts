@@ -107,3 +107,12 @@ test('what is open before the flame is lit is said one by one', () => {
 test('an insert nobody thought of is named before the flame is lit', () => {
   expect(starting({}, [l2, l5, 'insert/l6'])).toEqual(['heat: insert not on the list']);
 });
+
+test('a photo from before the flame was lit again is no photo after the heat', () => {
+  const again = { ...day, wentOn: '2026-06-03T16:20:00.000+01:00' };
+  expect(codes(closing({ day: again }))).toEqual(['heat: no photo after', 'heat: no photo after']);
+  const later = new Map(
+    [l2, l5].map((insert) => [insert, { ...afterOf(insert), at: '2026-06-03T15:21:00.000+00:00' }]),
+  );
+  expect(closing({ day: again, afters: later })).toEqual([]);
+});

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { alarmAt, type HeatReading, temperatureLog } from '../../../src/engine/heat';
+import { alarmAt, endOfWork, type HeatReading, minuteOf, temperatureLog } from '../../../src/engine/heat';
 
 const at = (time: string, celsius: number, spot = 'rim'): HeatReading => ({ time, celsius, spot });
 const limits = { most: 60, mostDifference: 40 };
@@ -11,7 +11,7 @@ const lens = [19, 22, 27, 31, 36, 41, 47, 44, 40, 35, 29, 24].map((celsius, i) =
 );
 
 test('a day that stayed 13 degrees under its limit raises no alarm, and says that the far side was not measured', () => {
-  const log = temperatureLog(lens, limits, '11:40');
+  const log = temperatureLog(lens, limits, minuteOf('11:40'));
   expect(log.highest?.celsius).toBe(47);
   expect(log.level).toBe('under');
   expect(codes(log)).toEqual(['heat: one side only']);
@@ -63,7 +63,7 @@ test('one spot read often does not hide that another was left alone', () => {
 });
 
 test('a log that stops before the work does has a gap at its end', () => {
-  expect(codes(temperatureLog(lens, limits, '12:30'))).toContain('heat: gap in the log');
+  expect(codes(temperatureLog(lens, limits, minuteOf('12:30')))).toContain('heat: gap in the log');
 });
 
 test('an insert without a limit is said to have none, and no reading of it is called under', () => {
@@ -80,4 +80,33 @@ test('two values of one spot at one minute are told, not averaged', () => {
   const log = temperatureLog([at('10:00', 20), at('10:00', 50)], limits);
   expect(codes(log)).toContain('heat: two values at once');
   expect(log.highest?.celsius).toBe(50);
+});
+
+const night = [at('23:40', 20), at('23:48', 28), at('23:56', 36), at('00:04', 50), at('00:10', 56)];
+const evening = { date: '2026-06-03', workEnded: '2026-06-04T00:15:00.000+01:00' };
+
+test('work that goes on past midnight keeps its order, its rise and its end: no reading is taken for one of the morning before', () => {
+  const log = temperatureLog(night, { most: 60, mostPerMinute: 2 }, endOfWork(evening));
+  expect(log.rows.map(({ time }) => time)).toEqual(['23:40', '23:48', '23:56', '00:04', '00:10']);
+  expect(log.rows.map(({ perMinute }) => perMinute)).toEqual([undefined, 1, 1, 1.75, 1]);
+  expect(log.rows.map(({ minute }) => minute)).toEqual([1420, 1428, 1436, 1444, 1450]);
+  expect(codes(log)).toEqual(['heat: near the limit', 'heat: rises fast']);
+});
+
+test('a log that stops before midnight has a gap up to the end of the work after it', () => {
+  const log = temperatureLog(night.slice(0, 3), { most: 60 }, endOfWork(evening));
+  expect(log.reasons).toEqual([
+    { code: 'heat: gap in the log', params: { spot: 'rim', since: '23:56', until: '00:15', minutes: 19, could: 55 } },
+  ]);
+});
+
+test('a long pause in the day turns nothing round: the morning stays before the evening', () => {
+  const log = temperatureLog([at('05:30', 20), at('20:00', 30), at('07:00', 25)], { most: 60 });
+  expect(log.rows.map(({ time }) => time)).toEqual(['05:30', '07:00', '20:00']);
+});
+
+test('the end of the work is counted from the day of the card, whatever the zone of the clock', () => {
+  expect(endOfWork({ date: '2026-06-03', workEnded: '2026-06-03T16:20:00.000+01:00' })).toBe(16 * 60 + 20);
+  expect(endOfWork(evening)).toBe(1455);
+  expect(endOfWork({ date: '2026-06-03', workEnded: undefined })).toBeUndefined();
 });
