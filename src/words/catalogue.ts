@@ -1,6 +1,7 @@
 /** Every word on screen, by screen. A namespace and not an object, so that a screen brings only its own words along. */
 export { accessSheet } from './en/accessSheet';
 export { agreement } from './en/agreement';
+export { bidScores } from './en/bidScores';
 export { bring } from './en/bring';
 export { budget } from './en/budget';
 export { callAndTap } from './en/callAndTap';
@@ -41,6 +42,7 @@ export { method } from './en/method';
 export { money } from './en/money';
 export { moves } from './en/moves';
 export { nextSteps } from './en/nextSteps';
+export { notKept } from './en/notKept';
 export { options } from './en/options';
 export { overTime } from './en/overTime';
 export { paperBoard } from './en/paperBoard';
@@ -79,6 +81,7 @@ export { shell } from './en/shell';
 export { stations } from './en/stations';
 export { thenAndNow } from './en/thenAndNow';
 export { tour } from './en/tour';
+export { typing } from './en/typing';
 export { walk } from './en/walk';
 export { year } from './en/year';
 export { zoneMap } from './en/zoneMap';

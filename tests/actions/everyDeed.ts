@@ -338,6 +338,10 @@ export const everyDeed: Readonly<Record<string, EveryDeed>> = {
     actions.setElevationScale(desk, is.elevation, { ...scale, a: [...scale.a], b: [...scale.b] }),
   ),
   setElevationStation: deed(({ desk, is }) => actions.setElevationStation(desk, is.elevation, is.station)),
+  holdTyped: deed(({ desk }) =>
+    actions.holdTyped(desk, 'note', { at: desk.now(), where: '/', title: '', values: { note: 'Half a word' } }),
+  ),
+  forgetTyped: deed(({ desk }) => actions.forgetTyped(desk, 'note')),
   setHoldRules: deed(({ desk }) => actions.setHoldRules(desk, { returnLevel: 0.03, chance: 0.25 })),
   'editInsert, its value': deed(({ desk, is }) =>
     actions.editInsert(desk, is.insert, {}, { minor: 200, currency: 'EUR' }),
@@ -438,7 +442,7 @@ export const onlyAsk: readonly string[] = [
   'rememberedAnew rememberedVersion openPersonChecks openSurveyFile ownHoldRules ownScale patrolWalk persistenceWanted photoAway photosInBag photoExpected photoSeriesOf photoUrl',
   'daysOfPhotos listText worksHere photosOfWork photosOfZone pixelsUnderWay prepareBag prepareCalendar prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
   'sculptureList sculptureRecordOf shotList sidesOf sinceCarried stopWorkingOut storageHealth surveyors tabs thenAndNowOf thingsOf',
-  'unsettled walkList walkSettingKept paperSource pictureData preparePaper waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
+  'typedAt typedNotKept unsettled walkList walkSettingKept paperSource pictureData preparePaper waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
 ].flatMap((line) => line.split(' '));
 
 /** They do not come to the store of a collection: a box, the camera, the browser, the opening of a store, which has tests of its own. */

@@ -211,6 +211,7 @@ export const deviceStore = ({
       run('rw', ['thumbs', 'meta', 'entries'], 'photo', async (t) => void (await putBytes(t, 'thumbs', photo))),
     held: () => run('r', ['meta'], '', (t) => heldIn(t, self.tally.entries)),
     setMeta: (key, value) => run('rw', ['meta'], '', async (t) => void (await t.meta.put({ key, value }))),
+    forgetMeta: (key) => run('rw', ['meta'], '', (t) => t.meta.delete(key).then(() => undefined)),
     keepWorkedOut: async (rows) => {
       if (mode === 'reading') return;
       try {

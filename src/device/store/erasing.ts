@@ -3,6 +3,7 @@ import type { Tables } from './database';
 import { dropBytesOf } from './photosKept';
 import { arrivedKey, counterStart, photosArrivedKey, selfKey } from './self';
 import type { Batch } from './store';
+import { typedWithout } from './typedRows';
 
 /**
  * Inside a transaction, after the erasures themselves were added: what they name is deleted, entries, bytes and thumbnails, and what
@@ -23,6 +24,7 @@ export const eraseIn = async (t: Tables, coming: readonly Entry[]): Promise<read
   await dropBytesOf(t, hashes);
   await forgetAsides(t, hashes);
   await forgetDeeds(t, gone);
+  await typedWithout(t, gone);
   return gone;
 };
 

@@ -191,6 +191,7 @@ export interface Store {
 
   meta<T>(key: string): Promise<T | undefined>;
   setMeta(key: string, value: unknown): Promise<void>;
+  forgetMeta(key: string): Promise<void>;
   /** Meta rows whose key starts so, by the rest of the key. */
   metas<T>(start: string): Promise<[rest: string, value: T][]>;
   /** Worked-out values that can be lost: not written where this tab only reads, and what the device refuses is no fault. */

@@ -7,7 +7,7 @@ import { Button, Field, LinkButton, Notice, Page, Reading, Section } from '../pa
 import { FormActs } from '../parts/FormActs';
 import { Select } from '../parts/Select';
 import { Thoughts } from '../parts/Thoughts';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { pathTo, say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { NotHere } from '../shell/NotHere';
 
 const words = w.paperConservator;
@@ -39,7 +39,12 @@ function PageOf({ record }: { readonly record: SculptureRecord }) {
   const [date, setDate] = useState(desk.today());
   const [answers, setAnswers] = useState<Answers>(noAnswers);
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['conservator page', undefined, sculpture], {
+    by: [by, setBy],
+    date: [date, setDate],
+    answers: [answers, setAnswers],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const zones = zonesAt(record, desk.today());
   const given = conservatorQuestions.filter((code) => answers[code].text.trim() !== '');
   const byMissing = by.trim() === '';
@@ -71,6 +76,7 @@ function PageOf({ record }: { readonly record: SculptureRecord }) {
       lead={words.form.lead}
       back={{ to: pathTo.sculpture(sculpture), label: words.form.back }}
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.form.by}

@@ -11,6 +11,7 @@ import { Notice, Sheet, SheetActs } from '../parts';
 import { useDesk } from './DeskContext';
 import { say } from './say';
 import { useDeed } from './useDeed';
+import type { TypedHere } from './useTyped';
 
 /** The names a kind writes down, without those it leaves room for. */
 type FieldOf<T> = keyof { [F in keyof T as string extends F ? never : F]: T[F] };
@@ -30,6 +31,8 @@ interface PlannedSheetProps<K extends PlannedKind> {
   readonly body: () => PlannedBody<K> | undefined;
   /** Said of a new one only: what it belongs to, and what is said elsewhere since. */
   readonly fixed?: readonly FieldOf<PlannedBody<K>>[];
+  /** What is typed into it, held until it is kept. */
+  readonly typed?: TypedHere;
   /** Done first, where something else must be there before: what it refuses is said, and leaves it at that. */
   readonly before?: (() => Promise<Outcome>) | undefined;
   readonly onClose: () => void;
@@ -40,9 +43,9 @@ interface PlannedSheetProps<K extends PlannedKind> {
 
 /** A sheet over one thing planned: kept or kept anew, taken away where it is there, and what was refused said at its head. */
 export function PlannedSheet<K extends PlannedKind>(props: PlannedSheetProps<K>) {
-  const { kind, thing, title, words, body, fixed = [], before, onClose, onRemoved, children } = props;
+  const { kind, thing, title, words, body, fixed = [], typed, before, onClose, onRemoved, children } = props;
   const desk = useDesk();
-  const { run, refused, busy } = useDeed();
+  const { run, refused, busy } = useDeed(typed);
   const done = (said: string) => {
     say(said);
     onClose();
@@ -82,6 +85,7 @@ export function PlannedSheet<K extends PlannedKind>(props: PlannedSheetProps<K>)
         />
       }
     >
+      {typed?.line}
       {refused && <Notice kind="problem" title={refused} />}
       {children}
     </Sheet>

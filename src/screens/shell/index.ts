@@ -10,4 +10,5 @@ export { UnderWay } from './UnderWay';
 export { useDeed } from './useDeed';
 export { useMoney } from './useMoney';
 export { useQuestion } from './useQuestion';
+export { useTyped } from './useTyped';
 export { useUndoKey } from './useUndoKey';

@@ -2,8 +2,11 @@ import { useState } from 'react';
 import type { Outcome } from '../../actions';
 import { sayReason } from '../../words';
 
-/** Runs a deed from a form: what it refused as a sentence, and whether it is under way. */
-export function useDeed() {
+/**
+ * Runs a deed from a form: what it refused as a sentence, and whether it is under way. Handed what the form holds while it is typed, it
+ * forgets that once the deed is done.
+ */
+export function useDeed(typed?: { readonly kept: () => void }) {
   const [refused, setRefused] = useState<string>();
   const [busy, setBusy] = useState(false);
   const run = async <T extends object>(deed: () => Promise<Outcome<T>>, done?: (got: T) => void): Promise<void> => {
@@ -12,6 +15,7 @@ export function useDeed() {
     setBusy(false);
     if (outcome.ok) {
       setRefused(undefined);
+      typed?.kept();
       done?.(outcome);
     } else setRefused(sayReason(outcome.reason));
   };

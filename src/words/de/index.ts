@@ -2,6 +2,7 @@
 
 export * as accessSheet from './accessSheet';
 export * as agreement from './agreement';
+export * as bidScores from './bidScores';
 export * as bring from './bring';
 export * as budget from './budget';
 export * as callAndTap from './callAndTap';
@@ -47,6 +48,7 @@ export * as money from './money';
 export * as moves from './moves';
 export * as namesOfPlanned from './namesOfPlanned';
 export * as nextSteps from './nextSteps';
+export * as notKept from './notKept';
 export * as options from './options';
 export * as overTime from './overTime';
 export * as paperBoard from './paperBoard';
@@ -115,6 +117,7 @@ export * as shell from './shell';
 export * as stations from './stations';
 export * as thenAndNow from './thenAndNow';
 export * as tour from './tour';
+export * as typing from './typing';
 export * as walk from './walk';
 export * as year from './year';
 export * as zoneMap from './zoneMap';

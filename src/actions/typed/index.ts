@@ -1,0 +1,1 @@
+export { forgetTyped, holdTyped, type Typed, type TypedHeld, typedAt, typedNotKept } from './typed';
