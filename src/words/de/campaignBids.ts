@@ -8,7 +8,7 @@ export const quantities: Same<typeof englishQuantities> = {
   title: 'Leistungsverzeichnis',
   lead: 'Eine Arbeit, Position für Position, für jeden Bieter dieselbe.',
   areas: (low: string, high: string) =>
-    `Die Flächen sind die der Bestandsaufnahme, für die Preisbildung auf ±${low} bis ${high} genau. Jeder Bieter misst bei der Besichtigung; was bezahlt wird, wird vor Ort neu gemessen.`,
+    `Die Flächen sind die der Bestandsaufnahme, für die Preisbildung auf ±${low} bis ${high} genau. Jeder Bieter misst bei der Besichtigung; abgerechnet wird nach neuem Aufmaß vor Ort.`,
   made: (day: string) => `Stand ${day}`,
   none: 'Noch keine Positionen',
   noneWhat: 'Legen Sie sie aus den Zonen des Werks an: Fläche, Zugang, Einlagen und Befunde kommen mit.',
@@ -21,7 +21,7 @@ export const quantities: Same<typeof englishQuantities> = {
   photoOf: (line: string) => `Foto zu Position ${line}`,
   units: { m2: 'm²', piece: 'Stück', sum: 'einmal', day: 'Tage' },
   unitOf: (unit: 'm2' | 'piece' | 'sum' | 'day', one: boolean) =>
-    ({ m2: 'm²', piece: 'Stück', sum: 'Mal', day: one ? 'Tag' : 'Tage' })[unit],
+    ({ m2: 'm²', piece: 'Stück', sum: 'pauschal', day: one ? 'Tag' : 'Tage' })[unit],
   seenOn: (day: string, what: string) => `${day}: ${what}`,
   seenNothing: 'ohne Befund',
   seenNot: 'nicht angesehen',
@@ -70,7 +70,8 @@ export const bids: Same<typeof englishBids> = {
   toSchedule: 'Zum Leistungsverzeichnis',
   enter: 'Angebot eintragen',
   compared: (currency: string) => `Nebeneinander, in ${currency}`,
-  manyCurrencies: 'Angebote in verschiedenen Währungen stehen getrennt und werden nie zusammengezählt oder gereiht.',
+  manyCurrencies:
+    'Angebote in verschiedenen Währungen stehen getrennt und werden nie zusammengezählt und nie in eine Rangfolge gebracht.',
   caption: (currency: string) => `Preis jeder Position und einer Einheit davon, in ${currency}`,
   line: 'Position',
   median: 'Median',
@@ -80,7 +81,7 @@ export const bids: Same<typeof englishBids> = {
   total: 'Summe der bepreisten Positionen',
   shared: (some: number, all: number) =>
     some === 1
-      ? `Über die 1 von ${all} Positionen, die alle bepreist haben`
+      ? `Über die 1 Position von ${all}, die alle bepreist haben`
       : `Über die ${some} von ${all} Positionen, die alle bepreist haben`,
   perM2: 'Je m², über die bepreiste Oberfläche',
   each: 'Die einzelnen Angebote',
@@ -101,7 +102,7 @@ export const bids: Same<typeof englishBids> = {
   oddList: 'Nachzufragen',
   oddOf: (who: string, line: string, what: string) => `${who}, ${line}: ${what}`,
   how: (factor: string) =>
-    `Ein Preis ist gekennzeichnet, wenn eine Einheit mehr als das ${factor}-Fache des Medians ihrer Position kostet oder weniger als der Median geteilt durch ${factor}. Übliche Praxis, keine Quelle. Eine Kennzeichnung ist eine Frage, kein Fehler.`,
+    `Ein Preis ist gekennzeichnet, wenn eine Einheit mehr als das ${factor}-Fache des Medians ihrer Position kostet oder weniger als der Median geteilt durch ${factor}. Gängige Praxis, ohne Quelle. Eine Kennzeichnung ist eine Frage, kein Fehler.`,
   sheet: {
     add: 'Angebot eintragen',
     edit: 'Angebot ändern',

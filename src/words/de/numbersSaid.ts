@@ -1,25 +1,25 @@
 /** What the numbers of the method are: by the English words they stand for, for rows of the engine keep one text. */
 export const numbersSaid: Readonly<Record<string, string>> = {
   'Over this many times the line a change is called clear':
-    'Ab diesem Vielfachen der Linie heißt eine Veränderung deutlich',
+    'Über diesem Vielfachen der Grenze heißt eine Veränderung deutlich',
   'Share of false ones allowed among the changes of one page':
     'Zugelassener Anteil falscher unter den Veränderungen einer Seite',
   'Coverage that "nothing found" stands for against a finding of the other round, fraction':
     'Bedeckung, für die „ohne Befund“ gegenüber einem Befund des anderen Rundgangs steht, Anteil',
   'Error of "nothing found" on the logit of coverage, standard deviation':
-    'Unsicherheit von „ohne Befund“ auf dem Logit der Bedeckung, Standardabweichung',
+    'Unsicherheit von „ohne Befund“ auf der Logit-Skala der Bedeckung, Standardabweichung',
   'A new finding whose bin ends here or below may have been missed before':
     'Ein neuer Befund, dessen Stufe hier oder darunter endet, kann früher übersehen worden sein',
   'Chance with which the range of a difference is to hold the true one':
     'Wahrscheinlichkeit, mit der die Spanne eines Unterschieds den wahren enthalten soll',
   'Placings of the instrument under which a reading is said to be thin':
-    'Einzelmessungen, unter denen eine Messung dünn heißt',
+    'Aufsetzungen, unter denen eine Messung dünn heißt',
   'Placings beyond the first, of both readings together, from which their own spread is believed; under it one is assumed':
-    'Einzelmessungen über die erste hinaus, beider Messungen zusammen, ab denen ihrer eigenen Streuung geglaubt wird; darunter wird eine angenommen',
+    'Aufsetzungen über die erste hinaus, beider Messungen zusammen, ab denen ihrer eigenen Streuung geglaubt wird; darunter wird eine angenommen',
   'Spread of single placings that is assumed where their own is not known, units':
     'Streuung einzelner Messungen, die angenommen wird, wo ihre eigene nicht bekannt ist, Einheiten',
   'Units a placing may lie from the mean of the others before it is asked whether it was typed right':
-    'Einheiten, die eine Einzelmessung vom Mittel der anderen liegen darf, bevor gefragt wird, ob sie richtig eingetippt ist',
+    'Einheiten, die eine Aufsetzung vom Mittel der anderen liegen darf, bevor gefragt wird, ob sie richtig eingetippt ist',
   'Difference a practised eye just sees where two even surfaces touch in good light, units':
     'Unterschied, den ein geübtes Auge eben sieht, wo zwei gleichmäßige Flächen in gutem Licht aneinanderstoßen, Einheiten',
   'Difference over which the formula says “far apart”, and no more how far, units':
@@ -31,9 +31,9 @@ export const numbersSaid: Readonly<Record<string, string>> = {
   'Error in points of cover that no eye gets under, share; where coverage is nearer to 0 or 1 than this, it is turned into the logit as if it stood here, or half a percent would become half the zone':
     'Unsicherheit in Prozentpunkten der Bedeckung, die kein Auge unterschreitet, Anteil; liegt die Bedeckung näher an 0 oder 1, wird ihr Logit gebildet, als stünde sie hier, sonst würde ein halbes Prozent zur halben Zone',
   'Light and damp of the day, one shift for all zones of a round: standard deviation on the logit':
-    'Licht und Feuchte des Tages, eine Verschiebung für alle Zonen eines Rundgangs: Standardabweichung auf dem Logit',
+    'Licht und Feuchte des Tages, eine Verschiebung für alle Zonen eines Rundgangs: Standardabweichung auf der Logit-Skala',
   'Two different persons: standard deviation of their difference on the logit, shared over a round':
-    'Zwei verschiedene Personen: Standardabweichung ihres Unterschieds auf dem Logit, gemeinsam über einen Rundgang',
+    'Zwei verschiedene Personen: Standardabweichung ihres Unterschieds auf der Logit-Skala, gemeinsam über einen Rundgang',
   'No single finding takes more than this off a zone': 'Kein einzelner Befund nimmt mehr als das von einer Zone',
   'Extent of kinds told by length or presence':
     'Ausdehnung von Befundarten, die nach Länge oder Vorhandensein genannt werden',
@@ -56,14 +56,14 @@ export const numbersSaid: Readonly<Record<string, string>> = {
   'Share of the area seen that is CC3, from which a conservator is asked about the whole':
     'Anteil der gesehenen Fläche mit CC3, ab dem ein Restaurator zum Ganzen gefragt wird',
   'Spread of one person from one time to the next that is assumed until it is known: standard deviation on the logit':
-    'Streuung einer Person von Mal zu Mal, angenommen, bis sie bekannt ist: Standardabweichung auf dem Logit',
+    'Streuung einer Person von Mal zu Mal, angenommen, bis sie bekannt ist: Standardabweichung auf der Logit-Skala',
   'Pairs the assumed spread counts for beside those really made':
     'Paare, für die die angenommene Streuung neben den wirklich gemachten zählt',
   'No eye is held to be steadier than this: standard deviation on the logit':
-    'Kein Auge gilt als ruhiger als das: Standardabweichung auf dem Logit',
+    'Kein Auge gilt als beständiger als das: Standardabweichung auf der Logit-Skala',
   'A known spread is told in steps of this, so that one more pair does not make every figure of the collection anew':
     'Eine bekannte Streuung wird in Schritten davon genannt, damit nicht ein weiteres Paar jede Zahl der Sammlung neu macht',
-  'Patches in one eye check: about two minutes': 'Felder in einer Augenprüfung: etwa zwei Minuten',
+  'Patches in one eye check: about two minutes': 'Felder in einer Augenprobe: etwa zwei Minuten',
   'Patches from which a curve is drawn through what the eye said':
     'Felder, ab denen eine Kurve durch das gezogen wird, was das Auge sagte',
   'Chance of a mistake at which a bias is said to be shown':
@@ -73,17 +73,17 @@ export const numbersSaid: Readonly<Record<string, string>> = {
     'Jede Gefährdung wird gleichmäßig innerhalb dieses Anteils nach beiden Seiten neu gezogen, ein Faktor je Befundart in allen Zonen',
   'Share of redraws from which a place is called firm': 'Anteil der Neuziehungen, ab dem ein Platz fest heißt',
   'Bias of one person, shared by all that he or she judged by eye: standard deviation on the logit':
-    'Neigung einer Person, gemeinsam für alles, was sie mit dem Auge beurteilte: Standardabweichung auf dem Logit',
+    'Neigung einer Person, gemeinsam für alles, was sie nach Augenmaß beurteilte: Standardabweichung auf der Logit-Skala',
   'Days in a month of a hold: a Julian year in twelve':
     'Tage in einem Monat einer Standzeit: ein Zwölftel des julianischen Jahres',
   'A dry look within this many days of the coating shows whether the start was clean, days':
     'Ein trockener Blick innerhalb so vieler Tage nach der Beschichtung zeigt, ob sie frei begann, Tage',
   'Coverage of green in the metal from which it counts as back where nobody makes looks, share':
-    'Bedeckung durch Grün im Metall, ab der es als zurück gilt, wo niemand zwischendurch nachsieht, Anteil',
+    'Bedeckung durch Grün im Metall, ab der es als wieder da gilt, wo niemand zwischendurch nachsieht, Anteil',
   'Smallest bright green spot that counts as back in a look, cm2':
-    'Kleinster leuchtend grüner Punkt, der bei einem Kontrollblick als zurück gilt, cm²',
+    'Kleinster hellgrüner Fleck, der bei einem Kontrollblick als wieder da gilt, cm²',
   'Chance that the green is back at which the next coating is due, share':
-    'Wahrscheinlichkeit, dass das Grün zurück ist, bei der die nächste Beschichtung fällig ist, Anteil',
+    'Wahrscheinlichkeit, dass das Grün wieder da ist, bei der die nächste Beschichtung fällig ist, Anteil',
   'A coating is renewed after this long at the latest, months':
     'Eine Beschichtung wird spätestens nach dieser Zeit erneuert, Monate',
   'The same where it faces up, lies open to rain, or in salt or fountain spray, months':
@@ -136,7 +136,7 @@ export const numbersSaid: Readonly<Record<string, string>> = {
   'A price nobody gave may be off by this, share':
     'Ein Preis, den niemand genannt hat, kann um so viel daneben liegen, Anteil',
   'Pixels a zone must have on the photo to be measured there, as much as 100 by 100':
-    'Bildpunkte, die eine Zone auf dem Foto haben muss, um dort gemessen zu werden, so viel wie 100 mal 100',
+    'Pixel, die eine Zone auf dem Foto haben muss, um dort gemessen zu werden, so viel wie 100 mal 100',
   'How far a tapped corner lies from where it should, one way: standard deviation, share of the photo width':
     'Wie weit eine angetippte Ecke in einer Richtung von ihrer Stelle liegt: Standardabweichung, Anteil der Fotobreite',
   'Dots that must be judged before a share is told from them':
@@ -148,7 +148,7 @@ export const numbersSaid: Readonly<Record<string, string>> = {
   'Share lost to glare and deep shade from which it is said':
     'Anteil in Glanzlicht und tiefem Schatten, ab dem er genannt wird',
   'Pixels between dots under which they fall on the same spot of the picture':
-    'Bildpunkte zwischen Punkten, unter denen sie auf dieselbe Stelle des Bildes fallen',
+    'Pixel zwischen Punkten, unter denen sie auf dieselbe Stelle des Bildes fallen',
   'Distance of the dots, share of the width of the largest patch, under which neighbours are said to tell the same':
     'Abstand der Punkte, Anteil an der Breite des größten Flecks, unter dem Nachbarn dasselbe sagen',
   'Check dots laid over a mask and outside it': 'Prüfpunkte, die auf eine Maske und außerhalb gelegt werden',
@@ -162,14 +162,13 @@ export const numbersSaid: Readonly<Record<string, string>> = {
     'Anteil nicht grüner Prüfpunkte in einer Maske, ab dem es heißt, sie folge etwas anderem',
   'Judgements of check dots that may be slips of the hand or the eye, either way, share':
     'Urteile über Prüfpunkte, die Versehen der Hand oder des Auges sein können, nach beiden Seiten, Anteil',
-  'Spots to tap of green, and of sound surface, each': 'Anzutippende Stellen mit Grün und mit gesunder Oberfläche, je',
+  'Spots to tap of green, and of sound surface, each': 'Anzutippende Stellen mit Grün und mit intakter Oberfläche, je',
   'Distance of green from sound in a*b* under which the two are too alike to be told apart pixel by pixel':
-    'Abstand des Grüns von gesunder Oberfläche in a*b*, unter dem beide zu ähnlich sind, um Bildpunkt für Bildpunkt unterschieden zu werden',
+    'Abstand des Grüns von intakter Oberfläche in a*b*, unter dem beide zu ähnlich sind, um Pixel für Pixel unterschieden zu werden',
   'Value of red, green or blue from which a pixel is taken for glare, of 255':
-    'Wert von Rot, Grün oder Blau, ab dem ein Bildpunkt als Glanzlicht gilt, von 255',
-  'L* over which a pixel is left out as glare': 'L*, über dem ein Bildpunkt als Glanzlicht ausgelassen wird',
-  'L* under which a pixel is left out as deep shade':
-    'L*, unter dem ein Bildpunkt als tiefer Schatten ausgelassen wird',
+    'Wert von Rot, Grün oder Blau, ab dem ein Pixel als Glanzlicht gilt, von 255',
+  'L* over which a pixel is left out as glare': 'L*, über dem ein Pixel als Glanzlicht ausgelassen wird',
+  'L* under which a pixel is left out as deep shade': 'L*, unter dem ein Pixel als tiefer Schatten ausgelassen wird',
   'Residual, share of the width of the photo lain on, up to which a change map is drawn of two photos':
     'Restabweichung, Anteil an der Breite des unteren Fotos, bis zu der eine Karte der Veränderung zweier Fotos gezeichnet wird',
   'Residual, share of the width of the photo lain on, up to which two photos are of the same station':
@@ -203,7 +202,7 @@ export const numbersSaid: Readonly<Record<string, string>> = {
   'From one yearly round to the next, months': 'Von einem jährlichen Rundgang zum nächsten, Monate',
   'A quote is told of this long before it ends, days':
     'Ein Kostenvoranschlag wird so lange vor seinem Ende gemeldet, Tage',
-  'A product is told of this long before it ends, days': 'Ein Produkt wird so lange vor seinem Ende gemeldet, Tage',
+  'A product is told of this long before it ends, days': 'Ein Mittel wird so lange vor seinem Ende gemeldet, Tage',
   'A review or a visit is told of this long before, days':
     'Eine Überprüfung oder ein Besuch wird so lange vorher gemeldet, Tage',
   'What is due within this long is due soon, days': 'Was innerhalb dieser Zeit fällig ist, ist bald fällig, Tage',
@@ -231,7 +230,7 @@ export const numbersSaid: Readonly<Record<string, string>> = {
   'Works up to which the shortest walk is sought among all orders':
     'Werke, bis zu denen der kürzeste Weg unter allen Reihenfolgen gesucht wird',
   'A round tells the state before or after a move up to this many days from it, days':
-    'Ein Rundgang zeigt den Zustand vor oder nach einem Transport bis zu so vielen Tagen davon, Tage',
+    'Ein Rundgang zeigt den Zustand vor oder nach einer Umsetzung bis zu so vielen Tagen davon, Tage',
   'Hours of work in a day outdoors, setting up and meals included, hours':
     'Arbeitsstunden eines Tages im Freien, mit Aufbau und Mahlzeiten, Stunden',
   'Minutes in an hour': 'Minuten in einer Stunde',
