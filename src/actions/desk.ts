@@ -28,6 +28,8 @@ export type Outcome<T = object> = ({ readonly ok: true } & T) | { readonly ok: f
 export interface Question<T> {
   subscribe(changed: () => void): () => void;
   get(): T | undefined;
+  /** False while it is read for the first time. Left out where nothing need wait for it. */
+  answered?(): boolean;
 }
 
 /** A question whose answer is at hand from the start. */

@@ -99,5 +99,6 @@ const question = <T>(
       if (fault) throw fault.error;
       return answer?.value;
     },
+    answered: () => (answer ?? fault) !== undefined,
   };
 };

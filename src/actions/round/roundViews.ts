@@ -91,6 +91,7 @@ const lookOnce = <T>(memory: RoundMemory, look: () => T | null): Question<T | nu
       }
       return seen.view;
     },
+    answered: () => (memory.get() ?? memory.fault()) !== undefined,
   };
 };
 

@@ -5,6 +5,7 @@ import { collectionState, type Desk, keepAwake, keepInStep, tourStep } from '../
 import { w } from '../../words';
 import { EmptyState, LinkButton, Reading } from '../parts';
 import { extra } from '../parts/piece';
+import { ArrivalContext, useArrival, useStillComing } from './arrival';
 import { rememberPlace } from './cameFrom';
 import { DeskContext, useDesk } from './DeskContext';
 import { ErrorBoundary } from './ErrorBoundary';
@@ -54,7 +55,8 @@ function Frame() {
         {!field && <Tour />}
       </div>
       <Nav />
-      <main id="content" tabIndex={-1}>
+      {/* From zone to zone the pad knows itself when to show the next. */}
+      <Main place={field ? row.path : place}>
         <ShellNotices field={field} />
         <Begun>
           <DeviceFull />
@@ -65,15 +67,37 @@ function Frame() {
           </Suspense>
         )}
         <ErrorBoundary place={place}>
-          <Suspense fallback={<Reading />}>{row ? <Shown key={row.path} row={row} /> : <Lost />}</Suspense>
+          <Suspense fallback={<Coming />}>{row ? <Shown key={row.path} row={row} /> : <Lost />}</Suspense>
         </ErrorBoundary>
-      </main>
+      </Main>
       <LiveRegion />
       <Begun>
         <Beside />
       </Begun>
     </div>
   );
+}
+
+/** What is on the screen comes all at once: nothing moves under a finger while answers are read. */
+function Main({ place, children }: { readonly place: string; readonly children: ReactNode }) {
+  const { arriving, arrival } = useArrival(place);
+  return (
+    <ArrivalContext value={arrival}>
+      <main id="content" tabIndex={-1} className={arriving ? 'arriving' : undefined}>
+        {children}
+        {arriving && (
+          <div className="still-coming">
+            <Reading />
+          </div>
+        )}
+      </main>
+    </ArrivalContext>
+  );
+}
+
+function Coming() {
+  useStillComing();
+  return <Reading />;
 }
 
 /** Of no use before a collection is set up: no part of a first visit. */
