@@ -1,14 +1,16 @@
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { delimiter, join, resolve } from 'node:path';
+import { delimiter, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { againBeside } from './underWay.mjs';
 
 /** Minutes after which a suite stands still and is ended; each says its own where it needs more. */
 const usualLimit = 15;
 
 /**
- * Runs suites one after the other, prints a table of minutes and counts, then `N passed, N failed` alone on a line.
+ * Runs suites one after the other, prints the slowest files of each, the tests that passed only at their second try, a table of
+ * minutes and counts, then `N passed, N failed` alone on a line.
  * A suite is a command, which counts as one test, or a Vitest project, which counts its own. One that takes longer than its `limit`
  * (minutes) is ended, with all it started, has failed, and says in which tests it stood. Sets the exit code.
  */
@@ -20,6 +22,7 @@ export async function runSuites(suites) {
     const counts = suite.project ? await runProject(suite) : await runCommand(suite);
     rows.push({ name: suite.name, ...counts, minutes: (performance.now() - started) / 60_000 });
   }
+  printLists(rows);
   const passed = rows.reduce((n, row) => n + row.passed, 0);
   const failed = rows.reduce((n, row) => n + row.failed, 0);
   printTable(rows);
@@ -37,10 +40,12 @@ async function runProject({ project, limit }) {
   const underWay = join(folder, 'under-way.txt');
   const reporters = ['--reporter=default', '--reporter=json', `--reporter=${ownReporter}`, `--outputFile.json=${file}`];
   const ok = await run(['vitest', 'run', '--project', project, ...reporters], limit, underWay);
-  const counts = existsSync(file)
-    ? countsOf(JSON.parse(readFileSync(file, 'utf8')))
-    : { passed: 0, failed: 1, notes: [] };
+  const report = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
+  const counts = report
+    ? { ...countsOf(report), slowest: slowestOf(report) }
+    : { passed: 0, failed: 1, notes: [], slowest: [] };
   for (const note of counts.notes) console.error(note);
+  counts.again = againIn(underWay);
   rmSync(folder, { recursive: true });
   // A run can go wrong with every test green: an error outside any test.
   return ok || counts.failed > 0 ? counts : { ...counts, failed: 1 };
@@ -55,6 +60,20 @@ export function countsOf(report) {
   const notes = unread.map((file) => `could not be run: ${file.name}`);
   if (skipped > 0) notes.push(`${skipped} tests were skipped`);
   return { passed: report.numPassedTests, failed: report.numFailedTests + unread.length + skipped, notes };
+}
+
+/** The files that took longest, the longest first: seconds and path. Most of a run's time is in a few of them. */
+export function slowestOf(report, many = 5) {
+  return report.testResults
+    .map(({ name, startTime, endTime }) => ({ seconds: (endTime - startTime) / 1000, file: relative('', name) }))
+    .sort((a, b) => b.seconds - a.seconds)
+    .slice(0, many);
+}
+
+/** Names of the tests that were tried again, from the file beside the one that keeps what is under way: they are the weak ones. */
+export function againIn(underWay) {
+  const file = againBeside(underWay);
+  return existsSync(file) ? readFileSync(file, 'utf8').split('\n').filter(Boolean) : [];
 }
 
 /** True where it ended well, and in time. `underWay`: the file in which it keeps what has begun and not ended. */
@@ -91,6 +110,17 @@ export function run([name, ...args], limit = usualLimit, underWay = '') {
     running.once('error', () => end(false));
     running.once('exit', (code) => end(code === 0));
   });
+}
+
+function printLists(rows) {
+  for (const { name, slowest = [] } of rows) {
+    if (slowest.length === 0) continue;
+    console.log(`\nslowest of ${name}, seconds:`);
+    for (const { seconds, file } of slowest) console.log(`  ${seconds.toFixed(1).padStart(6)}  ${file}`);
+  }
+  const again = rows.flatMap((row) => row.again ?? []);
+  console.log(again.length > 0 ? '\nneeded a second try:' : '\nno test needed a second try');
+  for (const test of again) console.log(`  ${test}`);
 }
 
 function printTable(rows) {

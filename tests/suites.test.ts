@@ -1,6 +1,9 @@
 import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
 import { expect, test, vi } from 'vitest';
-import { countsOf, run } from './suites.mjs';
+import { againIn, countsOf, run, slowestOf } from './suites.mjs';
 
 const report = {
   numPassedTests: 3,
@@ -22,6 +25,38 @@ test('a test file that cannot be read counts as failed, though no test in it eve
   const unread = { name: 'b.test.ts', status: 'failed', assertionResults: [] };
   const counts = countsOf({ ...report, testResults: [...report.testResults, unread] });
   expect(counts).toEqual({ passed: 3, failed: 1, notes: ['could not be run: b.test.ts'] });
+});
+
+test('the files that took longest are told, the longest first', () => {
+  const took = (name: string, seconds: number) => ({
+    name: resolve(name),
+    startTime: 5_000,
+    endTime: 5_000 + seconds * 1000,
+  });
+  const testResults = [took('tests/a.test.ts', 2), took('tests/b.test.ts', 9.5), took('tests/c.test.ts', 4)];
+  expect(slowestOf({ testResults }, 2)).toEqual([
+    { seconds: 9.5, file: 'tests/b.test.ts' },
+    { seconds: 4, file: 'tests/c.test.ts' },
+  ]);
+});
+
+test('a test that passed only at its second try is told by name, and one that passed at once is not', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'patina-round-again-'));
+  const file = join(folder, 'weak.test.ts');
+  writeFileSync(
+    file,
+    "import { expect, test } from 'vitest'; let n = 0;\n" +
+      "test('strong', () => {}); test('weak', { retry: 1 }, () => { n += 1; expect(n).toBe(2); });",
+  );
+  const underWay = join(folder, 'under-way.txt');
+  const own = resolve('tests/underWay.mjs');
+  const none = join(folder, 'none.config.mjs');
+  writeFileSync(none, 'export default {};');
+  const args = ['run', '--root', folder, '--config', none, `--reporter=${own}`, file];
+  expect(await run(['vitest', ...args], 1, underWay)).toBe(true);
+  expect(againIn(underWay)).toHaveLength(1);
+  expect(againIn(underWay)[0]).toMatch(/weak\.test\.ts > weak$/);
+  rmSync(folder, { recursive: true, force: true });
 });
 
 test('a suite that stands still is ended with all it started, and has failed', async () => {
