@@ -171,6 +171,7 @@ export default defineConfig({
           bail: 8,
           testTimeout: 120_000,
           hookTimeout: 300_000,
+          expect: { poll: { timeout: 15_000 } },
         },
       },
       {
@@ -181,6 +182,7 @@ export default defineConfig({
           include: ['tests/outside/**/*.test.ts'],
           testTimeout: 60_000,
           hookTimeout: 300_000,
+          expect: { poll: { timeout: 15_000 } },
         },
       },
       {

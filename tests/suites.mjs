@@ -11,7 +11,8 @@ const usualLimit = 15;
 /**
  * Runs suites one after the other, prints the slowest files of each, the tests that passed only at their second try, a table of
  * minutes and counts, then `N passed, N failed` alone on a line.
- * A suite is a command, which counts as one test, or a Vitest project, which counts its own. One that takes longer than its `limit`
+ * A suite is a command, which counts as one test, or a Vitest project, which counts its own and takes `workers` files at once (else as
+ * many as Vitest likes: one on two cores). One that takes longer than its `limit`
  * (minutes) is ended, with all it started, has failed, and says in which tests it stood. Sets the exit code.
  */
 export async function runSuites(suites) {
@@ -34,12 +35,13 @@ async function runCommand({ command, limit }) {
   return (await run(command, limit)) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-async function runProject({ project, limit }) {
+async function runProject({ project, limit, workers }) {
   const folder = mkdtempSync(join(tmpdir(), 'patina-round-counts-'));
   const file = join(folder, 'counts.json');
   const underWay = join(folder, 'under-way.txt');
   const reporters = ['--reporter=default', '--reporter=json', `--reporter=${ownReporter}`, `--outputFile.json=${file}`];
-  const ok = await run(['vitest', 'run', '--project', project, ...reporters], limit, underWay);
+  const atOnce = workers ? [`--maxWorkers=${workers}`] : [];
+  const ok = await run(['vitest', 'run', '--project', project, ...atOnce, ...reporters], limit, underWay);
   const report = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
   const counts = report
     ? { ...countsOf(report), slowest: slowestOf(report) }

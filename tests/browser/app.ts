@@ -13,7 +13,7 @@ export const tabletUpright = { width: 820, height: 1180 };
 /** The app on a page of its own, kept by the worker from here on: it would open again with the host gone. */
 export async function openApp(tablet: Tablet, host: Pick<Host, 'url'>, hash = ''): Promise<Page> {
   const page = await tablet.context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(40_000);
   await page.setViewportSize(tabletUpright);
   await page.goto(host.url + hash);
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { nameOf } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { asZipped, bagged, hashOf, payloadOf, picture } from '../files/bags';
@@ -65,7 +65,7 @@ const choose = async (path: string): Promise<void> => {
   await session.send('DOM.setFileInputFiles', { files: [path], nodeId });
 };
 
-beforeAll(async () => {
+beforeEach(async () => {
   host = await startHost();
   tablet = await startTablet();
   faults = await watch(tablet.context, host.url);
@@ -75,7 +75,7 @@ beforeAll(async () => {
   await page.locator('input[type=file]').waitFor({ state: 'attached' });
 });
 
-afterAll(async () => {
+afterEach(async () => {
   await tablet?.close();
   await host?.stop();
   expect(faults).toEqual([]);
@@ -108,8 +108,8 @@ test('a bag is looked through beside the page, its photos come with it, and all 
   });
   if (process.env.TOLD) writeFileSync(process.env.TOLD, JSON.stringify({ reading, taking }));
   expect(reading.worked).toBeLessThan(longest);
-  expect(await keptHere()).toEqual(hashes);
+  await expect.poll(keptHere).toEqual(hashes);
   await page.getByRole('button', { name: w.carry.undo, exact: true }).click();
   await page.getByRole('note').filter({ hasText: w.carry.undone }).waitFor();
-  expect(await keptHere()).toEqual([]);
+  await expect.poll(keptHere).toEqual([]);
 });

@@ -1,12 +1,12 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { w } from '../../src/words';
 import { shortRound } from '../files/shortRound';
 import { carryIn, fileOf, goTo, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { Keys } from './keys';
 import { type Host, startHost } from './server';
-import { stepsFor, zoneHeading } from './walkRound';
+import { startRound, stepsFor, untilSummary, zoneHeading } from './walkRound';
 import { watch } from './watch';
 
 const words = w.round;
@@ -16,7 +16,7 @@ let tablet: Tablet;
 let faults: string[];
 let page: Page;
 
-beforeAll(async () => {
+beforeEach(async () => {
   host = await startHost();
   tablet = await startTablet();
   faults = await watch(tablet.context, host.url);
@@ -26,7 +26,7 @@ beforeAll(async () => {
   await goTo(page, 'sculptures');
 });
 
-afterAll(async () => {
+afterEach(async () => {
   await tablet?.close();
   await host?.stop();
 });
@@ -77,21 +77,22 @@ test('a whole round is made with keys alone, always with a visible focus, and cl
     for (const { on, shows } of stepsFor(page, survey, zone, true)) {
       await keys.press(on);
       await shows.first().waitFor();
-      await page.waitForTimeout(60);
-      const at = await page.evaluate(() => document.activeElement?.tagName);
-      if (at === 'BODY') lost.push(`${zone.letter}, after ${on}`);
+      // What was touched may go from the page a moment before the focus is set anew.
+      const held = page.waitForFunction(() => document.activeElement?.tagName !== 'BODY', undefined, { timeout: 5000 });
+      if (!(await held.catch(() => undefined))) lost.push(`${zone.letter}, after ${on}`);
     }
   }
   expect(lost, 'the focus is lost after a touch').toEqual([]);
 
   await page.getByRole('heading', { level: 2, name: /^Once more/ }).waitFor();
-  const summary = page.getByRole('heading', { name: words.end.missing });
-  for (let asked = 0; asked < 12 && !(await summary.isVisible()); asked += 1) {
-    await keys.press(button(words.end.againSkip));
-    await page.waitForTimeout(100);
-  }
+  await untilSummary(page, () => keys.press(button(words.end.againSkip)));
   await keys.press(button(words.end.close));
   await page.getByRole('link', { name: words.end.carry, exact: true }).waitFor();
+  await keys.press(button(words.walk.reopen));
+  await button(words.end.close).waitFor();
+  await keys.press(page.getByRole('link', { name: words.walk.zones, exact: true }));
+  await keys.press(page.getByRole('link', { name: new RegExp(`^A ?${survey.zones[0]!.name}`) }));
+  await zoneHeading(page, survey.zones[0]!).waitFor();
 
   expect(keys.unseen).toEqual([]);
   expect(await page.evaluate(() => (globalThis as unknown as { byHand: string[] }).byHand)).toEqual([]);
@@ -100,16 +101,12 @@ test('a whole round is made with keys alone, always with a visible focus, and cl
 
 test('arrows, Escape and undo work on the pad as the list of keys says', async () => {
   const keys = new Keys(page);
-  await keys.press(page.getByRole('button', { name: words.walk.reopen, exact: true }));
-  await page.getByRole('button', { name: words.end.close, exact: true }).waitFor();
-  await keys.press(page.getByRole('link', { name: words.walk.zones, exact: true }));
-  await keys.press(page.getByRole('link', { name: new RegExp(`^A ?${survey.zones[0]!.name}`) }));
-  await zoneHeading(page, survey.zones[0]!).waitFor();
+  await startRound(page, survey, true);
 
   const notReached = page.getByRole('button', { name: words.zone.notReached, exact: true });
   await keys.reach(page.getByRole('button', { name: words.zone.nothing, exact: true }));
   await page.keyboard.press('ArrowRight');
-  expect(await notReached.evaluate((el) => el === document.activeElement)).toBe(true);
+  await expect.poll(() => notReached.evaluate((el) => el === document.activeElement)).toBe(true);
   await page.keyboard.press('Enter');
   const why = page.getByRole('group', { name: words.ask.why });
   await why.waitFor();

@@ -117,21 +117,23 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   await to(`#/sculpture/${work}/options`, w.options.title);
   const side = page.getByRole('table', { name: /good month at three rates/ });
   const asSet = side.getByRole('row').filter({ hasText: '3 %' });
-  const read = (await asSet.allTextContents()).map(spaced);
-  expect(read.map((text) => [...text.matchAll(/demo \$ ([\d,]+)/g)].map((m) => m[1]).slice(1))).toEqual([
+  const read = async () => (await asSet.allTextContents()).map(spaced);
+  const amounts = async () =>
+    (await read()).map((text) => [...text.matchAll(/demo \$ ([\d,]+)/g)].map((m) => m[1]).slice(1));
+  await expect.poll(amounts).toEqual([
     ['4,442', '1,481'],
     ['7,585', '1,084'],
     ['7,361', '736'],
   ]);
   const waiting = page.getByRole('table', { name: /What it costs to wait/ });
-  expect((await cells(waiting, /^1 year/))[0]).toContain('67,908');
-  expect((await cells(waiting, /^3 years/))[0]).toContain('73,449');
+  await expect.poll(async () => (await cells(waiting, /^1 year/))[0]).toContain('67,908');
+  await expect.poll(async () => (await cells(waiting, /^3 years/))[0]).toContain('73,449');
 
   // The fund: what is needed, and the three columns that are never one sum. Two gifts come.
   await to(`#/fund/${idPart(fund)}`, String(last('fund', () => true).body.title));
   const inHand = page.getByRole('region', { name: w.funds.state['in hand'] });
   const sums = async () => (await cells(page.getByRole('table').first(), /^All together/)).map(units);
-  expect(await sums()).toEqual([65_296, 66_808, 15_000, 16_000, 29_000]);
+  await expect.poll(sums).toEqual([65_296, 66_808, 15_000, 16_000, 29_000]);
   await page.getByText('demo $ 42,400', { exact: false }).waitFor();
   await button(w.funds.addGift).first().click();
   const gift = sheet(w.funds.giftSheet.add);
@@ -142,7 +144,7 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   await keep(gift, w.funds.giftSheet.save);
   await expect.poll(async () => units(spaced(await inHand.textContent()))).toBe(67_000);
   // What is in hand pays for all of it now; no promise or hope has anything left to add.
-  expect((await sums()).slice(1, 3)).toEqual([66_808, 66_808]);
+  await expect.poll(async () => (await sums()).slice(1, 3)).toEqual([66_808, 66_808]);
   await page.getByText(w.funds.metNow, { exact: true }).first().waitFor();
 
   // Causes first: the last one at work is dealt with.
@@ -160,8 +162,9 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   // Bids side by side: the sums of each, and the one that is taken.
   await to(`${file}/bids`, w.campaign.bids.title);
   const prices = page.getByRole('table').first();
-  expect((await cells(prices, /^Total of its priced/)).map(units)).toEqual([46_000, 44_900, 49_300]);
-  expect((await cells(prices, /^On the 8 lines of 9/)).map(units)).toEqual([42_100, 44_900, 45_000]);
+  const priced = (row: RegExp) => async () => (await cells(prices, row)).map(units);
+  await expect.poll(priced(/^Total of its priced/)).toEqual([46_000, 44_900, 49_300]);
+  await expect.poll(priced(/^On the 8 lines of 9/)).toEqual([42_100, 44_900, 45_000]);
   await button(/^Mark as taken: Foundry/).click();
   await page.getByText(w.campaign.bids.isTaken, { exact: true }).first().waitFor();
 
@@ -220,10 +223,10 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   await to(file, title);
   const marks = page.getByRole('table', { name: w.due.watch.plan });
   const seen = async (months: number) => (await cells(marks, new RegExp(`^${w.due.watch.months(months)}`)))[1];
-  expect(await seen(1)).toBe(w.due.watch.state.done('20 July 2027'));
-  expect(await seen(3)).toBe(w.due.watch.state.done('20 September 2027'));
-  expect(await seen(6)).toBe(w.due.watch.state.done('20 December 2027'));
-  expect(await seen(12)).toBe(w.due.watch.state.due('20 June 2028'));
+  await expect.poll(() => seen(1)).toBe(w.due.watch.state.done('20 July 2027'));
+  await expect.poll(() => seen(3)).toBe(w.due.watch.state.done('20 September 2027'));
+  await expect.poll(() => seen(6)).toBe(w.due.watch.state.done('20 December 2027'));
+  await expect.poll(() => seen(12)).toBe(w.due.watch.state.due('20 June 2028'));
 
   // The look of twelve months: the green is back in one zone, within the warranty, and is told beside how long it held.
   await lookRound('H');
@@ -232,7 +235,7 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   const held = page.getByRole('table', { name: w.due.watch.held });
   await held.waitFor({ timeout: 60_000 });
   await expect.poll(async () => (await cells(held, /^Zone H/))[0], { timeout: 60_000 }).toContain('6 to 12');
-  expect((await cells(held, /^Zone A/))[0]).toContain(w.due.watch.monthsHeld('12', ''));
+  await expect.poll(async () => (await cells(held, /^Zone A/))[0]).toContain(w.due.watch.monthsHeld('12', ''));
   await page.getByText(/Green seen again on .*H.* 20 June 2028/).waitFor();
   expect(faults).toEqual([]);
 }, 240_000);

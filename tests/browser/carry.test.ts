@@ -67,7 +67,7 @@ test('an import taken back leaves the store as it was, to the byte of the next f
   expect(await recordIn(there)).not.toEqual(before);
   await there.getByRole('button', { name: w.carry.undo, exact: true }).click();
   await there.getByText(w.carry.undone).first().waitFor();
-  expect(await recordIn(there)).toEqual(before);
+  await expect.poll(() => recordIn(there)).toEqual(before);
   await goTo(there, 'sculptures');
   expect((await carryOut(there)).equals(Buffer.from(lastYear))).toBe(true);
 });
@@ -83,7 +83,7 @@ test('the invented garden comes out of the demo and is not let into a real colle
   const file = { name: 'garden.survey.json', mimeType: 'application/json', buffer: garden };
   await there.locator('input[type=file]').setInputFiles(file);
   await there.getByText(w.carry.inventedIn).waitFor();
-  expect(await there.getByRole('button', { name: w.carry.accept, exact: true }).isDisabled()).toBe(true);
+  await expect.poll(() => there.getByRole('button', { name: w.carry.accept, exact: true }).isDisabled()).toBe(true);
   expect(await recordIn(there)).toEqual({ entries: [], current: [] });
 });
 

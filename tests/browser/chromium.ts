@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 import { type Browser, type BrowserContext, chromium as playwright } from 'playwright-core';
+import { endedWithUs } from './endedWithUs';
 
 /** A Chromium of our own: started by us, spoken to over its debugging port, so that a test can take its life. */
 export interface Tablet {
@@ -54,8 +55,7 @@ export async function startTablet(options: { profile?: string; flags?: readonly 
     [...quietFlags, ...asRoot, ...(options.flags ?? []), `--user-data-dir=${profile}`, 'about:blank'],
     { detached: true, stdio: ['ignore', 'ignore', 'pipe'] },
   );
-  const endWithUs = () => endAll(running);
-  process.once('exit', endWithUs);
+  const letGo = endedWithUs(() => endAll(running));
   const browser = await playwright.connectOverCDP(await debuggingAddress(running));
   const context = browser.contexts()[0];
   if (!context) throw new Error('Chromium started without a profile to work in.');
@@ -66,7 +66,7 @@ export async function startTablet(options: { profile?: string; flags?: readonly 
     );
     await end();
     await ended;
-    process.removeListener('exit', endWithUs);
+    letGo();
   };
   return {
     browser,

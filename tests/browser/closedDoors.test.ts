@@ -2,13 +2,14 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Entry } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { carryIn, fileOf, goTo, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { gardenFile, screensOfGarden } from './screensOfGarden';
 import { type Host, startHost } from './server';
+import { goToHash, showScreen } from './showScreen';
 import { watch } from './watch';
 
 /** Fields a person writes freely in. Where a number or the name of a thing stands, no file with markup in it is let in. */
@@ -74,27 +75,20 @@ const inThePage = () =>
       ...[...document.querySelectorAll('a[href]')].filter((a) => !/^(?:#|blob:)/.test(a.getAttribute('href') ?? '')),
       ...[...document.querySelectorAll('img')].filter((img) => !img.src.startsWith('blob:')),
     ].map((e) => e.outerHTML.slice(0, 120));
-    return { found, taken: 'taken' in globalThis };
+    const asText = document.body.textContent?.includes('<img src=x onerror') === true;
+    return { found, taken: 'taken' in globalThis, asText };
   });
 
 test('with markup in every field, each screen shows text, and none of it runs or becomes part of the page', async () => {
   const screens = screensOfGarden(garden.entries).filter(({ name }) => name !== 'no such screen');
   const broken: string[] = [];
   let shown = 0;
-  for (const { name, hash, touch } of screens) {
-    if (await page.getByRole('dialog').isVisible()) await page.keyboard.press('Escape');
-    await page.evaluate((to) => {
-      location.hash = to;
-    }, hash);
-    await page.getByRole('heading', { level: 1 }).first().waitFor();
-    await page.waitForFunction(() => document.querySelector('.reading') === null);
-    for (const button of touch ?? []) {
-      const there = page.getByRole('button', { name: button, exact: true }).first();
-      if (await there.isVisible()) await there.click();
-    }
-    const { found, taken } = await inThePage();
+  for (const screen of screens) {
+    const { name } = screen;
+    await showScreen(page, screen);
+    const { found, taken, asText } = await inThePage();
     if (found.length > 0 || taken) broken.push(`${name}: ${taken ? 'ran' : ''} ${found.join(' ')}`);
-    if ((await page.getByText('<img src=x onerror').count()) > 0) shown++;
+    if (asText) shown++;
   }
   expect(broken).toEqual([]);
   // It was there to be shown: as text.
@@ -105,9 +99,7 @@ test('with markup in every field, each screen shows text, and none of it runs or
 test('a drawing that can hold a program is no picture, whatever it is called', async () => {
   const svg = Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"><script>globalThis.taken=1</script></svg>');
   const photos = screensOfGarden(garden.entries).find(({ name }) => name === 'photos')!;
-  await page.evaluate((to) => {
-    location.hash = to;
-  }, photos.hash);
+  await goToHash(page, photos.hash);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
   const input = page.locator('input[type=file][multiple]').first();
   await input.setInputFiles([
@@ -128,21 +120,26 @@ test('nothing is said of where the page was, and a page that opened ours has no 
   expect(answer.headers.get('x-content-type-options')).toBe('nosniff');
 });
 
-test('the browser’s own log has no request but to our host that a page, a worker or the service worker began', async () => {
-  await goTo(page, 'sculptures');
-  await page.getByRole('heading', { level: 1, name: w.sculptures.title }).waitFor();
-  await tablet?.close();
-  tablet = undefined;
-  const { constants, events } = JSON.parse(readFileSync(log, 'utf8')) as {
-    constants: { logEventTypes: Record<string, number> };
-    events: { type: number; params?: { url?: string; initiator?: string } }[];
-  };
-  const start = constants.logEventTypes.URL_REQUEST_START_JOB;
-  const asked = events.flatMap(({ type, params }) => (type === start && params?.url ? [params] : []));
-  // What the browser asks for itself, of its maker, no page began.
-  const begun = asked.filter(({ initiator }) => initiator !== undefined && initiator !== 'not an origin');
-  const ours = new URL(host.url).origin;
-  const others = begun.filter(({ url }) => new URL(url!).origin !== ours && !url!.startsWith(`blob:${ours}/`));
-  expect(begun.length).toBeGreaterThan(50);
-  expect(others).toEqual([]);
+describe('with the browser closed', () => {
+  beforeAll(async () => {
+    await goTo(page, 'sculptures');
+    await page.getByRole('heading', { level: 1, name: w.sculptures.title }).waitFor();
+    await tablet?.close();
+    tablet = undefined;
+  });
+
+  test('the browser’s own log has no request but to our host that a page, a worker or the service worker began', async () => {
+    const { constants, events } = JSON.parse(readFileSync(log, 'utf8')) as {
+      constants: { logEventTypes: Record<string, number> };
+      events: { type: number; params?: { url?: string; initiator?: string } }[];
+    };
+    const start = constants.logEventTypes.URL_REQUEST_START_JOB;
+    const asked = events.flatMap(({ type, params }) => (type === start && params?.url ? [params] : []));
+    // What the browser asks for itself, of its maker, no page began.
+    const begun = asked.filter(({ initiator }) => initiator !== undefined && initiator !== 'not an origin');
+    const ours = new URL(host.url).origin;
+    const others = begun.filter(({ url }) => new URL(url!).origin !== ours && !url!.startsWith(`blob:${ours}/`));
+    expect(begun.length).toBeGreaterThan(50);
+    expect(others).toEqual([]);
+  });
 });

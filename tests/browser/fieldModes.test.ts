@@ -59,6 +59,7 @@ test('text twice as large on a phone runs out nowhere, on the pad and on the fir
   await page.setViewportSize({ width: 390, height: 844 });
   await session.send('Page.setFontSizes', { fontSizes: { standard: 32, fixed: 26 } });
   await page.reload();
+  await page.getByRole('heading', { level: 1 }).waitFor();
   const places = new Set(['#/', '#/next-steps', '#/plan', '#/carry', '#/settings', '#/walk', '#/ready']);
   const firsts = screensOfGarden(garden.entries).filter(({ hash, touch }) => places.has(hash) && !touch);
   const found: string[] = [];
@@ -89,10 +90,13 @@ test('turned round, or on half a screen, the pad asks what it asked, keeps what 
   const question = page.getByRole('group', { name: w.round.ask.kinds(w.round.group.green) });
   for (const [width, height] of sizes) {
     await page.setViewportSize({ width, height });
-    expect(await question.isVisible(), `${width} x ${height}`).toBe(true);
-    const box = await answers.boundingBox();
-    expect(box!.y + box!.height, `${width} x ${height}: the answers`).toBeLessThanOrEqual(height);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
+    await expect.poll(() => question.isVisible(), { message: `${width} x ${height}` }).toBe(true);
+    const foot = async () => {
+      const box = await answers.boundingBox();
+      return box ? box.y + box.height : Number.POSITIVE_INFINITY;
+    };
+    await expect.poll(foot, { message: `${width} x ${height}: the answers` }).toBeLessThanOrEqual(height);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
   }
   await page.setViewportSize(upright);
   await showScreen(page, padOf('note'));
@@ -111,9 +115,9 @@ test('with the left hand all that is pressed on the pad stands on the left', asy
     return box!.x + box!.width / 2;
   };
   await showScreen(page, padOf('how much'));
-  expect(await middle()).toBeGreaterThan(upright.width / 2);
+  await expect.poll(middle).toBeGreaterThan(upright.width / 2);
   await setTo({ hand: 'left' });
-  expect(await middle()).toBeLessThan(upright.width / 2);
+  await expect.poll(middle).toBeLessThan(upright.width / 2);
   await setTo({ hand: 'right' });
 });
 
@@ -197,11 +201,16 @@ test('left alone for half an hour it asks who is at work, and the touch that wak
   expect(page.url()).toBe(before);
   await asked.getByRole('button').nth(1).click();
   await asked.waitFor({ state: 'hidden' });
-  expect(await page.getByRole('banner').textContent()).toContain(w.shell.surveyor(''));
+  await page
+    .getByRole('banner')
+    .filter({ hasText: w.shell.surveyor('') })
+    .waitFor();
 });
 
 test('the check before the field finds every file kept, room by a trial write, and says when the tablet is full', async () => {
   await showScreen(page, { name: 'ready', hash: '#/ready' });
+  // A second try begins where the first one did: with nothing checked.
+  await page.reload();
   const check = page.getByRole('button', { name: w.ready.do, exact: true });
   const again = page.getByRole('button', { name: w.ready.again, exact: true });
   const line = (about: keyof typeof w.ready.about) =>

@@ -1,9 +1,5 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
-
-type Box = NonNullable<Awaited<ReturnType<Locator['boundingBox']>>>;
-
-/** Looks in a row, 30 ms apart, that must find a control at one place: one pair alone falls between two growths of a page. */
-const stillLooks = 5;
+import { type Place, stillBox } from './still';
 
 /** A finger on the glass that gives touch events and nothing else: no mouse, no keys. Every touch is counted. */
 export class Finger {
@@ -54,15 +50,15 @@ export class Finger {
 
   /** Whether the touch came down on the control, where it was free to be touched a moment before. */
   private async touchOnce(control: Locator, x: number, y: number): Promise<boolean> {
-    const placeIn = (box: Box) => ({ x: box.x + box.width * x, y: box.y + box.height * y });
+    const placeIn = (box: Place) => ({ x: box.x + box.width * x, y: box.y + box.height * y });
     const free = (place: { x: number; y: number }) =>
       control.evaluate((el, { x, y }) => el.contains(document.elementFromPoint(x, y)), place);
-    let place = placeIn(await this.stillBox(control));
+    let place = placeIn(await stillBox(control));
     let wasFree = await free(place);
     // Bars that stay at the edges may lie over it.
     if (!wasFree) {
       await control.evaluate((el) => el.scrollIntoView({ block: 'center' }));
-      place = placeIn(await this.stillBox(control));
+      place = placeIn(await stillBox(control));
       wasFree = await free(place);
     }
     await control.evaluate((el) => {
@@ -77,20 +73,5 @@ export class Finger {
       .evaluate(() => (globalThis as unknown as { landed?: boolean }).landed)
       .catch(() => undefined);
     return !wasFree || landed !== false;
-  }
-
-  /** Where a control is once it no longer moves: a hand does not touch what is still sliding. */
-  private async stillBox(control: Locator): Promise<Box> {
-    let before = await control.boundingBox();
-    let equal = 1;
-    for (let tries = 0; tries < 200; tries += 1) {
-      await this.page.waitForTimeout(30);
-      const box = await control.boundingBox();
-      const still = box && before && box.x === before.x && box.y === before.y && box.height === before.height;
-      equal = still ? equal + 1 : 1;
-      if (box && equal >= stillLooks) return box;
-      before = box;
-    }
-    throw new Error('It never stood still to be touched.');
   }
 }

@@ -93,17 +93,13 @@ test('the invented garden comes with one touch, lies apart, and goes without a t
   await page.getByText(w.shell.inventedWhat).waitFor();
   await page.getByRole('link', { name: /SW-01/ }).waitFor();
   expect(hand.touches).toBe(1);
-  expect(
-    await page
-      .getByRole('listitem')
-      .filter({ has: page.getByRole('link', { name: /SW-0\d/ }) })
-      .count(),
-  ).toBe(6);
+  const works = page.getByRole('listitem').filter({ has: page.getByRole('link', { name: /SW-0\d/ }) });
+  await expect.poll(() => works.count()).toBe(6);
 
   await goTo(page, 'settings');
   await page.getByRole('button', { name: w.settings.removeDemo, exact: true }).click();
   await page.getByRole('heading', { level: 1, name: welcome.title }).waitFor();
-  expect(await databases(page)).toEqual(before);
+  await expect.poll(() => databases(page)).toEqual(before);
   expect(faults).toEqual([]);
 });
 

@@ -92,7 +92,7 @@ test('a day of hot work is not closed before its watch has really ended, through
   await refusedClose('The work is not said to be over');
   await button(words.watch.end).click();
   await page.getByRole('timer').waitFor({ state: 'attached' });
-  expect(await minutesLeft()).toBe(60);
+  await expect.poll(minutesLeft).toBe(60);
   await refusedClose('has not given their word');
 
   await tablet.context.clock.fastForward('20:00');
@@ -108,7 +108,7 @@ test('a day of hot work is not closed before its watch has really ended, through
   await page.getByText(words.watch.doubtWhat).waitFor();
   await refusedClose('has not given their word');
   await button(words.watch.say).click();
-  expect(await page.getByText(w.hotWork.watch.timeWrong).count()).toBe(2);
+  await expect.poll(() => page.getByText(w.hotWork.watch.timeWrong).count()).toBe(2);
   await page.setViewportSize({ width: 390, height: 844 });
   expect(await faultsToHit()).toEqual([]);
 

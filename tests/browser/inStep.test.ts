@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { nameOf } from '../../src/engine/record';
 import { w } from '../../src/words';
 import { grainyJpeg, hashOf } from '../files/pictures';
@@ -16,7 +16,7 @@ let host: Host;
 let tablets: readonly [Tablet, Tablet];
 let faults: string[][];
 
-beforeAll(async () => {
+beforeEach(async () => {
   host = await startHost();
   tablets = [await startTablet(), await startTablet()];
   faults = await Promise.all(tablets.map(({ context }) => watch(context, host.url)));
@@ -28,9 +28,9 @@ beforeAll(async () => {
     }, folder);
 });
 
-afterAll(async () => {
+afterEach(async () => {
   for (const tablet of tablets) await tablet.close();
-  await host.stop();
+  await host?.stop();
 });
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
@@ -149,7 +149,7 @@ test('two tablets and a folder that is the same on both: the second begins with 
     await page.evaluate(() => dispatchEvent(new Event('online')));
     const own = page === a ? 'Heron at the Lock' : 'Deer by the Wall';
     const written = async () => JSON.stringify(await filesOf(page)).includes(own);
-    await expect.poll(written, { timeout: 15_000 }).toBe(true);
+    await expect.poll(written, { timeout: 30_000 }).toBe(true);
   }
   await sameFolder(a, b);
   await sameFolder(b, a);
@@ -163,7 +163,8 @@ test('two tablets and a folder that is the same on both: the second begins with 
   expect((await carryOut(a)).equals(await carryOut(b))).toBe(true);
 
   // The photo came out of the folder onto both, each with a small copy of its own making.
-  for (const page of [a, b]) expect([await count(page, 'photoBytes'), await count(page, 'thumbs')]).toEqual([1, 1]);
+  const photosOn = async (page: Page) => [await count(page, 'photoBytes'), await count(page, 'thumbs')];
+  for (const page of [a, b]) await expect.poll(() => photosOn(page)).toEqual([1, 1]);
 
   // What came by the folder is not what Undo offers to take back.
   expect(await b.getByRole('button', { name: /^Undo/ }).textContent()).toContain('Deer by the Wall');

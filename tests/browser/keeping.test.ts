@@ -12,6 +12,7 @@ import { startTablet, type Tablet } from './chromium';
 import { longestTask } from './longestTask';
 import { gardenFile } from './screensOfGarden';
 import { type Host, startHost } from './server';
+import { goToHash } from './showScreen';
 import { watch } from './watch';
 
 /** By hand with more: WORKS=50 ROUNDS=20 (100,000 entries), PHOTOS=250 (1 GB). */
@@ -104,8 +105,11 @@ const kept = (): Promise<{
   });
 
 const lookThrough = async () => {
-  await page.getByRole('button', { name: w.keeping.throughDo, exact: true }).click();
-  await page.getByRole('progressbar', { name: w.keeping.throughUnderWay }).waitFor({ state: 'hidden' });
+  const look = page.getByRole('button', { name: w.keeping.throughDo, exact: true });
+  await look.click();
+  // While it is under way, how far it is stands in the button's place.
+  await look.waitFor({ state: 'detached' });
+  await look.waitFor();
 };
 
 test('everything is looked through beside the page: no task of the page holds a finger up', async () => {
@@ -132,8 +136,14 @@ test('everything is looked through beside the page: no task of the page holds a 
   expect(faults).toEqual([]);
 });
 
+/** By name, those a bit was flipped in. */
+const harmed: string[] = [];
+
 test('one flipped bit in one photo is found among all, and left off in the middle nothing is said', async () => {
+  // Another one at a second try: flipped twice it would be whole again.
   const before = await kept();
+  const name = before.orphans[3 + harmed.length]!;
+  harmed.push(name);
   await page.evaluate(async (name) => {
     const db = await new Promise<IDBDatabase>((done) => {
       const asked = indexedDB.open('patina-round');
@@ -150,26 +160,31 @@ test('one flipped bit in one photo is found among all, and left off in the middl
       harm.oncomplete = () => done();
     });
     db.close();
-  }, before.orphans[3]!);
+  }, name);
   await page.getByRole('button', { name: w.keeping.throughDo, exact: true }).click();
   await page.getByRole('button', { name: w.parts.leaveOff, exact: true }).click();
   await page.getByText(/Left off before everything was looked through/).waitFor();
-  expect((await kept()).altered).toEqual([]);
+  expect((await kept()).altered).toEqual(before.altered);
   await lookThrough();
-  expect((await kept()).altered).toEqual([before.orphans[3]]);
-  await page.getByText(w.keeping.altered(1)).waitFor();
+  expect((await kept()).altered.toSorted()).toEqual(harmed.toSorted());
+  await page.getByText(w.keeping.altered(harmed.length)).waitFor();
   expect(faults).toEqual([]);
 });
 
 test('photos leave only for a bag that was opened again and found whole; then each says in which bag it is', async () => {
-  await page.evaluate(() => {
-    location.hash = '#/welcome';
-  });
+  await page.goto(host.url);
+  await page.reload();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  if (await page.getByText(w.shell.inventedWhat).isVisible()) {
+    // A second try begins with a new garden: some of its photos may have left.
+    await goToHash(page, '#/settings');
+    await page.getByRole('button', { name: w.settings.removeDemo, exact: true }).click();
+    await page.getByText(w.shell.inventedWhat).waitFor({ state: 'hidden' });
+  }
+  await goToHash(page, '#/welcome');
   await page.getByRole('button', { name: w.sculptures.welcome.demo, exact: true }).click();
   await page.getByText(w.shell.inventedWhat).waitFor();
-  await page.evaluate(() => {
-    location.hash = '#/keeping';
-  });
+  await goToHash(page, '#/keeping');
   await page.getByRole('radio', { name: w.keeping.roomAll }).check();
   const work = page.getByRole('group', { name: w.keeping.roomWorks }).getByRole('checkbox').first();
   await work.check();

@@ -38,15 +38,17 @@ test('every file of the build is given by the tablet itself once the host is gon
 test('the first screen of a first visit loads no more than 180 kB, lazy parts of that screen included', async () => {
   const page = await tablet.context.newPage();
   const loaded = new Map<string, number>();
-  page.on('response', async (answer) => {
+  const read: Promise<void>[] = [];
+  page.on('response', (answer) => {
     const { pathname } = new URL(answer.url());
     if (answer.ok() && /(?:\/|\.(?:html|js|css))$/.test(pathname) && answer.request().serviceWorker() === null) {
-      loaded.set(pathname, gzipSync(await answer.body()).length);
+      read.push(answer.body().then((body) => void loaded.set(pathname, gzipSync(body).length)));
     }
   });
   await page.goto(host.url);
   await page.getByRole('heading', { level: 1 }).waitFor();
   await page.waitForLoadState('networkidle');
+  await Promise.all(read);
   const total = [...loaded.values()].reduce((sum, size) => sum + size, 0);
   expect(loaded.size).toBeGreaterThan(1);
   // 170 kB until the choice of a language, units, help and the modes of the field came: 5 kB of it is on this screen.

@@ -8,6 +8,7 @@ import { carryIn, carryOut, fileOf, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { Hand } from './hand';
 import { type Host, startHost } from './server';
+import { settled } from './showScreen';
 import { answerZone, askedAgain, type Step, startRound, stepsFor, zoneHeading } from './walkRound';
 import { watch } from './watch';
 
@@ -90,6 +91,7 @@ async function oneMoreIsThere(page: Page, acknowledged: number): Promise<boolean
   const last = script[acknowledged - 1]?.shows ?? zoneHeading(page, survey.zones[0]!);
   const further = script[acknowledged]!.shows;
   await last.or(further).first().waitFor();
+  await settled(page);
   return further.isVisible();
 }
 

@@ -12,6 +12,7 @@ import { Hand } from './hand';
 import { measure as measured } from './measure';
 import { gardenFile } from './screensOfGarden';
 import { built, type Host, startHost } from './server';
+import { stillBox } from './still';
 import { watch } from './watch';
 
 const words = w.measure;
@@ -152,9 +153,14 @@ test('forty-nine dots, one touch each, without a network; killed after twenty, n
   await hand.touch(button(again, words.back));
   process.stdout.write(`  49 dots: ${hand.touches} touches\n`);
   expect(hand.touches).toBeLessThanOrEqual(52);
-  const row = again.getByRole('row', { name: /^dots / });
-  expect(await row.textContent()).toContain('18 %');
-  expect(await again.getByRole('row', { name: /^by eye / }).count()).toBeGreaterThan(0);
+  await again
+    .getByRole('row', { name: /^dots / })
+    .filter({ hasText: '18 %' })
+    .waitFor();
+  await again
+    .getByRole('row', { name: /^by eye / })
+    .first()
+    .waitFor();
   expect(faults).toEqual([]);
 });
 
@@ -195,8 +201,7 @@ test('a patch traced by touches on the picture is where it was touched, and its 
   await button(page, words.open.traced).click();
   const surface = button(page, words.corner);
   await surface.scrollIntoViewIfNeeded();
-  const box = await surface.boundingBox();
-  if (!box) throw new Error('The picture is not shown.');
+  const box = await stillBox(surface);
   // A quarter of the picture: half of it each way.
   for (const [x, y] of [
     [0.25, 0.25],
@@ -211,13 +216,14 @@ test('a patch traced by touches on the picture is where it was touched, and its 
   await page.getByText(w.shell.inventedWhat).waitFor();
   await page.goto(host.url + at);
   await page.getByText(words.corners(3)).waitFor();
-  const after = await surface.boundingBox();
-  if (!after) throw new Error('The picture is not shown.');
+  const after = await stillBox(surface);
   await page.mouse.click(after.x + 0.25 * after.width, after.y + 0.75 * after.height);
   await button(page, words.close).click();
   await button(page, words.traceAll).click();
-  const row = page.getByRole('row', { name: /^traced / });
-  expect(await row.textContent()).toContain('25 %');
+  await page
+    .getByRole('row', { name: /^traced / })
+    .filter({ hasText: '25 %' })
+    .waitFor();
 });
 
 test('dots and pixels of a photo of known coverage come near what is drawn, and the pixels alone make no figure', async () => {
@@ -239,8 +245,8 @@ test('dots and pixels of a photo of known coverage come near what is drawn, and 
     for (const [n, spot] of photo.spots(green).entries()) {
       const surface = button(page, name);
       await surface.scrollIntoViewIfNeeded();
-      const box = await surface.boundingBox();
-      if (!box || !spot) throw new Error('There is no such place on the photo.');
+      const box = await stillBox(surface);
+      if (!spot) throw new Error('There is no such place on the photo.');
       await page.mouse.click(box.x + spot[0] * box.width, box.y + spot[1] * box.height);
       await page
         .getByText(words.spots(words.sorts.green[green ? 'green' : 'sound'], n + 1, 3), { exact: true })
@@ -255,6 +261,7 @@ test('dots and pixels of a photo of known coverage come near what is drawn, and 
   await button(page, words.back).click();
 
   for (const way of ['dots', 'pixels, checked']) {
+    await expect.poll(() => told(page, way)).not.toContain(-1);
     const [share, low, high] = await told(page, way);
     process.stdout.write(`  ${way}: ${share} (${low} to ${high}), drawn ${photo.share.toFixed(3)}\n`);
     expect([low, share, high].toSorted((a, b) => a - b)).toEqual([low, share, high]);

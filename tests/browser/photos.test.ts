@@ -14,6 +14,8 @@ import { startTablet, type Tablet } from './chromium';
 import { longestTask } from './longestTask';
 import { gardenFile } from './screensOfGarden';
 import { type Host, startHost } from './server';
+import { settled } from './showScreen';
+import { standing } from './still';
 import { watch } from './watch';
 
 const words = w.photos;
@@ -172,16 +174,17 @@ test('of five bad files each says in a sentence what is wrong with it; nothing i
   expect(await said('drawing.svg')).toBe(reasonsOfDevice['drawing not taken'](params));
   expect(await page.locator('.taken-files li', { hasText: 'large.jpg' }).count()).toBe(0);
   for (const flaw of [words.flaw['cut short'], words.flaw['size untrue'], words.flaw['not shown']])
-    expect(await page.locator('.photo-flaw', { hasText: flaw }).count()).toBe(1);
+    await expect.poll(() => page.locator('.photo-flaw', { hasText: flaw }).count()).toBe(1);
   const kept = (await keptBytes(page)).filter(([name]) => !before.has(name));
   const { 'drawing.svg': _, ...four } = bad;
   expect(kept.map(([name]) => name).sort()).toEqual(Object.values(four).map(hashOf).sort());
   expect(kept.every(([name, hash]) => name === hash)).toBe(true);
   // The two that can be shown are: 48 megapixels small, and the cut one as far as it goes.
-  const shown = await page
-    .locator('.photo-tile img')
-    .evaluateAll((pictures) => pictures.slice(0, 2).map((p) => (p as HTMLImageElement).naturalWidth));
-  expect(shown).toEqual([480, 480]);
+  const shown = () =>
+    page
+      .locator('.photo-tile img')
+      .evaluateAll((pictures) => pictures.slice(0, 2).map((p) => (p as HTMLImageElement).naturalWidth));
+  await expect.poll(shown).toEqual([480, 480]);
   expect(faults).toEqual([]);
 });
 
@@ -193,8 +196,8 @@ test('in whatever of the eight ways the camera was held, the small copy and the 
   );
   await page.locator('input[multiple]').setInputFiles(files);
   await page.getByText(words.keptMany(8), { exact: true }).waitFor();
-  const corners = await page.evaluate(
-    async (known) => {
+  const corners = (known: readonly string[]) =>
+    page.evaluate(async (known) => {
       const done = <T>(request: IDBRequest<T>) =>
         new Promise<T>((resolve, reject) => {
           request.onsuccess = () => resolve(request.result);
@@ -219,11 +222,9 @@ test('in whatever of the eight ways the camera was held, the small copy and the 
         database.close();
       }
       return found;
-    },
-    [...before],
-  );
+    }, known);
   // Red, green over blue, white: as it was painted, sixteen times.
-  expect(corners).toEqual(Array.from({ length: 16 }, () => 'true 100 010 001 111'));
+  await expect.poll(() => corners([...before])).toEqual(Array.from({ length: 16 }, () => 'true 100 010 001 111'));
   expect(faults).toEqual([]);
 });
 
@@ -245,7 +246,8 @@ test('the browser is killed behind the camera: opened again, it asks for that ph
   const asks = again.getByText(w.round.photo.expected(name));
   await asks.waitFor();
   const tiles = again.getByRole('button', { name: new RegExp(`${name} `) });
-  const before = await tiles.count();
+  await settled(again);
+  const before = await standing(again, () => tiles.count());
   const [asked] = await Promise.all([again.waitForEvent('filechooser'), takeOf(again, name).click()]);
   await asked.setFiles({ name: 'IMG.jpg', mimeType: 'image/jpeg', buffer: await grainyJpeg(800, 600) });
   await asks.waitFor({ state: 'detached' });
@@ -272,8 +274,8 @@ test('the viewfinder shows the camera with the last photo over it and keeps what
   await page.locator('img.seen-over').waitFor({ state: 'detached' });
   await page.getByRole('button', { name: words.viewfinder.take, exact: true }).click();
   await page.getByText(words.viewfinder.keptWhat(nameOfStation(photographed))).waitFor();
+  await expect.poll(async () => (await keptBytes(page)).length).toBe(before + 1);
   const kept = await keptBytes(page);
-  expect(kept.length).toBe(before + 1);
   expect(kept.every(([name, hash]) => name === hash)).toBe(true);
   // Left, the camera is let go of.
   await page.getByRole('link', { name: words.viewfinder.back }).click();

@@ -15,6 +15,7 @@ import { longestTask } from './longestTask';
 import { type Answered, askWorker, handPhotos, pageOfWorker } from './pixelsAsked';
 import { gardenFile } from './screensOfGarden';
 import { type Host, startHost } from './server';
+import { stillBox } from './still';
 import { watch } from './watch';
 
 let host: Host;
@@ -209,8 +210,7 @@ test('six spots tapped on a photo of 12 megapixels make a mask over it, under th
       for (const [i, [x, y]] of photo.at[sort].entries()) {
         const surface = button(w.measure.spotTap(names[sort]));
         await surface.scrollIntoViewIfNeeded();
-        const box = await surface.boundingBox();
-        if (!box) throw new Error('The picture is not shown.');
+        const box = await stillBox(surface);
         await page.mouse.click(box.x + x * box.width, box.y + y * box.height);
         await page
           .getByText(w.measure.spots(names[sort], i + 1, 3))
@@ -221,7 +221,7 @@ test('six spots tapped on a photo of 12 megapixels make a mask over it, under th
   });
   const share = Number(/(\d+) %/.exec(said ?? '')?.[1]) / 100;
   expect(share).toBeGreaterThan(0.05);
-  expect(await page.locator('.stage-over image').count()).toBe(1);
+  await expect.poll(() => page.locator('.stage-over image').count()).toBe(1);
   expect(task.worked).toBeLessThan(200);
   expect(faults).toEqual([]);
 });

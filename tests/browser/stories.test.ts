@@ -15,6 +15,7 @@ import { date, number, w } from '../../src/words';
 import { openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { built, type Host, startHost } from './server';
+import { goToHash } from './showScreen';
 import { watch } from './watch';
 
 let host: Host;
@@ -53,8 +54,10 @@ const told = (work: string): ReckonedWork => {
 
 const open = async (work: string, screen: string, title: string): Promise<void> => {
   const { record } = told(work);
-  await page.goto(`${host.url}#/sculpture/${idPart(record.sculpture.thing)}/${screen}`);
+  await goToHash(page, `#/sculpture/${idPart(record.sculpture.thing)}/${screen}`);
   await page.getByRole('heading', { level: 1, name: title }).waitFor();
+  // The work that was shown before has gone: the screen is the same one.
+  await page.getByRole('main').getByText(record.sculpture.body.title).first().waitFor();
 };
 
 const overTime = async (work: string): Promise<void> => {
@@ -108,7 +111,7 @@ test('1 Half-Tide Stair: one year is not sure, six years clearly are', async () 
     `then-and-now/${idPart(lastYear.earlier.thing)}/${idPart(lastYear.later.thing)}`,
     w.thenAndNow.title,
   );
-  expect(await greenShown()).toBe(verdictWord(lastYear.sculpture.active.green));
+  await expect.poll(greenShown).toBe(verdictWord(lastYear.sculpture.active.green));
   const smallest = lastYear.sculpture.active.green.smallest ?? Number.NaN;
   await page.getByText(w.thenAndNow.smallestArea(`${smallest.toFixed(2)} m²`)).waitFor();
 
@@ -125,6 +128,7 @@ test('2 Woman Waiting: the holds of the coat folds drift shorter, and that is no
   const card = page.getByRole('article', { name: /^Zone D,/ });
   await card.getByText(`${w.overTime.words['looks shorter, not proven']}.`).waitFor();
   await card.getByRole('button', { name: w.charts.numbers }).click();
+  await card.getByRole('table').waitFor();
   const rows = await card.getByRole('table').getByRole('row').allInnerTexts();
   const shown = rows.slice(1).map((row) => row.replaceAll('\t', ' '));
   folds.holds.forEach((hold, i) => {
@@ -145,7 +149,8 @@ test('3 Supper by Five Lenses: the series is broken where the surface became ano
       .first()
       .waitFor();
   const chart = page.getByRole('img', { name: new RegExp(`^${w.overTime.index}: `) });
-  expect(await chart.locator('path.series-line').count()).toBe(new Set(series.points.map(({ span }) => span)).size);
+  const spans = new Set(series.points.map(({ span }) => span)).size;
+  await expect.poll(() => chart.locator('path.series-line').count()).toBe(spans);
   expect(trend.word).not.toBe('trend');
   await page.getByText(w.overTime.trend.falling(w.overTime.subject.index, trend.n)).waitFor();
 });
@@ -158,7 +163,7 @@ test('4 Geese: nothing presses, and the zone nobody looked at is an open cell', 
   await overTime('SW-04');
   const notLooked = record.visits.filter(({ body }) => body.state === 'not looked');
   expect(notLooked).toHaveLength(1);
-  expect(await page.getByRole('img', { name: w.overTime.seen['not-looked'] }).count()).toBe(1);
+  await expect.poll(() => page.getByRole('img', { name: w.overTime.seen['not-looked'] }).count()).toBe(1);
   await page.getByText(w.overTime.trend.none(w.overTime.subject.index, 6)).waitFor();
   await page.goto(`${host.url}#/sculpture/${idPart(record.sculpture.thing)}`);
   await page.getByText('UC0').first().waitFor();

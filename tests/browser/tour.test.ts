@@ -1,12 +1,13 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { steps } from '../../src/screens/tour/steps';
 import { w } from '../../src/words';
 import { openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { measure } from './measure';
 import { type Host, startHost } from './server';
-import { settled } from './showScreen';
+import { goToHash, settled } from './showScreen';
+import { standing } from './still';
 import { watch } from './watch';
 
 let host: Host;
@@ -14,14 +15,14 @@ let tablet: Tablet;
 let faults: string[];
 let page: Page;
 
-beforeAll(async () => {
+beforeEach(async () => {
   host = await startHost();
   tablet = await startTablet();
   faults = await watch(tablet.context, host.url);
   page = await openApp(tablet, host);
   await page.setViewportSize({ width: 390, height: 844 });
 });
-afterAll(async () => {
+afterEach(async () => {
   await tablet?.close();
   await host?.stop();
 });
@@ -36,8 +37,8 @@ test('the tour leads a visitor through the whole demo on a phone, covers nothing
     await strip().getByText(w.tour.steps[key]).waitFor();
     const title = await settled(page);
     if (title === '' || title === w.shell.lost) wrong.push(`${key}: leads to no screen`);
-    if (await strip().getByRole('button', { name: w.tour.goThere }).count())
-      wrong.push(`${key}: is not where it points to`);
+    const away = strip().getByRole('button', { name: w.tour.goThere });
+    await away.waitFor({ state: 'detached' }).catch(() => wrong.push(`${key}: is not where it points to`));
     wrong.push(...(await measure(page, { control: 48, main: 48, apart: 0 })).map((fault) => `${key}: ${fault}`));
     const under = await page.evaluate(() => {
       const head = document.querySelector('.shell-head')!.getBoundingClientRect();
@@ -62,10 +63,11 @@ test('the tour leads a visitor through the whole demo on a phone, covers nothing
 
 test('a screen opens at its top, and the one gone back to where it was left', async () => {
   const at = () => page.evaluate(() => Math.round(scrollY));
-  await page.evaluate(() => {
-    location.hash = '#/plan';
-  });
+  await page.getByRole('button', { name: w.sculptures.welcome.demo, exact: true }).click();
+  await page.getByText(w.shell.inventedWhat).waitFor();
+  await goToHash(page, '#/plan');
   await settled(page);
+  await standing(page, () => page.evaluate(() => document.body.scrollHeight));
   await page.evaluate(() => scrollTo(0, 700));
   const link = page.getByRole('link', { name: new RegExp(w.plan.incidents) }).first();
   await link.scrollIntoViewIfNeeded();
@@ -73,7 +75,7 @@ test('a screen opens at its top, and the one gone back to where it was left', as
   expect(left).toBeGreaterThan(100);
   await link.click();
   await page.getByRole('heading', { level: 1, name: w.incidents.title }).waitFor();
-  expect(await at()).toBe(0);
+  await expect.poll(at).toBe(0);
   await page.goBack();
   await page.getByRole('heading', { level: 1, name: w.plan.title }).waitFor();
   await expect.poll(at).toBe(left);

@@ -111,8 +111,12 @@ export async function answerZone(hand: Hand, steps: readonly Step[]): Promise<vo
   }
 }
 
-/** Three zones once more, until the summary stands. */
-export async function askedAgain(page: Page, hand: Hand): Promise<void> {
+/** Three zones once more, each touch after the screen showed the one before, until the summary stands. */
+export const askedAgain = (page: Page, hand: Hand): Promise<void> =>
+  untilSummary(page, () => hand.touch(page.getByRole('button', { name: stepName(0.1), exact: true })));
+
+/** The same, with whatever answers what is asked. */
+export async function untilSummary(page: Page, answer: () => Promise<void>): Promise<void> {
   const summary = page.getByRole('heading', { name: words.end.missing });
   const again = page.getByRole('heading', { level: 2, name: /^Once more/ });
   for (let asked = 0; asked < 20; asked += 1) {
@@ -120,7 +124,7 @@ export async function askedAgain(page: Page, hand: Hand): Promise<void> {
     if (await summary.isVisible()) return;
     const progress = page.getByText(/\(\d+ of \d+\)/);
     const before = await progress.textContent();
-    await hand.touch(page.getByRole('button', { name: stepName(0.1), exact: true }));
+    await answer();
     await progress.filter({ hasText: before ?? '' }).waitFor({ state: 'hidden' });
   }
   throw new Error('The end of the round kept asking again.');

@@ -3,7 +3,7 @@ import type { Driver, Handle } from './driver';
 export type Role = 'button' | 'link' | 'radio' | 'checkbox' | 'heading' | 'listitem' | 'dialog' | 'file';
 
 /** Seconds a thing may take to come. */
-const patience = 20;
+const patience = 30;
 
 /**
  * The first thing of that role with that name that is shown. Names after "Accessible Name and Description Computation 1.2" as far as this
@@ -73,6 +73,13 @@ export class OtherPage {
       if (missed === undefined) return;
       if (tries === 3) throw new Error(`${this.driver.name}: the ${role} ${name} was missed three times: ${missed}`);
     }
+  }
+
+  /** Touches what may go by itself meanwhile: false where it is not there, and no word where the touch came too late. */
+  async touchIfThere(role: Role, name: string | RegExp): Promise<boolean> {
+    const found = await this.driver.find(byName, role, source(name), '');
+    if (found !== undefined) await this.driver.click(found).catch(() => undefined);
+    return found !== undefined;
   }
 
   /** Undefined where the touch came down on it, else what happened. */
