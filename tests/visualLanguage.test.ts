@@ -8,8 +8,10 @@ const styles = readdirSync('src', { recursive: true, encoding: 'utf8' })
   .map((file) => ({ file, css: readFileSync(join('src', file), 'utf8').replaceAll(/\/\*[\s\S]*?\*\//g, '') }));
 
 const tokens = 'screens/shell/tokens.css';
+/** The one layout of all papers: text and space of its own, measured on a sheet. */
+const layout = ['sheet', 'pages', 'sorts'].map((part) => `papers/layout/${part}.css`);
 /** Printed whatever the theme: black, white and greys that a copier keeps. */
-const onPaper = ['papers/layout/paper.css', 'screens/stations/cards.css'];
+const onPaper = ['papers/layout/sheet.css', 'papers/layout/sorts.css', 'screens/stations/cards.css'];
 /** Text inside a drawing: its sizes are units of the drawing, which is scaled as a whole. */
 const inDrawings = [
   'screens/stations/cards.css',
@@ -39,7 +41,7 @@ test('a colour is named once, in tokens.css, so that a theme can change it and i
 });
 
 test('a size of text is one of the scale in tokens.css, but inside drawings and on paper', () => {
-  const sizes = linesWith(/font-size:|\bfont:(?!\s*inherit)/, [tokens, 'papers/layout/paper.css']);
+  const sizes = linesWith(/font-size:|\bfont:(?!\s*inherit)/, [tokens, ...layout]);
   const fits = (line: string): boolean => {
     const file = line.slice(0, line.indexOf(':'));
     if (/font-size:\s*var\(--text[\w-]*\)/.test(line)) return true;
@@ -71,13 +73,11 @@ test('a token that is used is there, and one that is there is used', () => {
 });
 
 test('space between things comes in steps of two pixels, and corners are rounded by a token', () => {
-  const off = linesWith(/^\s*(?:padding|gap|row-gap|column-gap|margin)[\w-]*:/, ['papers/layout/paper.css']).filter(
-    (line) => [...line.matchAll(/(-?[\d.]+)rem/g)].some(([, rem]) => !Number.isInteger(Number(rem) * 8)),
+  const off = linesWith(/^\s*(?:padding|gap|row-gap|column-gap|margin)[\w-]*:/, layout).filter((line) =>
+    [...line.matchAll(/(-?[\d.]+)rem/g)].some(([, rem]) => !Number.isInteger(Number(rem) * 8)),
   );
   expect(off).toEqual([]);
-  expect(
-    linesWith(/border-radius:(?!\s*(?:var\(--radius|50%|0;|inherit))/, ['papers/layout/paper.css', tokens]),
-  ).toEqual([]);
+  expect(linesWith(/border-radius:(?!\s*(?:var\(--radius|50%|0;|inherit))/, [...layout, tokens])).toEqual([]);
 });
 
 test('icons share one grid and one stroke', () => {

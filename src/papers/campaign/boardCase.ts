@@ -34,8 +34,10 @@ export const boardCase: PaperSort = {
     const own = ownText(source, id, about, 'motion');
     const drafted = draftedMotion(file, ways);
     const body: PaperPiece[] = [
-      fine(notLookedFirst(latest, true)),
-      say(ways.options.length > 1 ? words.lead(name, whole(ways.options.length)) : words.leadNoWays(name)),
+      fine(
+        notLookedFirst(latest, true),
+        say(ways.options.length > 1 ? words.lead(name, whole(ways.options.length)) : words.leadNoWays(name)),
+      ),
       fine(figuresInShort(file, ways, latest, pair), waysTable(file, ways)),
       motionBox(own === '' ? drafted : own),
       newPage(boardAnnex(file, ways)),

@@ -7,7 +7,7 @@ import { patchOf } from './ladderOfPatches';
 const words = w.paperCards;
 
 /** Rows of a card at least, and blank ones at least: room for what was not there before. */
-const fewestRows = 4;
+const fewestRows = 3;
 const fewestBlank = 2;
 
 export interface OnCard {
@@ -18,39 +18,55 @@ export interface OnCard {
   readonly kinds: readonly EarlierKind[];
 }
 
+/** Kind, where it comes from, share, how bad, at work, photos. */
+const columnsOfCard = 2 + origins.length + ladder.length + severities.length + activities.length;
+
+/** Rows of kinds on a card: those of earlier rounds and blank ones. */
+export const rowsOfCard = ({ kinds }: OnCard): number => kinds.length + blankRows(kinds);
+const blankRows = (kinds: readonly EarlierKind[]): number => Math.max(fewestBlank, fewestRows - kinds.length);
+
 /** One zone: one tick for the whole of it, or a row for each kind, and at the foot what comes last. */
-export const zoneCard = ({ letter, name, place, kinds }: OnCard): PaperNode => {
-  const blank = Math.max(fewestBlank, fewestRows - kinds.length);
-  return h(
-    'section',
+export const zoneCard = ({ letter, name, place, kinds }: OnCard): PaperNode =>
+  h(
+    'tbody',
     { class: 'zone-card' },
-    h('h2', {}, words.zone(letter, name), h('span', { class: 'zone-card-place' }, place.join(' · '))),
-    h(
-      'p',
-      { class: 'card-ticks' },
-      tick(words.oneTouch.nothing),
-      tick(words.oneTouch.carried),
-      h('strong', {}, words.oneTouch.notLooked),
-      ...reasonsNotLooked.map((reason) => tick(reason.name)),
+    across(
+      h(
+        'div',
+        { class: 'card-name' },
+        h('h2', {}, words.zone(letter, name)),
+        h('span', {}, place.join(' · ')),
+        tick(words.oneTouch.nothing),
+        tick(words.oneTouch.carried),
+      ),
     ),
-    h(
-      'table',
-      { class: 'card-table' },
-      head(),
-      h('tbody', {}, ...kinds.map(rowOf), ...Array.from({ length: blank }, () => rowOf(undefined))),
+    across(
+      h(
+        'p',
+        { class: 'card-ticks' },
+        h('strong', {}, words.oneTouch.notLooked),
+        ...reasonsNotLooked.map((reason) => tick(reason.name)),
+        h('span', { class: 'card-write wide' }, words.note),
+      ),
     ),
-    h(
-      'p',
-      { class: 'card-ticks' },
-      h('strong', {}, words.beading),
-      ...beadings.map((one) => tick(one.name)),
-      write(words.zonePhotos),
-      write(words.initials),
-      write(words.time),
+    ...kinds.map(rowOf),
+    ...Array.from({ length: blankRows(kinds) }, () => rowOf(undefined)),
+    across(
+      h(
+        'p',
+        { class: 'card-ticks' },
+        h('strong', {}, words.beading),
+        ...beadings.map((one) => tick(one.name)),
+        write(words.zonePhotos),
+        write(words.initials),
+        write(words.time),
+      ),
     ),
-    h('p', { class: 'card-ticks' }, h('span', { class: 'card-write wide' }, words.note)),
   );
-};
+
+/** A row that is no row of a table: text from edge to edge. */
+const across = (piece: PaperPiece): PaperNode =>
+  h('tr', {}, h('td', { colspan: columnsOfCard, class: 'card-across' }, piece));
 
 const tick = (name: string): PaperNode =>
   h('span', { class: 'tick-box' }, h('span', { class: 'tick', 'aria-hidden': 'true' }), name);
@@ -58,7 +74,8 @@ const write = (name: string): PaperNode => h('span', { class: 'card-write' }, na
 
 const { kind, from, share, severity, activity, photos } = words.columns;
 
-const head = (): PaperNode =>
+/** Over all cards of a sheet. */
+export const headOfCards = (): PaperNode =>
   h(
     'thead',
     {},

@@ -1,12 +1,13 @@
 import { zonesAt } from '../../engine/record';
 import { reaches, roundTypes } from '../../engine/trade';
 import { area, w, whole } from '../../words';
-import { boxes, danger, h, list, type PaperPiece, type PaperSort, room, say, section, under } from '../layout';
+import { boxes, danger, fine, h, list, type PaperPiece, type PaperSort, room, say, section, under } from '../layout';
 import { nameOfWork, workOf, worksToChoose } from '../reading';
+import { cardSheets } from './cardSheets';
 import { earlierKinds } from './earlierKinds';
 import { kindsByGroup } from './kindsByGroup';
 import { ladderOfPatches } from './ladderOfPatches';
-import { zoneCard } from './zoneCard';
+import type { OnCard } from './zoneCard';
 
 const words = w.paperCards;
 const start = w.round.start;
@@ -29,8 +30,8 @@ export const zoneCards: PaperSort = {
     if (!work || work.record.zones.length === 0) return undefined;
     const { record } = work;
     const zones = zonesAt(record, source.today);
-    const cards = zones.map((zone, i) =>
-      zoneCard({
+    const cards = zones.map(
+      (zone, i): OnCard => ({
         letter: zone.body.letter,
         name: zone.body.name,
         place: [
@@ -49,12 +50,14 @@ export const zoneCards: PaperSort = {
       own: [],
       lacks: record.rounds.length > 0 ? [] : [words.lacks.kinds],
       body: [
-        say(words.lead),
-        danger(say(words.people)),
-        section(words.round, ofTheRound()),
-        section(words.howTitle, list([...words.how]), ladderOfPatches('large')),
-        under(words.kindsTitle, kindsByGroup()),
-        ...cards,
+        fine(
+          say(words.lead),
+          danger(say(words.people)),
+          section(words.round, ofTheRound()),
+          section(words.howTitle, list([...words.how]), ladderOfPatches('large')),
+          under(words.kindsTitle, kindsByGroup()),
+        ),
+        ...cardSheets(cards),
       ],
     };
   },
@@ -66,17 +69,15 @@ const ofTheRound = (): PaperPiece => {
     'div',
     { class: 'card-round' },
     ...[day, who, started, ended, light, sheet].map((name) => room(name)),
-    wide(
+    ticks(
+      'card-wide',
       words.type,
       roundTypes.map((type) => type.name),
     ),
-    labelled(words.surface, Object.values(start.wetName)),
-    labelled(words.washed, Object.values(start.washedName)),
+    ticks(undefined, words.surface, Object.values(start.wetName)),
+    ticks('card-rest', words.washed, Object.values(start.washedName)),
   );
 };
 
-const wide = (name: string, of: readonly string[]): PaperPiece =>
-  h('div', { class: 'card-wide' }, h('p', { class: 'room-name' }, name), boxes(of));
-
-const labelled = (name: string, of: readonly string[]): PaperPiece =>
-  h('div', {}, h('p', { class: 'room-name' }, name), boxes(of));
+const ticks = (place: 'card-wide' | 'card-rest' | undefined, name: string, of: readonly string[]): PaperPiece =>
+  h('div', place ? { class: place } : {}, h('p', { class: 'room-name' }, name), boxes(of));

@@ -1,6 +1,6 @@
 import type { PaperSource } from '../../engine/reckoning';
 import { date, list as inWords, w, whole } from '../../words';
-import { h, list, type PaperPiece, type PaperSort, say, section, signatures } from '../layout';
+import { close, list, type PaperPiece, type PaperSort, say, section, signatures } from '../layout';
 import { ownText, thingsOfAll } from '../reading';
 import { decisions, openCauses } from './letterDecisions';
 import { leftOut } from './letterNotLooked';
@@ -37,9 +37,7 @@ export const successorLetter: PaperSort = {
       ],
       lacks: lacksOf(source, begin + end),
       body: [
-        h(
-          'div',
-          { class: 'letter' },
+        close(
           begin !== '' && say(begin, 'lead'),
           say(lead(source)),
           leftOut(source),

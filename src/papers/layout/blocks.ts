@@ -157,6 +157,9 @@ export const together = (...pieces: readonly PaperPiece[]): PaperNode => h('div'
 /** Two columns beside each other on the sheet, one under the other on a narrow screen; no part is cut by a column. */
 export const columns = (...pieces: readonly PaperPiece[]): PaperNode => h('div', { class: 'columns' }, ...pieces);
 
+/** Set a little closer: letters, and papers that have to keep to few pages. */
+export const close = (...pieces: readonly PaperPiece[]): PaperNode => h('div', { class: 'close' }, ...pieces);
+
 /** Set smaller and closer: annexes and cards that have to keep to their pages. */
 export const fine = (...pieces: readonly PaperPiece[]): PaperNode => h('div', { class: 'fine' }, ...pieces);
 

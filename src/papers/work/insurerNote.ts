@@ -2,7 +2,7 @@ import { levelOf } from '../../engine/condition';
 import type { WorkOnPaper } from '../../engine/reckoning';
 import type { Thing } from '../../engine/record';
 import { date, share, thingNames, w } from '../../words';
-import { figure, h, type PaperPiece, type PaperSort, pictures, say, section, signatures } from '../layout';
+import { close, figure, h, type PaperPiece, type PaperSort, pictures, say, section, signatures } from '../layout';
 import { nameOfWork, ownText, thingsOfAll, workOf, worksToChoose } from '../reading';
 import { factsOfWork, photosOfRound, roundTypeOf, surfaceOf } from './conditionFacts';
 import { className, ranged } from './conditionFigures';
@@ -47,17 +47,19 @@ export const insurerNote: PaperSort = {
       state: work.state,
       scale: latest?.score.scale,
       body: [
-        own('why') !== '' && say(own('why'), 'lead'),
-        notLookedFirst(latest),
-        openDangers(record, latest?.classes, nameOf),
-        theWorkWithPhoto(work, latest, photos[0]),
-        latest && condition(work, latest, photos.slice(1)),
-        incidentsOf(work, thingsOfAll(source, 'incident')),
-        upkeep(record),
-        hotWorkAndContractors(work),
-        insertValues(work),
-        riskAsRecorded(work, own('risk')),
-        signatures([{ role: words.signs }]),
+        close(
+          own('why') !== '' && say(own('why'), 'lead'),
+          notLookedFirst(latest),
+          openDangers(record, latest?.classes, nameOf),
+          theWorkWithPhoto(work, latest, photos[0]),
+          latest && condition(work, latest, photos.slice(1)),
+          incidentsOf(work, thingsOfAll(source, 'incident')),
+          upkeep(record),
+          hotWorkAndContractors(work),
+          insertValues(work),
+          riskAsRecorded(work, own('risk')),
+          signatures([{ role: words.signs }]),
+        ),
       ],
       own: [
         { part: 'why', label: words.why, hint: words.whyHint, text: own('why'), longest: 600 },

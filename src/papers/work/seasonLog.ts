@@ -17,7 +17,7 @@ import {
   whole,
   withWhat,
 } from '../../words';
-import { leftFirst, list, type PaperPiece, type PaperSort, say, section, signatures, table } from '../layout';
+import { close, leftFirst, list, type PaperPiece, type PaperSort, say, section, signatures, table } from '../layout';
 import { nameOfWork, thingsIn, thingsOfAll, workOf } from '../reading';
 
 const words = w.paperSeason;
@@ -71,7 +71,7 @@ export const seasonLog: PaperSort = {
       over: nameOfWork(work),
       number: record.sculpture.body.number,
       state: work.state,
-      body,
+      body: [close(...body)],
       own: [],
       lacks: lacksOf(season),
     };
