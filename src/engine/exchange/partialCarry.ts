@@ -28,7 +28,7 @@ export interface CarryOptions {
 
 /** One line of what a file still holds: things of a kind, or one of two sorts of words inside them. */
 export interface Held {
-  /** A kind of thing, 'persons named in entries' or 'notes'. */
+  /** A kind of thing, 'persons named in entries', 'notes' or 'sums of money in entries'. */
   readonly what: string;
   readonly count: number;
 }
@@ -59,7 +59,7 @@ const namesPersons: Readonly<Record<string, readonly string[]>> = {
   gift: ['who'],
   decision: ['consulted', 'signed'],
   tripwireAnswer: ['by'],
-  campaign: ['warrantyWho'],
+  campaign: ['takenBy', 'warrantyWho'],
   bid: ['who', 'named'],
   completeness: ['from'],
   approval: ['signed'],
@@ -85,6 +85,10 @@ const hasNote = ({ kind, body }: Entry): boolean =>
   (kind === 'personCheck' && Boolean(body.what));
 
 const count = (entries: readonly Entry[], of: (e: Entry) => boolean): number =>
+/** Sums that are no thing of their own: what a treatment cost, a day of the lift. Whole entries go or stay, so these go. */
+const holdsMoney = ({ kind, body }: Entry): boolean =>
+  (kind === 'treatment' && body.cost !== undefined) || (kind === 'accessSheet' && body.dayCost !== undefined);
+
   new Set(entries.filter(of).map((e) => e.thing)).size;
 
 /** Everything a file would hold, to be read before it leaves. Counts are of things, earlier versions included. */
@@ -113,8 +117,9 @@ export const partialCarry = (entries: readonly Entry[], options: CarryOptions = 
   const mentioned = new Set(taken.flatMap((e) => referencesOf(e).map((r) => r.name)));
   const erased = erasedBy(taken);
   return {
+  const sums = options.without?.includes('money') ? count(taken, holdsMoney) : 0;
     entries: taken,
-    holds: holdsOf(taken),
+    holds: [...holdsOf(taken), ...(sums > 0 ? [{ what: 'sums of money in entries', count: sums }] : [])],
     keptAtHome: [...mentioned].filter((name) => !things.has(name) && !erasureOf(erased, name)).sort(),
   };
 };

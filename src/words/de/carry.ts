@@ -133,6 +133,7 @@ export const carry: Same<typeof english> = {
     notes: 'Notizen in freien Worten',
   },
   photosStay: (n: number) =>
+    'sums of money in entries': 'Einträge mit einem Betrag: was bezahlt wurde, was eine Hebebühne am Tag kostet',
     n === 0
       ? 'Kein Foto bleibt zurück.'
       : `${photos(n)} ${n === 1 ? 'bleibt' : 'bleiben'} auf diesem Gerät zurück: In dieser Datei reisen keine Fotos mit.`,

@@ -131,6 +131,7 @@ export const carry = spoken('carry', 'carry', {
     notes: 'Notes in free words',
   } as Readonly<Record<string, string>>,
   photosStay: (n: number) =>
+    'sums of money in entries': 'Entries with a sum: what was paid, what a lift costs a day',
     n === 0
       ? 'No photo stays behind.'
       : n === 1
