@@ -29,6 +29,7 @@ const along: Readonly<Record<string, readonly string[]>> = {
     'fund',
     'gift',
     'bid',
+    'bidScore',
     'yearPlan',
     'decision',
     'tripwireAnswer',
@@ -83,7 +84,21 @@ describe('A part of the survey', () => {
 
   it('without names says that people are still named in what others wrote', () => {
     const { holds } = partialCarry(entries, { without: ['names'] });
-    expect(holds).toContainEqual({ what: 'persons named in entries', count: 25 });
+    expect(holds).toContainEqual({ what: 'persons named in entries', count: 26 });
+  });
+
+  it('without money says that sums stand in entries that go all the same: what a treatment cost, a day of the lift', () => {
+    const held = (without: 'money'[]) =>
+      partialCarry(all, { without }).holds.find(({ what }) => what === 'sums of money in entries');
+    expect(held([])).toBeUndefined();
+    expect(held(['money'])).toEqual({ what: 'sums of money in entries', count: 1 });
+    const waxed = first(170, nameOf.treatment(uuid(70)), 'treatment', {
+      ...{ sculpture, type: 'wax', date: '2026-05-21', zones: [], cost: { minor: 90_000, currency: 'EUR' } },
+    });
+    expect(partialCarry([...all, waxed], { without: ['money'] }).holds).toContainEqual({
+      what: 'sums of money in entries',
+      count: 2,
+    });
   });
 
   it('is a sound file by itself, and joins the whole again without a trace', () => {
