@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   acceptImport,
   addInterpretation,
+  addPlanned,
   addSurveyor,
   type Desk,
   editSculpture,
@@ -197,6 +198,24 @@ describe('Erasing a person’s name', () => {
     const { desk } = await named(11);
     const { surveyor } = await done(addSurveyor(desk, { role: 'Guest' }));
     expect(await code(eraseName(desk, surveyor, { reason, alsoIn: [] }))).toBe('no name to erase');
+  });
+
+  test('of somebody who never surveyed goes as the settings say: added with a role first, found in every signature, erased', async () => {
+    const desk = await freshDesk(9);
+    const work = await aWork(desk, { title: 'Heron', number: '1', areas: [1] });
+    const signed = [{ role: 'Conservator', name: 'Ida Ink', on: '2026-03-02' }];
+    const { thing } = await done(
+      addPlanned(desk, 'approval', {
+        ...{ sculpture: work.sculpture, campaign: 'campaign/1', of: 'colour', date: '2026-03-02', answer: 'yes' },
+        ...{ words: 'As agreed', photos: [], signed },
+      }),
+    );
+    const { surveyor } = await done(addSurveyor(desk, { role: 'Conservator', name: 'Ida Ink' }));
+    const { elsewhere } = await whatNames(desk, surveyor);
+    expect(elsewhere.map((one) => one.thing)).toEqual([thing]);
+    await done(eraseName(desk, surveyor, { reason, alsoIn: [thing] }));
+    expect(await everything(desk)).not.toContain('ida ink');
+    expect((await desk.store.current(thing))?.lead.body.signed).toEqual([{ ...signed[0], name: 'Conservator' }]);
   });
 
   test('two versions waiting to be settled stay two', async () => {

@@ -45,6 +45,7 @@ export function WhoIsAtWork() {
           </Button>
         </div>
       )}
+      <p className="soft small">{w.erasing.nameOthers}</p>
       {erasing && <EraseName people={people} onClose={() => setErasing(false)} />}
       {adding && <AddPerson onClose={() => setAdding(false)} />}
     </Section>

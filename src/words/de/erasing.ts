@@ -7,6 +7,8 @@ const pictures = (n: number): string => (n === 0 ? '' : n === 1 ? ' und 1 Bild' 
 export const erasing: Same<typeof english> = {
   name: 'Namen löschen',
   nameOpen: 'Namen löschen …',
+  nameOthers:
+    'Um den Namen von jemandem zu löschen, der nur in Einträgen steht (unterschrieben, gegeben, entschieden hat): Fügen Sie die Person hier mit Rolle und Namen hinzu, dann löschen Sie den Namen. Jeder Eintrag, in dem er steht, wird gefunden.',
   nameWhose: 'Wessen Name',
   nameGoes: (words: string) => `„${words}“ verschwindet endgültig aus dieser Bestandsaufnahme.`,
   nameEarlier: (words: string) => `Frühere Schreibweisen verschwinden mit: ${words}.`,

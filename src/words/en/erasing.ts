@@ -4,6 +4,8 @@ import { spoken } from '../tongue';
 export const erasing = spoken('erasing', 'erasing', {
   name: 'Erase a name',
   nameOpen: 'Erase a name …',
+  nameOthers:
+    'To erase the name of somebody who only stands in entries (who signed, gave, decided): add them here with their role and name, then erase the name. Every entry that holds it is found.',
   nameWhose: 'Whose name',
   nameGoes: (words: string) => `“${words}” goes from this survey for good.`,
   nameEarlier: (words: string) => `Earlier spellings go with it: ${words}.`,
