@@ -83,6 +83,13 @@ const serviceWorker = VitePWA({
   },
 });
 
+/** Where time or memory is measured, or a finger is held for so many milliseconds: nothing runs beside these. */
+const measured = ['bagIn', 'bagOut', 'fieldModes', 'keeping', 'photos', 'pixels'].map(
+  (name) => `tests/browser/${name}.test.ts`,
+);
+/** A whole run (tests/run.mjs) asks for these by themselves, and for the others two at once. */
+const part = process.env.BROWSER_PART;
+
 export default defineConfig({
   // Relative addresses: the app works on any host and under any sub-path. Routes are in the hash.
   base: './',
@@ -162,14 +169,15 @@ export default defineConfig({
         test: {
           name: 'browser',
           environment: 'node',
-          include: ['tests/browser/**/*.test.ts'],
+          include: part === 'measured' ? measured : ['tests/browser/**/*.test.ts'],
+          exclude: part === 'others' ? measured : [],
           globalSetup: ['tests/browser/setup.ts'],
-          fileParallelism: false,
+          maxWorkers: part === 'others' ? 2 : 1,
           // A real browser on a busy machine misses a touch now and then: tried once more, and the run says so. Never where losses are counted.
           retry: 1,
-          // Where so many fail the browser is what is wrong, and each further test would wait its two minutes twice.
+          // Where so many fail the browser is what is wrong, and each further test would wait its minutes twice.
           bail: 8,
-          testTimeout: 120_000,
+          testTimeout: 240_000,
           hookTimeout: 300_000,
           expect: { poll: { timeout: 15_000 } },
         },

@@ -11,9 +11,9 @@ const usualLimit = 15;
 /**
  * Runs suites one after the other, prints the slowest files of each, the tests that passed only at their second try, a table of
  * minutes and counts, then `N passed, N failed` alone on a line.
- * A suite is a command, which counts as one test, or a Vitest project, which counts its own and takes `workers` files at once (else as
- * many as Vitest likes: one on two cores). One that takes longer than its `limit`
- * (minutes) is ended, with all it started, has failed, and says in which tests it stood. Sets the exit code.
+ * A suite is a command, which counts as one test, or a Vitest project, which counts its own and takes `workers` files at once
+ * (else as many as the project says); `env` is given to it. One that takes longer than its `limit` (minutes) is ended, with all it
+ * started, has failed, and says in which tests it stood. Sets the exit code.
  */
 export async function runSuites(suites) {
   const rows = [];
@@ -35,13 +35,13 @@ async function runCommand({ command, limit }) {
   return (await run(command, limit)) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-async function runProject({ project, limit, workers }) {
+async function runProject({ project, limit, workers, env }) {
   const folder = mkdtempSync(join(tmpdir(), 'patina-round-counts-'));
   const file = join(folder, 'counts.json');
   const underWay = join(folder, 'under-way.txt');
   const reporters = ['--reporter=default', '--reporter=json', `--reporter=${ownReporter}`, `--outputFile.json=${file}`];
   const atOnce = workers ? [`--maxWorkers=${workers}`] : [];
-  const ok = await run(['vitest', 'run', '--project', project, ...atOnce, ...reporters], limit, underWay);
+  const ok = await run(['vitest', 'run', '--project', project, ...atOnce, ...reporters], limit, underWay, env);
   const report = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
   const counts = report
     ? { ...countsOf(report), slowest: slowestOf(report) }
@@ -78,10 +78,10 @@ export function againIn(underWay) {
   return existsSync(file) ? readFileSync(file, 'utf8').split('\n').filter(Boolean) : [];
 }
 
-/** True where it ended well, and in time. `underWay`: the file in which it keeps what has begun and not ended. */
-export function run([name, ...args], limit = usualLimit, underWay = '') {
+/** True where it ended well, and in time. `underWay`: the file in which it keeps what has begun and not ended; `given`: variables beside ours. */
+export function run([name, ...args], limit = usualLimit, underWay = '', given = {}) {
   const path = [resolve('node_modules/.bin'), process.env.PATH].join(delimiter);
-  const env = { ...process.env, PATH: path, UNDER_WAY: underWay };
+  const env = { ...process.env, ...given, PATH: path, UNDER_WAY: underWay };
   // A group of its own: ending it ends the workers and browsers it started, which would hold the output open.
   const running = spawn(name, args, { stdio: ['ignore', 'inherit', 'inherit'], env, detached: true });
   const endAll = () => {

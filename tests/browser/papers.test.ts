@@ -41,10 +41,17 @@ const sheetsOf = (pdf: Buffer): { many: number; size: readonly number[] } => {
   return { many: boxes.length, size: boxes[0]?.slice(1, 3).map(Number) ?? [] };
 };
 
-async function axeFaults(of: Page): Promise<string[]> {
-  await of.evaluate(`${axeSource}; 0`);
-  const found = await of.evaluate(() =>
-    (globalThis as unknown as { axe: typeof axe }).axe.run(document, { resultTypes: ['violations'], preload: false }),
+/** By all rules of axe, or by the one alone that hangs on the theme as well as on the size. */
+async function axeFaults(of: Page, onlyContrast = false): Promise<string[]> {
+  if (!(await of.evaluate(() => 'axe' in globalThis))) await of.evaluate(`${axeSource}; 0`);
+  const found = await of.evaluate(
+    (rules) =>
+      (globalThis as unknown as { axe: typeof axe }).axe.run(document, {
+        resultTypes: ['violations'],
+        preload: false,
+        ...(rules && { runOnly: rules }),
+      }),
+    onlyContrast ? ['color-contrast'] : undefined,
   );
   return found.violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
 }
@@ -78,7 +85,8 @@ test.each(named)(
       await inTheme(theme);
       for (const viewport of [tabletUpright, { width: 390, height: 844 }]) {
         await page.setViewportSize(viewport);
-        found.push(...(await axeFaults(page)).map((fault) => `${theme}, ${viewport.width}: ${fault}`));
+        const wrong = await axeFaults(page, theme === 'sun');
+        found.push(...wrong.map((fault) => `${theme}, ${viewport.width}: ${fault}`));
       }
     }
     await inTheme('light');

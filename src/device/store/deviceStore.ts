@@ -253,7 +253,10 @@ export const deviceStore = ({
     },
     destroy: async () => {
       store.close();
-      await database(name).delete();
+      const whole = database(name);
+      // Whoever reads it beside the page lets go a moment later: that is waited for, and nothing to warn of.
+      whole.on('blocked', () => false);
+      await whole.delete();
       forgetMarker(around.box, name);
     },
   };

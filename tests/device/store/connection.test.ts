@@ -109,3 +109,15 @@ test('a present state that does not follow from the entries is found by the chec
   expect(await again.checkCounts()).toBe(2);
   again.close();
 });
+
+test('a store that is still read beside the page is removed once that lets go, without a warning', async () => {
+  const { store } = await openFresh();
+  const { name } = store;
+  const opened = indexedDB.open(name);
+  const reading = await new Promise<IDBDatabase>((done) => {
+    opened.onsuccess = () => done(opened.result);
+  });
+  reading.onversionchange = () => setTimeout(() => reading.close(), 50);
+  await store.destroy();
+  expect((await indexedDB.databases()).map((each) => each.name)).not.toContain(name);
+});
