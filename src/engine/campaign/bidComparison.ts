@@ -21,7 +21,7 @@ export interface ComparedBid {
   readonly total: Money;
   /** Of the lines that all bids of this currency priced: what may be held against each other. */
   readonly shared: Money;
-  /** Price of one m2 over all lines by area, minor units; undefined where none is. */
+  /** Price of one m2 over all lines by area, as the bidder measured it where they did, minor units; undefined where none is. */
   readonly perM2: number | undefined;
   readonly missing: readonly QuantityLine[];
   readonly reasons: readonly Reason[];
@@ -72,7 +72,7 @@ const inOneCurrency = (
       bid,
       total: money(totalOf(lines, bid.thing)),
       shared: money(totalOf(shared, bid.thing)),
-      perM2: perM2(lines, bid.thing),
+      perM2: perM2(lines, bid),
       missing: lines.filter(({ prices }) => !prices.has(bid.thing)).map(({ line }) => line),
       reasons: reasonsOf(bid, lines, schedule, today),
     })),
@@ -109,10 +109,11 @@ const withOddness = (price: PriceOfLine, median: number | undefined) => {
 const totalOf = (lines: readonly ComparedLine[], bid: string): number =>
   lines.reduce((sum, { prices }) => sum + (prices.get(bid)?.minor ?? 0), 0);
 
-const perM2 = (lines: readonly ComparedLine[], bid: string): number | undefined => {
+const perM2 = (lines: readonly ComparedLine[], { thing, body }: Thing<'bid'>): number | undefined => {
   const areas = lines.flatMap(({ line, prices }) => {
-    const price = line.unit === 'm2' ? prices.get(bid) : undefined;
-    return price ? [{ zone: line.zone ?? line.id, amount: line.amount, minor: price.minor }] : [];
+    const price = line.unit === 'm2' ? prices.get(thing) : undefined;
+    const amount = body.lines.find(({ item }) => item === line.id)?.measured ?? line.amount;
+    return price ? [{ zone: line.zone ?? line.id, amount, minor: price.minor }] : [];
   });
   // Two tasks on one zone are two prices of one surface.
   const surface = new Map(areas.map(({ zone, amount }) => [zone, amount]));

@@ -13,7 +13,7 @@ export interface Pipeline {
   readonly hoped: Money;
   /** Of the pledged and hoped: work or goods, not money. */
   readonly inKind: Money;
-  /** Each by its chance: a guess to plan with, and no sum of money. */
+  /** What is in hand, pledged and hoped, each by its chance: a guess to plan with, and no sum of money. What is spent is gone. */
   readonly guess: Money;
 }
 
@@ -41,6 +41,6 @@ export const pipelineOf = (gifts: readonly Gift[], currency: string): Pipeline |
     inKind: sum(({ inKind, state, amount }) =>
       inKind && (state === 'pledged' || state === 'hoped') ? amount.minor : 0,
     ),
-    guess: sum((gift) => times(gift.amount, chanceOf(gift)).minor),
+    guess: sum((gift) => (gift.state === 'spent' ? 0 : times(gift.amount, chanceOf(gift)).minor)),
   };
 };

@@ -172,7 +172,8 @@ const unknowns = (rows: readonly LoggedReading[], { most, mostDifference }: Heat
 
 /**
  * Between two readings at one spot that lie too far apart, and from the last one to the end of the work: what it was then
- * nobody knows. `could`: had it gone on rising as fast as the fastest rise of the day from the last reading on, degrees Celsius.
+ * nobody knows. `could`: had it gone on rising as fast as the fastest rise of the day from the last reading on, degrees Celsius; '' where
+ * no rise was ever read, which tells nothing of the rise nobody saw.
  */
 const gaps = (rows: readonly LoggedReading[], ended: number | undefined): Reason[] => {
   const fastest = Math.max(0, ...rows.map(({ perMinute }) => perMinute ?? 0));
@@ -183,7 +184,7 @@ const gaps = (rows: readonly LoggedReading[], ended: number | undefined): Reason
       const until = own[i + 1]?.minute ?? ended;
       const minutes = until === undefined ? 0 : until - minute;
       if (until === undefined || minutes <= alarmRules.longestGap) continue;
-      const could = celsius + fastest * minutes;
+      const could = fastest > 0 ? celsius + fastest * minutes : '';
       found.push(because('heat: gap in the log', { spot, since: time, until: timeOf(until), minutes, could }));
     }
   }

@@ -40,7 +40,7 @@ export const reasonsOfHeat: Same<typeof english> = {
   'heat: rises fast': (s) =>
     `Um ${s.text('time')} stieg die Temperatur um ${s.measure('perMinute', 'difference', 1)} je Minute; die Grenze ist ${s.measure('limit', 'difference', 1)}.`,
   'heat: gap in the log': (s) =>
-    `Von ${s.text('since')} bis ${s.text('until')}, ${s.times('minutes', ...minutes)}, ist über „${s.text('spot')}“ nichts bekannt. Beim schnellsten Anstieg des Tages können es ${s.measure('could', 'temperature')} gewesen sein.`,
+    `Von ${s.text('since')} bis ${s.text('until')}, ${s.times('minutes', ...minutes)}, ist über „${s.text('spot')}“ nichts bekannt. ${s.text('could') === '' ? 'Wie heiß es wurde, kann niemand sagen: Kein Anstieg wurde abgelesen.' : `Beim schnellsten Anstieg des Tages können es ${s.measure('could', 'temperature')} gewesen sein.`}`,
   'heat: one side only': () =>
     'Nur eine Seite wurde gemessen: wie groß der Unterschied zwischen den Seiten war, ist nicht bekannt, obwohl eine Grenze dafür gesetzt ist.',
   'heat: two values at once': (s) =>

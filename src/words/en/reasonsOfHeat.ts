@@ -41,7 +41,7 @@ export const reasonsOfHeat = spoken('reasonsOfHeat', 'reasonsOfHeat', {
   'heat: rises fast': (s) =>
     `At ${s.text('time')} it rose by ${s.measure('perMinute', 'difference', 1)} a minute; the limit is ${s.measure('limit', 'difference', 1)}.`,
   'heat: gap in the log': (s) =>
-    `Nothing is known of “${s.text('spot')}” from ${s.text('since')} to ${s.text('until')}, ${s.times('minutes', ...minutes)}. At the fastest rise of the day it could have come to ${s.measure('could', 'temperature')}.`,
+    `Nothing is known of “${s.text('spot')}” from ${s.text('since')} to ${s.text('until')}, ${s.times('minutes', ...minutes)}. ${s.text('could') === '' ? 'How hot it came nobody can say: no rise was read.' : `At the fastest rise of the day it could have come to ${s.measure('could', 'temperature')}.`}`,
   'heat: one side only': () =>
     'Only one side was measured: how far its sides were apart is not known, though a limit is set for it.',
   'heat: two values at once': (s) =>

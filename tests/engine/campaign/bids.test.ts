@@ -121,6 +121,11 @@ describe('Bids beside each other', () => {
     expect(found?.bids[0]?.total.minor).toBe(2);
   });
 
+  it('of one who measured are reckoned over what was measured, in the sum as in the line', () => {
+    const [found] = compareBids([line('a', 1.2)], [bid({ a: [310_000, 1.3] })], today);
+    expect(found?.bids[0]?.perM2).toBeCloseTo(310_000 / 1.3, 9);
+  });
+
   it('reckon two tasks on one zone over its surface once', () => {
     const lines = [line('a', 2), line('a2', 2, { zone: zone('a'), task: 'patinate' })];
     expect(compareBids(lines, [bid({ a: 200, a2: 100 })], today)[0]?.bids[0]?.perM2).toBe(150);

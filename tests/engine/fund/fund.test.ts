@@ -95,6 +95,11 @@ describe('in hand, pledged and hoped', () => {
     expect(pipeline).toMatchObject({ guess: euros(500), pledged: euros(1_000) });
   });
 
+  it('leave what is spent out of the guess: it is gone, and nobody plans with it', () => {
+    const pipeline = pipelineOf([gift(5_000, 'spent'), gift(100, 'in hand')], 'EUR');
+    expect(pipeline).toMatchObject({ spent: euros(5_000), inHand: euros(100), guess: euros(100) });
+  });
+
   it('are never added across currencies', () => {
     const pounds = gift(1, 'pledged', { amount: { minor: 100, currency: 'GBP' } });
     expect(pipelineOf([...given, pounds], 'EUR')).toMatchObject({ code: 'money: currencies mixed' });

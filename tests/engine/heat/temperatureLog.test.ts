@@ -56,6 +56,13 @@ test('a log with a gap says so, how long, and how hot it could have been at the 
   ]);
 });
 
+test('a single reading, or a log in which it only cooled, says nothing of how hot it came in a gap', () => {
+  const told = (...readings: HeatReading[]) =>
+    temperatureLog(readings, limits, minuteOf('16:20')).reasons.filter(({ code }) => code === 'heat: gap in the log');
+  expect(told(at('10:05', 19)).map(({ params }) => params.could)).toEqual(['']);
+  expect(told(at('10:05', 30), at('10:10', 25)).map(({ params }) => params.could)).toEqual(['']);
+});
+
 test('one spot read often does not hide that another was left alone', () => {
   const rim = ['10:00', '10:08', '10:16', '10:24'].map((time) => at(time, 20));
   const log = temperatureLog([...rim, at('10:00', 20, 'back'), at('10:24', 20, 'back')], limits);

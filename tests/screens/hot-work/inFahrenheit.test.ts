@@ -15,3 +15,10 @@ it('how fast an insert rises and how fast it may are told in one unit: kelvin ar
   expect(told()).toContain('5.4 °F a minute; the limit is 3.6 °F');
   expect(w.hotWork.readings.perMinute('5.4')).toBe('5.4\u00a0°F/min');
 });
+
+it('of a gap before any rise was read nobody is told a temperature it could have come to', () => {
+  const params = { spot: 'rim', since: '10:05', until: '16:20', minutes: 375 };
+  const gap = (could: number | string) => sayReason({ code: 'heat: gap in the log', params: { ...params, could } });
+  expect(gap('')).toContain('How hot it came nobody can say: no rise was read.');
+  expect(gap(60)).toContain('it could have come to 60');
+});
