@@ -4,7 +4,7 @@ import { statementsIn, type WorkHere } from '../../engine/bring';
 import { w } from '../../words';
 import { Button, Field, FormActs, Notice } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { ThoughtsSoFar } from './ThoughtsSoFar';
 import { WorkSelect } from './WorkSelect';
 
@@ -22,7 +22,13 @@ export function BringReport({ works }: { readonly works: readonly WorkHere[] }) 
   const [text, setText] = useState('');
   const [about, setAbout] = useState<Readonly<Record<string, string>>>({});
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['report of others', undefined], {
+    thing: [thing, setThing],
+    report: [report, setReport],
+    text: [text, setText],
+    about: [about, setAbout],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const work = works.find((each) => each.thing === thing);
   const statements = statementsIn(text);
   const zones = work?.zones.map(({ thing: value, letter, name }) => ({ value, label: `${letter} ${name}` })) ?? [];
@@ -87,6 +93,7 @@ export function BringReport({ works }: { readonly works: readonly WorkHere[] }) 
               ))}
             </ol>
           )}
+          {typed.line}
           {refused && <Notice kind="problem" title={refused} />}
           <FormActs>
             <Button kind="main" size="round" disabled={busy} onClick={() => void take()}>

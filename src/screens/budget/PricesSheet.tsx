@@ -9,7 +9,7 @@ import { AddIcon, Button, Notice, Sheet, SheetActs } from '../parts';
 import { CrossIcon } from '../parts/icons';
 import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk, useMoney } from '../shell';
+import { say, useDeed, useDesk, useMoney, useTyped } from '../shell';
 
 const words = w.budget.sheet;
 
@@ -43,7 +43,8 @@ export function PricesSheet({ plan, year, onClose }: PricesSheetProps) {
       : [blank(types[0] ?? '')],
   );
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['prices of the year', String(year)], { rows: [rows, setRows] });
+  const { run, refused, busy } = useDeed(typed);
   const change = (key: string, patch: Partial<PriceTyped>) =>
     setRows(rows.map((row) => (row.key === key ? { ...row, ...patch } : row)));
   const read = rows.map((row) => ({ ...row, each: readMoney(row.amount, currency) }));
@@ -74,6 +75,7 @@ export function PricesSheet({ plan, year, onClose }: PricesSheetProps) {
       onClose={onClose}
       actions={<SheetActs save={words.save} onSave={save} busy={busy} />}
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {read.map(({ key, type, per, amount, each }, i) => (
         <div key={key} className="price-row">

@@ -6,7 +6,7 @@ import { nameOf } from '../../engine/record';
 import { money, moneyTyped, sayReason, w } from '../../words';
 import { Button, Notice, Section } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import type { BudgetAtHand } from './budgetAtHand';
 import { LeftUndone } from './LeftUndone';
 import { PlanTable } from './PlanTable';
@@ -28,7 +28,8 @@ export function SumOfYear({ atHand, weighed, year, mayWrite }: SumOfYearProps) {
   const { currency } = weighed;
   const kept = plan?.body.budget;
   const [text, setText] = useState(kept ? moneyTyped(kept) : '');
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['sum of the year', String(year)], { text: [text, setText] });
+  const { run, refused, busy } = useDeed(typed);
   const read = readMoney(text, currency);
   const sum = isMoney(read) ? read : undefined;
   const free = sum && lessLifts(sum, lifts);
@@ -45,6 +46,7 @@ export function SumOfYear({ atHand, weighed, year, mayWrite }: SumOfYearProps) {
   return (
     <>
       <Section title={words.plan}>
+        {typed.line}
         {refused && <Notice kind="problem" title={refused} />}
         {sum && (
           <p className="only-printed">

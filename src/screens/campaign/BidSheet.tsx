@@ -7,7 +7,7 @@ import { amountText, sayReason, taskName, w } from '../../words';
 import { Field, MoneyField } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { type PersonSaid, peopleKept, peopleWhole } from '../parts/peopleSaid';
-import { useDesk, useMoney } from '../shell';
+import { useDesk, useMoney, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import { noPrice, type PriceText, priceTexts, readPrices } from './bidText';
 import type { OpenFile } from './OfCampaign';
@@ -38,6 +38,17 @@ export function BidSheet({ file, lines, bid, onClose }: BidSheetProps) {
   const [named, setNamed] = useState<readonly PersonSaid[]>(from?.named ?? []);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
+  const unkept = useTyped(['bid', bid?.thing, file.campaign.thing], {
+    who: [who, setWho],
+    date: [date, setDate],
+    validUntil: [validUntil, setValidUntil],
+    visited: [visited, setVisited],
+    withdrawn: [withdrawn, setWithdrawn],
+    ownCurrency: [ownCurrency, setOwnCurrency],
+    texts: [texts, setTexts],
+    named: [named, setNamed],
+    note: [note, setNote],
+  });
   const read = readPrices(lines, texts, currency);
   const body = (): BodyOf<'bid'> | undefined => {
     setTried(true);
@@ -76,6 +87,7 @@ export function BidSheet({ file, lines, bid, onClose }: BidSheetProps) {
       words={words}
       body={body}
       before={before}
+      typed={unkept}
       onClose={onClose}
     >
       <Field

@@ -6,7 +6,7 @@ import { campaignStepOf, campaignSteps } from '../../engine/trade';
 import { date, w } from '../../words';
 import { Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { pathTo, say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 
 const words = w.campaign.sheet;
 
@@ -58,7 +58,8 @@ export function CampaignSheet({ record, planned, campaign, onClose }: CampaignSh
   const sculpture = record.sculpture.thing;
   const [text, setText] = useState(() => textOf(campaign?.body, desk.today(), record.sculpture.body.title));
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['campaign', campaign?.thing, record.sculpture.thing], { text: [text, setText] });
+  const { run, refused, busy } = useDeed(typed);
   const set = (key: keyof Text) => (value: string) => setText({ ...text, [key]: value });
   const save = () => {
     setTried(true);
@@ -126,6 +127,7 @@ export function CampaignSheet({ record, planned, campaign, onClose }: CampaignSh
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.name}

@@ -4,7 +4,7 @@ import { causeOf, causes } from '../../engine/trade';
 import { w, zoneOptions } from '../../words';
 import { Choice, Choices, Field } from '../parts';
 import { Select } from '../parts/Select';
-import { useDesk } from '../shell';
+import { useDesk, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.campaign.causes;
@@ -37,6 +37,15 @@ export function CauseSheet({ record, start, onClose }: CauseSheetProps) {
   const [changed, setChanged] = useState<string>(from?.changed ?? '');
   const [seen, setSeen] = useState(from?.seen ?? '');
   const [why, setWhy] = useState(from?.why ?? '');
+  const typed = useTyped(['cause', cause?.thing, record.sculpture.thing, start.sort], {
+    sort: [sort, setSort],
+    zones: [zones, setZones],
+    state: [state, setState],
+    found: [found, setFound],
+    changed: [changed, setChanged],
+    seen: [seen, setSeen],
+    why: [why, setWhy],
+  });
   const row = causeOf(sort);
   const body = (): BodyOf<'cause'> => ({
     sculpture: record.sculpture.thing,
@@ -55,6 +64,7 @@ export function CauseSheet({ record, start, onClose }: CauseSheetProps) {
       title={cause ? words.edit : words.add}
       words={words}
       body={body}
+      typed={typed}
       onClose={onClose}
     >
       <Select

@@ -7,7 +7,7 @@ import { Choices, Field, PhotosHere } from '../parts';
 import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
-import { useDesk, useQuestion } from '../shell';
+import { useDesk, useQuestion, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import type { OpenFile } from './OfCampaign';
 
@@ -40,6 +40,17 @@ export function ColourCardSheet({ file, card, onClose }: ColourCardSheetProps) {
   const [signed, setSigned] = useState<readonly SignedSaid[]>(from?.signed ?? []);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['colour card', card?.thing, file.campaign.thing], {
+    zones: [zones, setZones],
+    date: [date, setDate],
+    said: [said, setSaid],
+    photos: [photos, setPhotos],
+    panel: [panel, setPanel],
+    kept: [kept, setKept],
+    agreedColour: [agreedColour, setAgreedColour],
+    signed: [signed, setSigned],
+    note: [note, setNote],
+  });
   const body = (): BodyOf<'colourCard'> | undefined => {
     setTried(true);
     if (!date || !peopleWhole(signed)) return undefined;
@@ -64,6 +75,7 @@ export function ColourCardSheet({ file, card, onClose }: ColourCardSheetProps) {
       title={card ? words.edit : words.add}
       words={words}
       body={body}
+      typed={typed}
       onClose={onClose}
     >
       <Field label={words.words} hint={words.wordsHint} kind="long" value={said} onChange={setSaid} maxLength={2000} />

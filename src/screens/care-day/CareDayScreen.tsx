@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { addPlanned } from '../../actions';
+import { readTimeOfDay } from '../../engine/numerals';
 import type { BodyOf } from '../../engine/record';
-import { isTimeOfDay } from '../../engine/record';
 import { cautionsAt } from '../../engine/trade';
 import { gateOf } from '../../engine/weather';
 import { date, w, workName } from '../../words';
@@ -45,12 +45,13 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
   const [written, setWritten] = useState<string>();
   const { run, refused, busy } = useDeed();
   const day = earlier.day || today;
-  const time = isTimeOfDay(earlier.time) ? earlier.time : desk.now().slice(11, 16);
-  const reading = readingOf(draft, time);
+  // A time that cannot be read is never taken for now.
+  const time = earlier.time.trim() === '' ? desk.now().slice(11, 16) : readTimeOfDay(earlier.time);
+  const reading = time === undefined ? undefined : readingOf(draft, time);
   const product = products.find(({ thing }) => thing === tin)?.body;
   const own = product && draft.before !== 'wash' ? { ...product, product: product.name } : {};
   const gate = reading && gateOf(reading, own);
-  const keep = (overridden?: BodyOf<'weather'>['overridden']) =>
+  const keep = (overridden?: BodyOf<'weather'>['overridden'], kept?: () => void) =>
     reading &&
     gate &&
     run(
@@ -63,6 +64,7 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
           ...(overridden ? { overridden } : {}),
         }),
       () => {
+        kept?.();
         say(words.kept(words.says[gate.says]));
         setDraft({ ...emptyAir(draft.before), dry: draft.dry });
         setOpen(undefined);
@@ -145,7 +147,14 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
         </div>
       </div>
       {open === 'go on' && gate && (
-        <GoOnSheet gate={gate} refused={refused} busy={busy} onKeep={keep} onClose={() => setOpen(undefined)} />
+        <GoOnSheet
+          sculpture={sculpture}
+          gate={gate}
+          refused={refused}
+          busy={busy}
+          onKeep={keep}
+          onClose={() => setOpen(undefined)}
+        />
       )}
       {open === 'record' && (
         <RecordSheet

@@ -5,7 +5,7 @@ import { nameOf, type Thing } from '../../engine/record';
 import { methods } from '../../engine/trade';
 import { w } from '../../words';
 import { Choices, Field, Notice, Sheet, SheetActs } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.careDay.methods;
 const options = methods.map(({ id, name }) => ({ value: id, label: name }));
@@ -25,7 +25,12 @@ export function MethodSheetEntry({ sculpture, sheet, onClose }: MethodSheetEntry
   );
   const [also, setAlso] = useState(was.alsoForbidden.join('\n'));
   const [setBy, setSetBy] = useState(sheet?.body.setBy ?? '');
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['method sheet', sheet?.thing, sculpture], {
+    lists: [lists, setLists],
+    also: [also, setAlso],
+    setBy: [setBy, setSetBy],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const without = (from: readonly string[], taken: readonly string[]) => from.filter((id) => !taken.includes(id));
   const known = (list: readonly string[]) => list.filter((id) => methods.some((method) => method.id === id));
   /** Codes of a later version stay as they are. */
@@ -57,6 +62,7 @@ export function MethodSheetEntry({ sculpture, sheet, onClose }: MethodSheetEntry
       onClose={onClose}
       actions={<SheetActs save={words.keep} onSave={save} busy={busy} />}
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Choices
         label={words.forbidden}

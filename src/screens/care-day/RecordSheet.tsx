@@ -6,7 +6,7 @@ import { sortOfProduct, treatmentOf } from '../../engine/trade';
 import { date, list, w, zoneOptions } from '../../words';
 import { Button, Choice, Choices, Field, Notice, Sheet } from '../parts';
 import { HoursEntry } from '../parts/HoursEntry';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { draftOfDay, fieldsOfDay, kindsOfDay, type RecordDraft, wrongWith } from './recordDraft';
 
 const words = w.careDay;
@@ -30,7 +30,8 @@ export function RecordSheet({ record, products, reading, day, tin, kind, onClose
   const desk = useDesk();
   const [draft, setDraft] = useState<RecordDraft>(() => draftOfDay(record, kind, tin));
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['care day', undefined, record.sculpture.thing, kind], { draft: [draft, setDraft] });
+  const { run, refused, busy } = useDeed(typed);
   const set =
     <K extends keyof RecordDraft>(key: K) =>
     (value: RecordDraft[K]) =>
@@ -68,6 +69,7 @@ export function RecordSheet({ record, products, reading, day, tin, kind, onClose
         </Button>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <p>{reading ? words.onReading(reading.body.time, words.says[reading.body.said]) : words.noReading}</p>
       <Choice

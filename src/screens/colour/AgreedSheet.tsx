@@ -4,7 +4,7 @@ import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { type PlacesOfWork, placeOptions } from './placeNames';
 import { Swatch } from './Swatch';
 import { placingsText, typedPlacings } from './typedPlacings';
@@ -41,7 +41,17 @@ export function AgreedSheet({ sculpture, places, agreed, start, onClose }: Agree
   const [kept, setKept] = useState(agreed?.body.kept ?? '');
   const [note, setNote] = useState(agreed?.body.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['agreed colour', agreed?.thing, sculpture], {
+    name: [name, setName],
+    by: [by, setBy],
+    day: [day, setDay],
+    zone: [zone, setZone],
+    value: [value, setValue],
+    way: [way, setWay],
+    kept: [kept, setKept],
+    note: [note, setNote],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const { values, wrong } = typedPlacings(value);
   const figures = !wrong && values.length === 1 ? values[0] : undefined;
   const done = (said: string) => () => {
@@ -91,6 +101,7 @@ export function AgreedSheet({ sculpture, places, agreed, start, onClose }: Agree
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.name}

@@ -5,7 +5,7 @@ import type { Thing } from '../../engine/record';
 import { date, w } from '../../words';
 import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { FitsNothing } from './FitsNothing';
 import { PlacingsEntry } from './PlacingsEntry';
 import { type PlacesOfWork, placeName, placeOptions, zoneOfPlace } from './placeNames';
@@ -43,7 +43,10 @@ export function ReadingSheet({ sculpture, places, spots, agreed, reading, spot, 
     reading ? draftOf(reading) : newDraft(desk.today(), spot, last),
   );
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['colour reading', reading?.thing, sculpture, spot?.about, spot?.position], {
+    draft: [draft, setDraft],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const set = <K extends keyof ReadingDraft>(key: K, value: ReadingDraft[K]) => setDraft({ ...draft, [key]: value });
   const done = (said: string) => () => {
     say(said);
@@ -79,6 +82,7 @@ export function ReadingSheet({ sculpture, places, spots, agreed, reading, spot, 
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {spots.length > 0 && !reading && (
         <Select

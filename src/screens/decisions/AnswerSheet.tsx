@@ -5,7 +5,7 @@ import type { TripwireStanding } from '../../engine/watch';
 import { type NameOfThing, sayReason, tripwireText, w } from '../../words';
 import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.decisions.sheet;
 type Answer = BodyOf<'tripwireAnswer'>['answer'];
@@ -25,7 +25,12 @@ export function AnswerSheet({ row, names, onClose }: AnswerSheetProps) {
   const [by, setBy] = useState('');
   const [why, setWhy] = useState('');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['tripwire answered', undefined, row.decision.thing, row.tripwire.id], {
+    answer: [answer, setAnswer],
+    by: [by, setBy],
+    why: [why, setWhy],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const { decision, tripwire, reasons } = row;
   const save = () => {
     setTried(true);
@@ -57,6 +62,7 @@ export function AnswerSheet({ row, names, onClose }: AnswerSheetProps) {
       onClose={() => onClose()}
       actions={<SheetActs save={words.save} onSave={save} busy={busy} />}
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <p className="strong">{tripwireText(tripwire, names)}</p>
       <Reasons reasons={reasons} nameOf={names} />

@@ -15,7 +15,7 @@ import { Choices, Field, Notice, Sheet, SheetActs } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
-import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { type DecisionText, decisionBody, decisionText, newDecision } from './decisionDraft';
 import { evidenceOf } from './evidenceOf';
 import { RefusedEntry } from './RefusedEntry';
@@ -47,7 +47,15 @@ export function DecisionSheet({ asked, works, planned, onClose }: DecisionSheetP
   const desk = useDesk();
   const [text, setText] = useState(() => startOf(asked, desk.today()));
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(
+    [
+      'decision',
+      asked.how === 'edit' ? asked.decision.thing : undefined,
+      asked.how === 'new' ? asked.work : asked.decision.thing,
+    ],
+    { text: [text, setText] },
+  );
+  const { run, refused, busy } = useDeed(typed);
   const set =
     <K extends keyof DecisionText>(key: K) =>
     (value: DecisionText[K]) =>
@@ -92,6 +100,7 @@ export function DecisionSheet({ asked, works, planned, onClose }: DecisionSheetP
         </>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {asked.how === 'anew' && <p>{words.anewWhat(asked.decision.body.title)}</p>}
       {asked.how === 'new' && works.length > 0 && (

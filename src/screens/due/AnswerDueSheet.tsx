@@ -4,7 +4,7 @@ import { type BodyOf, nameOf } from '../../engine/record';
 import type { DueStanding } from '../../engine/watch';
 import { type NameOfThing, w } from '../../words';
 import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { dueSentences, dueTitle } from './dueText';
 
 const words = w.due.sheet;
@@ -29,7 +29,12 @@ export function AnswerDueSheet({ due, names, onClose }: AnswerDueSheetProps) {
   const [until, setUntil] = useState('');
   const [note, setNote] = useState('');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['due answered', undefined, due.key], {
+    answer: [answer, setAnswer],
+    until: [until, setUntil],
+    note: [note, setNote],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const untilMissing = answer === 'later' && until <= desk.today();
   const save = () => {
     setTried(true);
@@ -57,6 +62,7 @@ export function AnswerDueSheet({ due, names, onClose }: AnswerDueSheetProps) {
       onClose={onClose}
       actions={<SheetActs save={words.save} onSave={save} busy={busy} />}
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <p className="strong">{[dueTitle(due), due.sculpture && names(due.sculpture)].filter(Boolean).join(' · ')}</p>
       <p>{dueSentences(due, names).join(' ')}</p>

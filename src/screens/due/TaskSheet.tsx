@@ -4,7 +4,7 @@ import type { BodyOf, Thing } from '../../engine/record';
 import { w, workName } from '../../words';
 import { Button, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.due.task;
 
@@ -25,7 +25,15 @@ export function TaskSheet({ task, works, onClose }: TaskSheetProps) {
   const [every, setEvery] = useState(task?.body.every === undefined ? '' : String(task.body.every));
   const [note, setNote] = useState(task?.body.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['task', task?.thing], {
+    what: [what, setWhat],
+    work: [work, setWork],
+    from: [from, setFrom],
+    until: [until, setUntil],
+    every: [every, setEvery],
+    note: [note, setNote],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const everyWrong = every.trim() !== '' && !/^([1-9]\d?|[1-5]\d\d|600)$/.test(every.trim());
   const done = (said: string) => () => {
     say(said);
@@ -80,6 +88,7 @@ export function TaskSheet({ task, works, onClose }: TaskSheetProps) {
         </>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.what}

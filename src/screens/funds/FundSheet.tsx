@@ -5,7 +5,7 @@ import { moneyTyped, number, type WorkNamed, w } from '../../words';
 import { Field, Tick } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
-import { useDesk, useMoney } from '../shell';
+import { useDesk, useMoney, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import { amountOrNone, readLines } from './fundTyped';
 import { LinesEntry, type LineTyped } from './LinesEntry';
@@ -47,6 +47,19 @@ export function FundSheet({ works, fund, hasGifts, onClose }: FundSheetProps) {
   const [closed, setClosed] = useState(from?.closed ?? '');
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['fund', fund?.thing], {
+    title: [title, setTitle],
+    work: [work, setWork],
+    lines: [lines, setLines],
+    reserve: [reserve, setReserve],
+    priced: [priced, setPriced],
+    wanted: [wanted, setWanted],
+    yearly: [yearly, setYearly],
+    upkeep: [upkeep, setUpkeep],
+    promise: [promise, setPromise],
+    closed: [closed, setClosed],
+    note: [note, setNote],
+  });
   const read = readLines(lines, currency);
   const amountsRead = { yearly: amountOrNone(yearly, currency), upkeep: amountOrNone(upkeep, currency) };
   const wrong = (amount: (typeof amountsRead)['yearly']) => (tried && typeof amount === 'string' ? amount : undefined);
@@ -71,6 +84,7 @@ export function FundSheet({ works, fund, hasGifts, onClose }: FundSheetProps) {
       body={body}
       fixed={['sculpture']}
       before={own ? undefined : keepCurrency}
+      typed={typed}
       onClose={onClose}
     >
       <Field

@@ -3,7 +3,7 @@ import type { BodyOf, Thing } from '../../engine/record';
 import { groundsTopicOf, groundsTopics } from '../../engine/trade';
 import { midSentence, type WorkNamed, w } from '../../words';
 import { Button, Choice, Choices, Field } from '../parts';
-import { useDesk } from '../shell';
+import { useDesk, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.grounds;
@@ -29,6 +29,17 @@ export function AgreementSheet({ works, agreement, onClose }: AgreementSheetProp
   const [ended, setEnded] = useState(from?.ended ?? '');
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['agreement on the grounds', agreement?.thing], {
+    topic: [topic, setTopic],
+    text: [text, setText],
+    role: [role, setRole],
+    name: [name, setName],
+    about: [about, setAbout],
+    agreed: [agreed, setAgreed],
+    review: [review, setReview],
+    ended: [ended, setEnded],
+    note: [note, setNote],
+  });
   const ask = groundsTopicOf(topic)?.ask ?? '';
   const body = (): BodyOf<'groundsAgreement'> | undefined => {
     setTried(true);
@@ -52,6 +63,7 @@ export function AgreementSheet({ works, agreement, onClose }: AgreementSheetProp
       title={agreement ? words.edit : words.add}
       words={words}
       body={body}
+      typed={typed}
       onClose={onClose}
     >
       <Choice

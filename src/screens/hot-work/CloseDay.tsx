@@ -5,7 +5,7 @@ import type { Thing } from '../../engine/record';
 import { type NameOfThing, sayReason, w } from '../../words';
 import { Button, Field, Notice, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { timeIn } from './typed';
 
 const words = w.hotWork.close;
@@ -21,9 +21,10 @@ interface CloseDayProps {
 /** The day is closed once nothing stands against it; what does is said, and a touch on the button says it again. */
 export function CloseDay({ day, facts, names, by: usually, mayWrite }: CloseDayProps) {
   const desk = useDesk();
-  const { run, busy } = useDeed();
   const [refused, setRefused] = useState<readonly string[]>([]);
   const [by, setBy] = useState(usually);
+  const typed = useTyped(['hot day closed', undefined, day.thing], { by: [by, setBy] });
+  const { run, busy } = useDeed(typed);
   const against = againstClosing(facts);
   const { closed } = day.body;
   const close = async () => {
@@ -31,7 +32,10 @@ export function CloseDay({ day, facts, names, by: usually, mayWrite }: CloseDayP
     setRefused(
       came.ok ? [] : against.length > 0 ? against.map((r) => sayReason(r, names)) : [sayReason(came.reason, names)],
     );
-    if (came.ok) say(words.done);
+    if (came.ok) {
+      typed.kept();
+      say(words.done);
+    }
     return came;
   };
   if (closed)
@@ -66,12 +70,15 @@ export function CloseDay({ day, facts, names, by: usually, mayWrite }: CloseDayP
       )}
       {refused.length > 0 && <Notice kind="problem" title={refused.join(' ')} />}
       {mayWrite && (
-        <div className="row by-hand not-printed">
-          <Field label={words.by} value={by} onChange={setBy} maxLength={200} />
-          <Button kind="main" size="big" disabled={busy} onClick={() => void close()}>
-            {words.act}
-          </Button>
-        </div>
+        <>
+          {typed.line}
+          <div className="row by-hand not-printed">
+            <Field label={words.by} value={by} onChange={setBy} maxLength={200} />
+            <Button kind="main" size="big" disabled={busy} onClick={() => void close()}>
+              {words.act}
+            </Button>
+          </div>
+        </>
       )}
     </Section>
   );

@@ -5,7 +5,7 @@ import type { Thing } from '../../engine/record';
 import { fromUnit, inUnit, measureNumber, typedMeasure, w } from '../../words';
 import { Button, Choice, Field, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { timeIn, typedTime } from './typed';
 
 const words = w.hotWork.readings;
@@ -26,7 +26,6 @@ interface ReadingEntryProps {
 /** One hand on the thermometer: the last value of the spot stands there, a few touches make it the new one, now. */
 export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingEntryProps) {
   const desk = useDesk();
-  const { run, refused, busy } = useDeed();
   const spots = [...new Set(readings.map((reading) => reading.spot))];
   const [spot, setSpot] = useState(readings.at(-1)?.spot ?? words.spotFirst);
   const [added, setAdded] = useState<readonly string[]>([]);
@@ -35,6 +34,14 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
   const [celsius, setCelsius] = useState(lastOf(spot) ?? startAt);
   const [typed, setTyped] = useState({ time: '', degrees: '' });
   const [tried, setTried] = useState(false);
+  const unkept = useTyped(['temperature', undefined, day.thing, insert], {
+    spot: [spot, setSpot],
+    added: [added, setAdded],
+    newSpot: [newSpot, setNewSpot],
+    celsius: [celsius, setCelsius],
+    typed: [typed, setTyped],
+  });
+  const { run, refused, busy } = useDeed(unkept);
   const all = [...new Set([...(spots.length > 0 ? spots : [words.spotFirst]), ...added])];
   const choose = (where: string) => {
     setSpot(where);
@@ -64,6 +71,7 @@ export function ReadingEntry({ day, insert, name, readings, by, onBy }: ReadingE
   };
   return (
     <div className="stack not-printed">
+      {unkept.line}
       {refused && <Notice kind="problem" title={refused} />}
       {all.length > 1 && (
         <Choice

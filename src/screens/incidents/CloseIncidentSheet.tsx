@@ -3,7 +3,7 @@ import { editPlanned } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Field, Notice, Sheet } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.incidents;
 
@@ -18,7 +18,8 @@ export function CloseIncidentSheet({ incident, checkOpen, onClose }: CloseIncide
   const desk = useDesk();
   const [on, setOn] = useState(desk.today());
   const [note, setNote] = useState('');
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['incident closed', undefined, incident.thing], { on: [on, setOn], note: [note, setNote] });
+  const { run, refused, busy } = useDeed(typed);
   const close = () =>
     run(
       () =>
@@ -41,6 +42,7 @@ export function CloseIncidentSheet({ incident, checkOpen, onClose }: CloseIncide
         </Button>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {checkOpen && <Notice kind="stop" title={words.checkStillOpen} />}
       <p className="strong">{incident.body.what}</p>

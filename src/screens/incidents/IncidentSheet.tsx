@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { removePlanned, reportIncident, type WorkAround } from '../../actions';
+import { readTimeOfDay } from '../../engine/numerals';
 import type { BodyOf, Thing } from '../../engine/record';
 import { cautionsAt, incidentSortOf, incidentSorts } from '../../engine/trade';
 import { w, workName, zoneOptions } from '../../words';
@@ -7,7 +8,7 @@ import { Choice, Choices, Field, Notice, PhotosHere, Sheet, SheetActs } from '..
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { peopleKept, peopleWhole } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { type IncidentText, incidentText, timeRight } from './incidentText';
 
 const words = w.incidents;
@@ -25,7 +26,8 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
   const desk = useDesk();
   const [text, setText] = useState<IncidentText>(() => incidentText(incident?.body, desk.today()));
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['incident', incident?.thing], { text: [text, setText] });
+  const { run, refused, busy } = useDeed(typed);
   const set =
     <K extends keyof IncidentText>(key: K) =>
     (value: IncidentText[K]) =>
@@ -43,7 +45,7 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
     const said = {
       sculpture: text.work || undefined,
       date: text.day,
-      time: text.time.trim() || undefined,
+      time: readTimeOfDay(text.time),
       sort: text.sort,
       what: text.what.trim(),
       zones: work && text.zones.length > 0 ? [...text.zones] : undefined,
@@ -82,6 +84,7 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Choice
         label={words.danger}
@@ -138,7 +141,7 @@ export function IncidentSheet({ works, incident, onClose }: IncidentSheetProps) 
         hint={words.timeHint}
         value={text.time}
         onChange={set('time')}
-        maxLength={5}
+        maxLength={12}
         error={tried && !timeRight(text.time) ? words.timeWrong : undefined}
         short
         optional

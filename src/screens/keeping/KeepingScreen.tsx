@@ -3,6 +3,7 @@ import { Page } from '../parts';
 import { CarriedOut } from './CarriedOut';
 import { LookedThrough } from './LookedThrough';
 import { MakeRoom } from './MakeRoom';
+import { NotKept } from './NotKept';
 import { OnThisDevice } from './OnThisDevice';
 import './keeping.css';
 
@@ -11,6 +12,7 @@ export function KeepingScreen() {
   return (
     <Page title={w.keeping.title} lead={w.keeping.lead} narrow>
       <OnThisDevice />
+      <NotKept />
       <CarriedOut />
       <LookedThrough />
       <MakeRoom />

@@ -5,7 +5,7 @@ import { treatmentOf, treatments } from '../../engine/trade';
 import { w, zoneOptions } from '../../words';
 import { Button, Choice, Choices, Field, Notice, Sheet, Tick } from '../parts';
 import { Fold } from '../parts/Fold';
-import { say, useDeed, useDesk, useMoney, useQuestion } from '../shell';
+import { say, useDeed, useDesk, useMoney, useQuestion, useTyped } from '../shell';
 import { AboutEntry } from './AboutEntry';
 import { type EntryFault, type EntryText, entryFields, entryTextOf, faultsIn, newEntry } from './entryText';
 import { lastProduct } from './lines';
@@ -33,9 +33,10 @@ export function EntrySheet({ record, planned, entry, onClose }: EntrySheetProps)
     entry ? entryTextOf(entry.body, last, desk.today()) : newEntry(desk.today()),
   );
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['logbook', entry?.thing, record.sculpture.thing], { text: [text, setText] });
   const money = useMoney();
   const currency = entry?.body.cost?.currency ?? money.currency;
-  const { run, refused, busy } = useDeed();
+  const { run, refused, busy } = useDeed(typed);
   const set =
     <K extends keyof EntryText>(key: K) =>
     (value: EntryText[K]) =>
@@ -85,6 +86,7 @@ export function EntrySheet({ record, planned, entry, onClose }: EntrySheetProps)
         </>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Choice
         label={words.what}

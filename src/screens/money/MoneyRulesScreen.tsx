@@ -4,7 +4,7 @@ import { defaultMoneyRules, rulesOf } from '../../engine/money';
 import { type BodyOf, nameOf } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Field, FormActs, Notice, Page, Reading } from '../parts';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { pathTo, say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { RateFromInterest } from './RateFromInterest';
 import { defaultsText, type RulesFault, type RulesText, readRules, rulesText } from './rulesText';
 
@@ -26,7 +26,8 @@ function RulesForm({ body }: { readonly body: BodyOf<'moneyRules'> | undefined }
   const mayWrite = useQuestion(tabs(desk)).mode === 'writing';
   const [text, setText] = useState<RulesText>(() => rulesText(rulesOf(body)));
   const [faults, setFaults] = useState<RulesFault>({});
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['money rules', 'all'], { text: [text, setText] });
+  const { run, refused, busy } = useDeed(typed);
   const field = (key: keyof RulesText, unit?: string, hint?: string) => (
     <Field
       label={words[key]}
@@ -52,6 +53,7 @@ function RulesForm({ body }: { readonly body: BodyOf<'moneyRules'> | undefined }
   return (
     <>
       {body ? <p className="soft">{words.version(body.version)}</p> : <Notice title={words.notSet} />}
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <div className="stack">
         {field('currency', undefined, words.currencyHint)}

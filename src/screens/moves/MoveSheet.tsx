@@ -4,7 +4,7 @@ import type { BodyOf, Thing } from '../../engine/record';
 import { w, workName } from '../../words';
 import { Choice, Field, Notice, PhotosHere } from '../parts';
 import { Select } from '../parts/Select';
-import { useDesk } from '../shell';
+import { useDesk, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.moves;
@@ -37,6 +37,15 @@ export function MoveSheet({ works, move, onClose }: MoveSheetProps) {
     note: from?.note ?? '',
   });
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['move', move?.thing], {
+    work: [work, setWork],
+    sort: [sort, setSort],
+    left: [left, setLeft],
+    backDue: [backDue, setBackDue],
+    back: [back, setBack],
+    photos: [photos, setPhotos],
+    text: [text, setText],
+  });
   const set = (key: keyof typeof text) => (value: string) => setText({ ...text, [key]: value });
   const choose = (thing: string) => {
     setWork(thing);
@@ -69,6 +78,7 @@ export function MoveSheet({ works, move, onClose }: MoveSheetProps) {
       title={move ? words.edit : words.add}
       words={words}
       body={body}
+      typed={typed}
       onClose={onClose}
     >
       {tried && !work && <Notice kind="problem" title={words.workMissing} />}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { closePersonCheck, type OpenPersonCheck } from '../../actions';
 import { sayReason, w } from '../../words';
 import { Button, Field, Notice, Sheet } from '../parts';
-import { say, useDesk } from '../shell';
+import { say, useDesk, useTyped } from '../shell';
 
 const words = w.nextSteps;
 
@@ -14,6 +14,11 @@ export function CloseCheckSheet({ check, onClose }: { readonly check: OpenPerson
   const [note, setNote] = useState('');
   const [missing, setMissing] = useState(false);
   const [fault, setFault] = useState('');
+  const typed = useTyped(['check closed', undefined, check.thing], {
+    by: [by, setBy],
+    on: [on, setOn],
+    note: [note, setNote],
+  });
   const close = async () => {
     if (by.trim() === '') {
       setMissing(true);
@@ -24,6 +29,7 @@ export function CloseCheckSheet({ check, onClose }: { readonly check: OpenPerson
       setFault(sayReason(outcome.reason));
       return;
     }
+    typed.kept();
     say(words.closed);
     onClose();
   };
@@ -41,6 +47,7 @@ export function CloseCheckSheet({ check, onClose }: { readonly check: OpenPerson
         </>
       }
     >
+      {typed.line}
       <p className="strong">{check.body.what}</p>
       <p>{words.closeWhat}</p>
       <Field

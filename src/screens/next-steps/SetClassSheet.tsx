@@ -4,7 +4,7 @@ import type { Classes } from '../../engine/condition';
 import { enClasses } from '../../engine/trade';
 import { sayReason, w } from '../../words';
 import { Button, Choice, Field, Notice, Sheet } from '../parts';
-import { say, useDesk } from '../shell';
+import { say, useDesk, useTyped } from '../shell';
 import { type Family, families, levelWritten } from './ClassesShown';
 
 const words = w.nextSteps;
@@ -31,6 +31,11 @@ export function SetClassSheet({ round, classes, about, onClose }: SetClassSheetP
   const [note, setNote] = useState(classes.set?.note ?? '');
   const [tried, setTried] = useState(false);
   const [fault, setFault] = useState('');
+  const typed = useTyped(['classes set', undefined, round, classes.about], {
+    levels: [levels, setLevels],
+    setBy: [setBy, setSetBy],
+    note: [note, setNote],
+  });
   const level = (family: Family) => (levels[family] === asProposed ? undefined : Number(levels[family]));
   const nothing = families.every((family) => level(family) === undefined);
 
@@ -51,6 +56,7 @@ export function SetClassSheet({ round, classes, about, onClose }: SetClassSheetP
       setFault(sayReason(outcome.reason));
       return;
     }
+    typed.kept();
     say(nothing ? words.cleared : words.setDone);
     onClose();
   };
@@ -80,6 +86,7 @@ export function SetClassSheet({ round, classes, about, onClose }: SetClassSheetP
         </>
       }
     >
+      {typed.line}
       <p className="strong">{about}</p>
       <p>{words.setWhat}</p>
       {families.map((family) => (

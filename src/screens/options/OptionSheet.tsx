@@ -6,7 +6,7 @@ import { optionSortOf, optionSorts } from '../../engine/trade';
 import { type NameOfThing, w, zoneOptions } from '../../words';
 import { AddIcon, Button, Choice, Choices, Field, Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { useMoney } from '../shell';
+import { useMoney, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import { CostLine } from './CostLine';
 import { type CostText, newCost, readCost } from './costText';
@@ -35,6 +35,7 @@ export function OptionSheet({ sculpture, option, known, onClose }: OptionSheetPr
   const { rules, currency, onCurrency, keepCurrency } = useMoney();
   const [text, setText] = useState<OptionText>(() => optionText(option?.body));
   const [faults, setFaults] = useState<OptionFaults>(noFaults);
+  const typed = useTyped(['option', option?.thing, sculpture], { text: [text, setText] });
   const nextKey = useRef(text.costs.length);
   const { record, situation, works, signs, names } = known;
   const set =
@@ -58,6 +59,7 @@ export function OptionSheet({ sculpture, option, known, onClose }: OptionSheetPr
       words={{ ...words, saved: words.kept(text.title.trim()) }}
       body={body}
       before={text.costs.length > 0 ? keepCurrency : undefined}
+      typed={typed}
       onClose={onClose}
     >
       <Choice

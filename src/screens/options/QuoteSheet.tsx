@@ -4,7 +4,7 @@ import type { BodyOf, Thing } from '../../engine/record';
 import { date, money, moneyTyped, nameOfOption, sayReason, w } from '../../words';
 import { Choice, Field, MoneyField } from '../parts';
 import { Select } from '../parts/Select';
-import { useDesk, useMoney } from '../shell';
+import { useDesk, useMoney, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.options;
@@ -36,6 +36,7 @@ export function QuoteSheet({ sculpture, quote, quotes, options, onClose }: Quote
     note: quote?.body.note ?? '',
   });
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['quote', quote?.thing, sculpture], { text: [text, setText] });
   const set = (key: keyof typeof text) => (value: string) => setText({ ...text, [key]: value });
   const amount = readMoney(text.amount, currency);
   const missing = (key: 'who' | 'what' | 'date') => (tried && !text[key].trim() ? words.sheet.missing : undefined);
@@ -67,6 +68,7 @@ export function QuoteSheet({ sculpture, quote, quotes, options, onClose }: Quote
       }}
       body={body}
       before={own ? undefined : money_.keepCurrency}
+      typed={typed}
       onClose={onClose}
     >
       <Field label={words.quoteWho} value={text.who} onChange={set('who')} maxLength={200} error={missing('who')} />

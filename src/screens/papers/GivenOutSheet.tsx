@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { BodyOf, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Field } from '../parts';
+import { useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.paperHub.given;
@@ -21,6 +22,12 @@ export function GivenOutSheet({ copy, thing, onClose }: GivenOutSheetProps) {
   const [by, setBy] = useState(copy.by);
   const [note, setNote] = useState(copy.note ?? '');
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['given out', thing, copy.paper, copy.sculpture], {
+    to: [to, setTo],
+    day: [day, setDay],
+    by: [by, setBy],
+    note: [note, setNote],
+  });
   const body = (): BodyOf<'paperIssued'> | undefined => {
     setTried(true);
     if (!day) return undefined;
@@ -33,6 +40,7 @@ export function GivenOutSheet({ copy, thing, onClose }: GivenOutSheetProps) {
       title={thing ? words.edit : words.add}
       words={words}
       body={body}
+      typed={typed}
       onClose={onClose}
     >
       <p className="strong">{copy.title}</p>

@@ -4,6 +4,7 @@ import { keptThings } from '../../engine/trade';
 import { w } from '../../words';
 import { Field } from '../parts';
 import { Select } from '../parts/Select';
+import { useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.paperKept;
@@ -28,6 +29,12 @@ export function KeptWhereSheet({ one, works, onClose }: KeptWhereSheetProps) {
     note: from?.note ?? '',
   });
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['kept where', one?.thing], {
+    sort: [sort, setSort],
+    work: [work, setWork],
+    found: [found, setFound],
+    text: [text, setText],
+  });
   const set = (key: keyof typeof text) => (value: string) => setText({ ...text, [key]: value });
   const body = (): BodyOf<'keptWhere'> | undefined => {
     setTried(true);
@@ -50,6 +57,7 @@ export function KeptWhereSheet({ one, works, onClose }: KeptWhereSheetProps) {
       words={words}
       body={body}
       fixed={['sculpture']}
+      typed={typed}
       onClose={onClose}
     >
       <Select

@@ -4,7 +4,7 @@ import { nameOf } from '../../engine/record';
 import type { OwnWords } from '../../papers/layout';
 import { sayReason, w } from '../../words';
 import { Field, Notice, Section } from '../parts';
-import { useDesk } from '../shell';
+import { useDesk, useTyped } from '../shell';
 import { type OfPaper, ofPaper } from './ofPaper';
 
 const words = w.paperHub.own;
@@ -37,6 +37,7 @@ function OwnWordsField({ place, of, author }: Omit<OwnWordsFieldsProps, 'own'> &
   const [problem, setProblem] = useState<string>();
   const [under, setUnder] = useState(false);
   const toKeep = useRef<string>(undefined);
+  const kept = useRef<() => void>(() => undefined);
   const around = useRef<HTMLDivElement>(null);
   const wait = useRef<ReturnType<typeof setTimeout>>(undefined);
   const keep = useCallback(async () => {
@@ -50,6 +51,7 @@ function OwnWordsField({ place, of, author }: Omit<OwnWordsFieldsProps, 'own'> &
     setUnder(false);
     setProblem(outcome.ok ? undefined : sayReason(outcome.reason));
     if (!outcome.ok) toKeep.current ??= text;
+    if (toKeep.current === undefined) kept.current();
   }, [desk, of, place.part, author]);
   const latest = useRef(keep);
   latest.current = keep;
@@ -72,9 +74,15 @@ function OwnWordsField({ place, of, author }: Omit<OwnWordsFieldsProps, 'own'> &
     clearTimeout(wait.current);
     wait.current = setTimeout(() => void latest.current(), rest);
   };
+  // Between the letter and the rest of the hand: what the device ended the browser over is kept when the paper is opened again.
+  const unkept = useTyped(['own words', nameOf.paperText(of.sort.id, place.part, of.about)], {
+    typed: [typed, (text) => text !== undefined && type(text)],
+  });
+  kept.current = unkept.kept;
   const text = typed ?? (place.text || (place.drafted ?? ''));
   return (
     <div ref={around}>
+      {unkept.line}
       {problem && <Notice kind="problem" title={problem} />}
       <Field
         label={place.label}

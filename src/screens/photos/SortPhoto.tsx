@@ -3,7 +3,7 @@ import { type PhotoOfWork, type PhotoSorting, type PhotosOfWork, sortPhoto } fro
 import { roundName, w, zoneName } from '../../words';
 import { Button, Choice, Field, Notice } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { squareName } from './placeNames';
 
 const words = w.photos;
@@ -14,10 +14,14 @@ export function SortPhoto({ work, row }: { readonly work: PhotosOfWork; readonly
   const { run, refused } = useDeed();
   const { thing, body } = row.photo;
   const [note, setNote] = useState(body.note ?? '');
+  const typed = useTyped(['note of a photo', thing], { note: [note, setNote] });
   const sort = (sorting: PhotoSorting) =>
     void run(
       () => sortPhoto(desk, thing, sorting),
-      () => say(words.sorted),
+      () => {
+        if ('note' in sorting) typed.kept();
+        say(words.sorted);
+      },
     );
   const sortSquare = (sentinel: string | undefined) => {
     const zone = work.sentinels.find((s) => s.thing === sentinel)?.body.zone;
@@ -73,6 +77,7 @@ export function SortPhoto({ work, row }: { readonly work: PhotosOfWork; readonly
         value={body.washed}
         onChange={(washed) => sort({ washed })}
       />
+      {typed.line}
       <Field label={words.note} kind="long" value={note} onChange={setNote} maxLength={4000} optional />
       {note.trim() !== (body.note ?? '') && (
         <div className="row">

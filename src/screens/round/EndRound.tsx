@@ -109,8 +109,9 @@ function Summary({ round, view }: OfRound) {
       <Section title={words.missing}>
         <RoundMissingParts view={view} />
       </Section>
-      <RoundResult round={round} />
-      <EyeInvite surveyor={body.surveyor} />
+      <RoundResult round={round}>
+        <EyeInvite surveyor={body.surveyor} />
+      </RoundResult>
     </>
   );
 }

@@ -75,6 +75,7 @@ export function FindingCard({ finding }: { readonly finding: DraftFinding }) {
       {finding.note && <p className="finding-note">{finding.note}</p>}
       {noting && (
         <NoteSheet
+          of={key}
           label={words.card.noteLabel}
           note={finding.note ?? ''}
           onClose={() => setNoting(false)}

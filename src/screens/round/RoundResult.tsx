@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { type AskedRound, roundScore, thenAndNowOf } from '../../actions';
 import { previousComparable, type ThenAndNow } from '../../engine/change';
 import { date, share, w, whole } from '../../words';
@@ -7,16 +8,22 @@ import { noAnswer, pathTo, useDesk, useQuestion } from '../shell';
 
 const words = w.round.end;
 
+interface RoundResultProps {
+  readonly round: string;
+  /** What stands under it comes with it: it would be pushed away. */
+  readonly children: ReactNode;
+}
+
 /** Share seen, then the index with its range, then what changed for sure. */
-export function RoundResult({ round }: { readonly round: string }) {
+export function RoundResult({ round, children }: RoundResultProps) {
   const desk = useDesk();
   const asked = useQuestion(roundScore(desk, round));
   if (asked === undefined) return <Reading>{words.working}</Reading>;
-  if (asked === null) return null;
+  if (asked === null) return children;
   return (
     <>
       <IndexOfRound asked={asked} />
-      <WhatChanged asked={asked} />
+      <WhatChanged asked={asked}>{children}</WhatChanged>
     </>
   );
 }
@@ -46,16 +53,19 @@ function IndexOfRound({ asked }: { readonly asked: AskedRound }) {
   );
 }
 
-function WhatChanged({ asked }: { readonly asked: AskedRound }) {
+function WhatChanged({ asked, children }: { readonly asked: AskedRound; readonly children: ReactNode }) {
   const desk = useDesk();
   const { record, round } = asked;
   const earlier = previousComparable(record, round).round;
   const changed = useQuestion<ThenAndNow | null>(earlier ? thenAndNowOf(desk, earlier.thing, round) : noAnswer);
   if (!earlier) {
     return (
-      <Section title={words.changed}>
-        <p>{words.noEarlier}</p>
-      </Section>
+      <>
+        <Section title={words.changed}>
+          <p>{words.noEarlier}</p>
+        </Section>
+        {children}
+      </>
     );
   }
   const letters = new Map(record.zones.map((z) => [z.thing, z.body.letter]));
@@ -63,31 +73,34 @@ function WhatChanged({ asked }: { readonly asked: AskedRound }) {
     (f) => (f.verdict === 'worse' || f.verdict === 'better') && !f.aloneCouldBeChance,
   );
   return (
-    <Section
-      title={words.changed}
-      lead={words.changedSince(date(earlier.body.date))}
-      actions={
-        <LinkButton to={pathTo.thenAndNow(record.sculpture.thing, earlier.thing, round)} size="round">
-          {words.toThenAndNow}
-        </LinkButton>
-      }
-    >
-      {changed === undefined && <Reading>{words.working}</Reading>}
-      {changed && sure.length === 0 && <p>{words.changedNone}</p>}
-      <ul className="bare stack tight">
-        {sure.map((f) => (
-          <li key={f.series}>
-            <VerdictMark verdict={f.verdict} clearly={f.clearly}>
-              {words.changeRow(
-                letters.get(f.zone) ?? '',
-                f.kind,
-                f.earlier.coverage ? share(f.earlier.coverage.value) : w.round.said.none,
-                f.later.coverage ? share(f.later.coverage.value) : w.round.said.none,
-              )}
-            </VerdictMark>
-          </li>
-        ))}
-      </ul>
-    </Section>
+    <>
+      <Section
+        title={words.changed}
+        lead={words.changedSince(date(earlier.body.date))}
+        actions={
+          <LinkButton to={pathTo.thenAndNow(record.sculpture.thing, earlier.thing, round)} size="round">
+            {words.toThenAndNow}
+          </LinkButton>
+        }
+      >
+        {changed === undefined && <Reading>{words.working}</Reading>}
+        {changed && sure.length === 0 && <p>{words.changedNone}</p>}
+        <ul className="bare stack tight">
+          {sure.map((f) => (
+            <li key={f.series}>
+              <VerdictMark verdict={f.verdict} clearly={f.clearly}>
+                {words.changeRow(
+                  letters.get(f.zone) ?? '',
+                  f.kind,
+                  f.earlier.coverage ? share(f.earlier.coverage.value) : w.round.said.none,
+                  f.later.coverage ? share(f.later.coverage.value) : w.round.said.none,
+                )}
+              </VerdictMark>
+            </li>
+          ))}
+        </ul>
+      </Section>
+      {changed !== undefined && children}
+    </>
   );
 }

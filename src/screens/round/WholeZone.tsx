@@ -54,6 +54,7 @@ export function WholeZone() {
       </Sheet>
       {sheet === 'note' && (
         <NoteSheet
+          of="zone"
           label={words.card.zoneNoteLabel}
           note={draft.note ?? ''}
           onClose={() => setSheet(undefined)}

@@ -1,4 +1,4 @@
-import { type MouseEvent, memo, useEffect, useRef, useState } from 'react';
+import { type MouseEvent, memo, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { leaveZone, noteZone, photoForZone, touchZone, type ZoneView, zoneView } from '../../actions';
 import type { Leaving, Reason, ZoneTouch } from '../../engine/record';
@@ -60,9 +60,12 @@ const OpenZone = memo(function OpenZone({ view, leaving: isLeaving, left: leftWi
   const zone = view.zone.thing;
   const { letter, name } = view.zone.body;
 
+  // Before it is drawn: a zone that jumped to its top afterwards would be touched beside.
+  useLayoutEffect(() => {
+    if (zone) document.documentElement.scrollTop = 0;
+  }, [zone]);
   useEffect(() => {
     cameUp.current = performance.now();
-    document.documentElement.scrollTop = 0;
     heading.current?.focus({ preventScroll: true });
     void noteZone(desk, round, zone);
   }, [desk, round, zone]);
@@ -74,7 +77,7 @@ const OpenZone = memo(function OpenZone({ view, leaving: isLeaving, left: leftWi
   const { what } = view.asks;
   const asking = what !== 'rows' && what !== 'card';
   const finding = 'finding' in view.asks ? view.asks.finding.key : '';
-  useEffect(() => {
+  useLayoutEffect(() => {
     // A new question begins where the eye is; the pad may have been scrolled for the last one.
     const pad = padBegin.current;
     if (asking && finding !== undefined && pad && pad.getBoundingClientRect().top < 0) pad.scrollIntoView();

@@ -3,7 +3,7 @@ import { addElevation } from '../../actions';
 import { sides } from '../../engine/trade';
 import { sayReason, w } from '../../words';
 import { AddIcon, Button, CameraIcon, Choice, Field, FileButton, FileIcon, Notice, Sheet } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.sculptures.work;
 const pictures = 'image/*';
@@ -15,7 +15,8 @@ export function AddElevation({ sculpture }: { readonly sculpture: string }) {
   const [side, setSide] = useState<string>();
   const [own, setOwn] = useState('');
   const [missing, setMissing] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['side', undefined, sculpture], { side: [side, setSide], own: [own, setOwn] });
+  const { run, refused, busy } = useDeed(typed);
   const close = () => {
     setOpen(false);
     setSide(undefined);
@@ -60,6 +61,7 @@ export function AddElevation({ sculpture }: { readonly sculpture: string }) {
           )
         }
       >
+        {typed.line}
         {refused && <Notice kind="problem" title={refused} />}
         <Choice
           label={words.elevationSide}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { closePersonCheck } from '../../actions';
 import { w } from '../../words';
 import { Button, Field, Notice, Sheet } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.sculptures.check;
 
@@ -14,7 +14,12 @@ export function CloseCheck({ check }: { readonly check: string }) {
   const [on, setOn] = useState(desk.today());
   const [note, setNote] = useState('');
   const [missing, setMissing] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['check closed', undefined, check], {
+    by: [by, setBy],
+    on: [on, setOn],
+    note: [note, setNote],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const close = () => {
     if (by.trim() === '') return setMissing(true);
     return run(
@@ -42,6 +47,7 @@ export function CloseCheck({ check }: { readonly check: string }) {
         }
       >
         <p>{words.closeWhat}</p>
+        {typed.line}
         {refused && <Notice kind="problem" title={refused} />}
         <Field
           label={words.by}

@@ -39,14 +39,16 @@ export function EditSculptureScreen({ sculpture }: { readonly sculpture: string 
   return (
     <Page title={words.editTitle} over={body.number} back={{ to: pathTo.sculpture(sculpture), label: body.title }}>
       <SculptureForm
+        work={sculpture}
         start={start}
         doIt={words.save}
         refused={refused}
         busy={busy}
-        onDone={(text) =>
+        onDone={(text, kept) =>
           run(
             () => editSculpture(desk, sculpture, bodyFrom(text), { place: text.place, access: text.access }),
             () => {
+              kept();
               say(words.saved);
               go(pathTo.sculpture(sculpture));
             },

@@ -4,7 +4,7 @@ import { editZone, removeZone, sculptureRecordOf } from '../../actions';
 import type { SculptureRecord, Thing } from '../../engine/record';
 import { area, date, w, whole, workName } from '../../words';
 import { Button, Field, FormActs, Notice, Page, Reading } from '../parts';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { pathTo, say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { PhotosOfZone } from './PhotosOfZone';
 import { SplitZone } from './SplitZone';
@@ -36,7 +36,8 @@ function EditZone({
   const [text, setText] = useState(() => zoneTextOf(body, desk.today()));
   const [tried, setTried] = useState(false);
   const [splitting, setSplitting] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['zone', thing], { text: [text, setText] });
+  const { run, refused, busy } = useDeed(typed);
   const redrawn = isRedrawn(text, body);
   const versions = visits > 0 && redrawn;
   const save = () => {
@@ -59,6 +60,7 @@ function EditZone({
       over={workName(record.sculpture)}
       back={{ to: pathTo.zones(sculpture), label: words.title }}
     >
+      {typed.line}
       <ZoneForm
         text={text}
         onChange={setText}

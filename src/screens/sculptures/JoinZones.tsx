@@ -3,7 +3,7 @@ import { joinZones } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { area, w } from '../../words';
 import { Button, Choices, Field, Notice, Sheet } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { areaToday } from './areaToday';
 
 const words = w.sculptures.zone;
@@ -20,7 +20,12 @@ export function JoinZones({ zones, onClose }: JoinZonesProps) {
   const [name, setName] = useState('');
   const [on, setOn] = useState(desk.today());
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['zones joined', undefined, zones[0]?.body.sculpture], {
+    chosen: [chosen, setChosen],
+    name: [name, setName],
+    on: [on, setOn],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const join = () => {
     setTried(true);
     if (chosen.length < 2 || !name.trim()) return;
@@ -47,6 +52,7 @@ export function JoinZones({ zones, onClose }: JoinZonesProps) {
       }
     >
       <p>{words.joinWhat}</p>
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Choices
         label={words.joinWhich}

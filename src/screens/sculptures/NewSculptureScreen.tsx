@@ -12,14 +12,16 @@ export function NewSculptureScreen() {
   return (
     <Page title={w.sculptures.form.newTitle} back={{ to: pathTo.sculptures(), label: w.sculptures.work.back }}>
       <SculptureForm
+        work={undefined}
         start={emptyText}
         doIt={w.sculptures.form.add}
         refused={refused}
         busy={busy}
-        onDone={(text) =>
+        onDone={(text, kept) =>
           run(
             () => addSculpture(desk, bodyFrom(text), { place: text.place, access: text.access }),
             ({ sculpture }) => {
+              kept();
               say(w.sculptures.form.added(text.title.trim()));
               go(pathTo.sculpture(sculpture));
             },

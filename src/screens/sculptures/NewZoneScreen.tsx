@@ -4,7 +4,7 @@ import { addZone, sculptureRecordOf } from '../../actions';
 import { endOf, type SculptureRecord } from '../../engine/record';
 import { w, workName } from '../../words';
 import { Button, FormActs, Page, Reading } from '../parts';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { pathTo, say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { NotHere } from '../shell/NotHere';
 import { ZoneForm } from './ZoneForm';
 import { fieldsFrom, newZoneText } from './zoneText';
@@ -25,7 +25,8 @@ function NewZone({ record }: { readonly record: SculptureRecord }) {
   const last = record.zones.filter((zone) => endOf(zone) === undefined).at(-1);
   const [text, setText] = useState(() => newZoneText(last?.body, desk.today()));
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['zone', undefined, sculpture], { text: [text, setText] });
+  const { run, refused, busy } = useDeed(typed);
   const add = (more: boolean) => {
     setTried(true);
     const fields = fieldsFrom(text);
@@ -43,6 +44,7 @@ function NewZone({ record }: { readonly record: SculptureRecord }) {
   };
   return (
     <Page title={words.newTitle} over={workName({ body })} back={{ to: pathTo.zones(sculpture), label: words.title }}>
+      {typed.line}
       <ZoneForm text={text} onChange={setText} tried={tried} refused={refused} onSubmit={() => add(false)}>
         <FormActs>
           <Button size="round" disabled={busy} onClick={() => add(true)}>

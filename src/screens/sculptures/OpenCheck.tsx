@@ -4,7 +4,7 @@ import type { SculptureRecord, Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Button, CautionIcon, Field, Notice, Sheet } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.sculptures.check;
 
@@ -20,7 +20,11 @@ export function OpenCheck({ record, zones }: OpenCheckProps) {
   const [what, setWhat] = useState('');
   const [zone, setZone] = useState('');
   const [missing, setMissing] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['check by a person', undefined, record.sculpture.thing], {
+    what: [what, setWhat],
+    zone: [zone, setZone],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const set = () => {
     if (!what.trim()) return setMissing(true);
     return run(
@@ -52,6 +56,7 @@ export function OpenCheck({ record, zones }: OpenCheckProps) {
         }
       >
         <p>{words.openWhat}</p>
+        {typed.line}
         {refused && <Notice kind="problem" title={refused} />}
         <Field
           label={words.what}

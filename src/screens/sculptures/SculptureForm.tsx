@@ -2,6 +2,7 @@ import { type ReactNode, useState } from 'react';
 import type { BodyOf } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Field, FormActs, Notice } from '../parts';
+import { useTyped } from '../shell';
 
 const words = w.sculptures.form;
 
@@ -43,18 +44,21 @@ export const bodyFrom = (text: SculptureText): BodyOf<'sculpture'> => {
 };
 
 interface SculptureFormProps {
+  /** Of which work; undefined: a new one. */
+  readonly work: string | undefined;
   readonly start: SculptureText;
   readonly doIt: string;
   readonly refused: string | undefined;
   readonly busy: boolean;
-  readonly onDone: (text: SculptureText) => void;
+  readonly onDone: (text: SculptureText, kept: () => void) => void;
   readonly more?: ReactNode;
 }
 
 /** Number, title and all that is known of a work. Only the title is asked for. */
-export function SculptureForm({ start, doIt, refused, busy, onDone, more }: SculptureFormProps) {
+export function SculptureForm({ work, start, doIt, refused, busy, onDone, more }: SculptureFormProps) {
   const [text, setText] = useState(start);
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['work', work], { text: [text, setText] });
   const field = (key: keyof SculptureText) => ({
     label: words[key],
     value: text[key],
@@ -62,7 +66,7 @@ export function SculptureForm({ start, doIt, refused, busy, onDone, more }: Scul
   });
   const done = () => {
     setTried(true);
-    if (text.title.trim()) onDone(text);
+    if (text.title.trim()) onDone(text, typed.kept);
   };
   return (
     <form
@@ -73,6 +77,7 @@ export function SculptureForm({ start, doIt, refused, busy, onDone, more }: Scul
         done();
       }}
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <div className="stack">
         <div className="fields">

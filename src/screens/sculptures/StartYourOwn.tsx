@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import { setUpCollection } from '../../actions';
 import { w } from '../../words';
 import { Button, Field, Notice, Sheet } from '../parts';
-import { pathTo, say, useDeed, useDesk } from '../shell';
+import { pathTo, say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.sculptures.welcome;
 
@@ -15,7 +15,12 @@ export function StartYourOwn({ open, onClose }: { readonly open: boolean; readon
   const [role, setRole] = useState('');
   const [person, setPerson] = useState('');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['beginning', undefined], {
+    name: [name, setName],
+    role: [role, setRole],
+    person: [person, setPerson],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const begin = () => {
     setTried(true);
     if (!name.trim() || !role.trim()) return;
@@ -38,6 +43,7 @@ export function StartYourOwn({ open, onClose }: { readonly open: boolean; readon
         </Button>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.name}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { collectionState, renameCollection } from '../../actions';
 import { w } from '../../words';
 import { Button, Field, Section } from '../parts';
-import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 
 const words = w.settings;
 
@@ -16,9 +16,11 @@ export function NameOfCollection() {
 function Rename({ name }: { readonly name: string }) {
   const desk = useDesk();
   const [typed, setTyped] = useState(name);
-  const { run, refused, busy } = useDeed();
+  const unkept = useTyped(['name of the collection', 'all'], { typed: [typed, setTyped] });
+  const { run, refused, busy } = useDeed(unkept);
   return (
     <Section title={words.collection}>
+      {unkept.line}
       <Field label={words.collectionName} value={typed} onChange={setTyped} maxLength={200} error={refused} />
       {typed.trim() !== name && (
         <div className="row">

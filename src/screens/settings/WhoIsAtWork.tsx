@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { addSurveyor, setSurveyor, settings, surveyors } from '../../actions';
 import { w } from '../../words';
 import { AddIcon, Button, Choice, Field, Notice, Reading, Section, Sheet } from '../parts';
-import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { EraseName } from './EraseName';
 
 const words = w.settings;
@@ -57,7 +57,8 @@ function AddPerson({ onClose }: { readonly onClose: () => void }) {
   const [role, setRole] = useState('');
   const [name, setName] = useState('');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['person', undefined], { role: [role, setRole], name: [name, setName] });
+  const { run, refused, busy } = useDeed(typed);
   const add = () => {
     setTried(true);
     if (!role.trim()) return;
@@ -81,6 +82,7 @@ function AddPerson({ onClose }: { readonly onClose: () => void }) {
         </Button>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.role}

@@ -32,7 +32,7 @@ interface PlannedSheetProps<K extends PlannedKind> {
   /** Said of a new one only: what it belongs to, and what is said elsewhere since. */
   readonly fixed?: readonly FieldOf<PlannedBody<K>>[];
   /** What is typed into it, held until it is kept. */
-  readonly typed?: TypedHere;
+  readonly typed: TypedHere;
   /** Done first, where something else must be there before: what it refuses is said, and leaves it at that. */
   readonly before?: (() => Promise<Outcome>) | undefined;
   readonly onClose: () => void;
@@ -85,7 +85,7 @@ export function PlannedSheet<K extends PlannedKind>(props: PlannedSheetProps<K>)
         />
       }
     >
-      {typed?.line}
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {children}
     </Sheet>

@@ -1,3 +1,4 @@
+export { useHoldUp } from './arrival';
 export { cameFrom } from './cameFrom';
 export { useCollections, useDesk } from './DeskContext';
 export { LastFiles } from './LastFiles';

@@ -4,7 +4,7 @@ import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.stations.squares;
 
@@ -26,7 +26,14 @@ export function SquareSheet({ list, sentinel, onClose }: SquareSheetProps) {
   const [since, setSince] = useState(sentinel?.body.since ?? desk.today());
   const [note, setNote] = useState(sentinel?.body.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['square', sentinel?.thing, list.sculpture.thing], {
+    which: [which, setWhich],
+    zone: [zone, setZone],
+    find: [find, setFind],
+    since: [since, setSince],
+    note: [note, setNote],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const done = (text: string) => () => {
     say(text);
     onClose();
@@ -63,6 +70,7 @@ export function SquareSheet({ list, sentinel, onClose }: SquareSheetProps) {
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {sentinel ? (
         <div>

@@ -5,7 +5,7 @@ import { liftsOf } from '../../engine/year';
 import { amounts, date, list, money, moneyTyped, sayReason, w } from '../../words';
 import { AddIcon, Button, Field, Notice, OnIcon, Section, Sheet, SheetActs } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
-import { say, useDeed, useDesk, useMoney } from '../shell';
+import { say, useDeed, useDesk, useMoney, useTyped } from '../shell';
 import { keepYear } from './keepYear';
 import type { YearAtHand } from './useYear';
 import '../parts/lines.css';
@@ -80,7 +80,12 @@ function LiftDaySheet({ atHand, at, onClose }: LiftDaySheetProps) {
   const [cost, setCost] = useState(start?.cost ? moneyTyped(start.cost) : '');
   const [note, setNote] = useState(start?.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['lift day', start?.day, String(atHand.year)], {
+    day: [day, setDay],
+    cost: [cost, setCost],
+    note: [note, setNote],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const amount = cost.trim() ? readMoney(cost, start?.cost?.currency ?? currency) : undefined;
   const wrong = amount && !isMoney(amount) ? sayReason(amount) : undefined;
   const keep = async (own: LiftDay | undefined, said: string) => {
@@ -119,6 +124,7 @@ function LiftDaySheet({ atHand, at, onClose }: LiftDaySheetProps) {
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.liftDay}

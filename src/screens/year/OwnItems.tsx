@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { date, w } from '../../words';
 import { Button, CrossIcon, Field, Tick } from '../parts';
+import { useTyped } from '../shell';
 import { ownKey, type useTicks } from './useTicks';
 
 const words = w.year;
@@ -9,11 +10,13 @@ const words = w.year;
 export function OwnItems({ ticks }: { readonly ticks: ReturnType<typeof useTicks> }) {
   const [what, setWhat] = useState('');
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['line to pack', undefined], { what: [what, setWhat] });
   const add = () => {
     const text = what.trim();
     setTried(text === '');
     if (text === '') return;
     if (!ticks.own.includes(text)) ticks.setOwn([...ticks.own, text]);
+    typed.kept();
     setWhat('');
   };
   return (
@@ -41,6 +44,7 @@ export function OwnItems({ ticks }: { readonly ticks: ReturnType<typeof useTicks
           );
         })}
       </div>
+      {typed.line}
       <div className="row not-printed">
         <div className="grow">
           <Field

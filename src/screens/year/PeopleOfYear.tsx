@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { w } from '../../words';
 import { Button, Field, Notice, Section } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { keepYear } from './keepYear';
 import type { YearAtHand } from './useYear';
 
@@ -13,7 +13,11 @@ export function PeopleOfYear({ atHand }: { readonly atHand: YearAtHand }) {
   const kept = atHand.plan?.body;
   const [helpers, setHelpers] = useState(kept?.helpers ?? '');
   const [contacts, setContacts] = useState(kept?.contacts ?? '');
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['people of the year', String(atHand.year)], {
+    helpers: [helpers, setHelpers],
+    contacts: [contacts, setContacts],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const changed = helpers !== (kept?.helpers ?? '') || contacts !== (kept?.contacts ?? '');
   const save = () => {
     const people = { helpers: helpers.trim() || undefined, contacts: contacts.trim() || undefined };
@@ -24,6 +28,7 @@ export function PeopleOfYear({ atHand }: { readonly atHand: YearAtHand }) {
   };
   return (
     <Section title={words.peopleTitle}>
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <div className="only-printed year-people">
         {helpers && <p>{helpers}</p>}

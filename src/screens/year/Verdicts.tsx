@@ -7,7 +7,7 @@ import { date, midSentence, w } from '../../words';
 import { Button, Choice, Field, Notice, Section, Sheet } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import type { YearAtHand } from './useYear';
 import type { YearRow } from './yearRows';
 
@@ -107,7 +107,13 @@ function VerdictSheet({ row, year, proposal, said, onClose }: VerdictSheetProps)
   const [by, setBy] = useState(said?.body.by ?? '');
   const [on, setOn] = useState(said?.body.date ?? desk.today());
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['verdict of the year', said?.thing, row.around.sculpture.thing, String(year)], {
+    verdict: [verdict, setVerdict],
+    why: [why, setWhy],
+    by: [by, setBy],
+    on: [on, setOn],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const sheet = words.verdictSheet;
   const sculpture = row.around.sculpture.thing;
   const save = () => {
@@ -133,6 +139,7 @@ function VerdictSheet({ row, year, proposal, said, onClose }: VerdictSheetProps)
         </Button>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {proposal && <Proposed proposal={proposal} put={false} />}
       <Choice

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Row } from '../../engine/year';
 import { w } from '../../words';
 import { Button, Choice, Field, Notice, Sheet, Tick } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { keepYear } from './keepYear';
 import type { YearAtHand } from './useYear';
 import { Why } from './Why';
@@ -27,7 +27,13 @@ export function WorkSheet({ atHand, row, onClose }: WorkSheetProps) {
   const [wax, setWax] = useState(String(start.waxes) as (typeof waxes)[number]);
   const [day, setDay] = useState(start.day ?? '');
   const [lift, setLift] = useState(start.lift === true);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['work of the year', undefined, work, String(atHand.year)], {
+    survey: [survey, setSurvey],
+    wax: [wax, setWax],
+    day: [day, setDay],
+    lift: [lift, setLift],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const keep = (own: Row | undefined) => {
     const works = atHand.rows.flatMap((other) => {
       if (other.around.sculpture.thing === work) return own ?? [];
@@ -66,6 +72,7 @@ export function WorkSheet({ atHand, row, onClose }: WorkSheetProps) {
         </>
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Why row={row} />
       <Choice

@@ -9,6 +9,7 @@ export const notKept: Same<typeof english> = {
   notHeld: 'Was Sie hier eingeben, geht verloren, wenn Sie vor dem Speichern weggehen.',
   title: 'Eingegeben und nicht gespeichert',
   lead: 'Formulare, die vor dem Speichern verlassen wurden. Die Eingaben liegen nur auf diesem Gerät und kommen in keine Datei.',
+  discardedRow: (title) => `Verworfen: ${title}.`,
   row: (day, time) => `${day}, ${time} Uhr`,
   open: (title) => `Zu „${title}“`,
   discardOf: (title) => `Verwerfen: ${title}`,

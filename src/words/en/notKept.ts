@@ -9,6 +9,7 @@ export const notKept = spoken('notKept', 'notKept', {
   notHeld: 'If you leave before you keep it, what you type here is lost.',
   title: 'Typed and not kept',
   lead: 'Forms left before they were kept. It lies on this device only and goes into no file.',
+  discardedRow: (title: string) => `Discarded: ${title}.`,
   row: (day: string, time: string) => `${day}, ${time}`,
   open: (title: string) => `Go to “${title}”`,
   discardOf: (title: string) => `Discard it: ${title}`,
