@@ -11,7 +11,6 @@ export {
   fieldText,
   fromUnit,
   inUnit,
-  keptFrom,
   measure,
   measureNumber,
   measureTyped,
@@ -119,10 +118,3 @@ export const bytes = (count: number): string => {
 /** "A, B and C". */
 const joined = perLocale((locale) => new Intl.ListFormat(locale, { type: 'conjunction' }));
 export const list = (items: readonly string[]): string => joined().format(items);
-
-/** What a person typed for a number: comma or point, or undefined where it is none. */
-export const typedNumber = (text: string): number | undefined => {
-  const clean = text.trim().replace(',', '.');
-  if (!/^\d+(\.\d+)?$|^\.\d+$/.test(clean)) return undefined;
-  return Number(clean);
-};

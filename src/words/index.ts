@@ -19,6 +19,17 @@ export {
   zoneOptions,
 } from './namesOfThings';
 export { pageFoot } from './pageFoot';
+export { type ReadBack, readBack, readBackMoney } from './readBack';
 export { type Same, tongueNow, tongues } from './tongue';
 export { airText, whenDone, whereDone, whoDid, withWhat } from './treatmentText';
 export { tripwireText } from './tripwireText';
+export {
+  percentTyped,
+  readTyped,
+  type TypedAs,
+  typedHours,
+  typedMeasure,
+  typedNumber,
+  typedPercent,
+  typedRise,
+} from './typedNumber';

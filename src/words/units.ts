@@ -80,10 +80,6 @@ export const fromUnit = (quantity: Quantity, typed: number): number => {
   return Number(((typed - offset) / factor).toPrecision(9));
 };
 
-/** The same for what may be missing, or no number: that stays what it is. */
-export const keptFrom = <T extends string | undefined>(quantity: Quantity, typed: number | T): number | T =>
-  typeof typed === 'number' ? fromUnit(quantity, typed) : typed;
-
 /** A number as it is typed into a field: with a decimal point, or comma in German. */
 export const numberTyped = (value: number): string =>
   tongueNow().language === 'de' ? String(value).replace('.', ',') : String(value);

@@ -52,6 +52,7 @@ const pages = [
 ];
 const engine = [
   'engine/chance',
+  'engine/numerals',
   'engine/trade',
   'engine/record',
   'engine/condition',
@@ -113,6 +114,7 @@ const page: Part = { imports: ['actions', ...engine, 'words', 'screens/parts', '
  */
 export const table: Readonly<Record<string, Part>> = {
   'engine/chance': { imports: [] },
+  'engine/numerals': { imports: [] },
   'engine/trade': { imports: [] },
   'engine/record': { imports: ['engine/trade'], packages: ['zod'] },
   'engine/condition': { imports: ['engine/record', 'engine/trade'] },
@@ -145,7 +147,7 @@ export const table: Readonly<Record<string, Part>> = {
 
   'engine/bag': { imports: ['engine/record', 'engine/exchange'] },
   'engine/bring': { imports: ['engine/record', 'engine/trade'], packages: ['papaparse'] },
-  'engine/money': { imports: ['engine/record'] },
+  'engine/money': { imports: ['engine/record', 'engine/numerals'] },
   'engine/options': {
     imports: ['engine/record', 'engine/trade', 'engine/condition', 'engine/life', 'engine/hold', 'engine/money'],
   },

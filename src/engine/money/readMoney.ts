@@ -1,17 +1,23 @@
 import type { Reason } from '../record';
+import { plainFigures } from '../numerals';
 import { amountRefused, type Money } from './amount';
 import { isCurrency, placesOf, unitOf } from './currencies';
 import { because } from './reasonCodes';
+import { withoutCurrency } from './withoutCurrency';
 
 /**
- * What a person typed for an amount: "46 000", "46,000.50", "46.000,50", "46'000". The mark that comes last and once, with
+ * What a person typed for an amount: "46 000", "46,000.50", "46.000,50", "46'000", with its currency or without. The mark that comes last and once, with
  * no more figures after it than the currency has places, parts the cents; what could be read two ways is refused.
  */
 export const readMoney = (text: string, currency: string): Money | Reason => {
   if (!isCurrency(currency)) return because('money: not a currency', { text: currency });
-  const bare = text.replace(/[\s'’\u00a0\u202f]/g, '').replace(/[–-]$/, '');
+  const plain = withoutCurrency(plainFigures(text), currency).replace(/ ?-$/, '');
+  // Spaces and apostrophes part thousands and nothing else: "12 50" is not twelve hundred and fifty.
+  const bare = plain.replace(/^[1-9]\d{0,2}([ '])\d{3}(\1\d{3})*(?=[.,]\d|$)/, (thousands) =>
+    thousands.replace(/\D/g, ''),
+  );
   if (bare === '') return because('money: no amount');
-  if (/^[-−–]\d/.test(bare)) return because('money: below nothing');
+  if (/^- ?\d/.test(bare)) return because('money: below nothing');
   if (!/^\d+([.,]\d+)*$/.test(bare)) return because('money: not an amount', { text });
   const cut = partedAt(bare, currency);
   if (cut === 'two ways') return because('money: read two ways', { text });

@@ -1,7 +1,7 @@
 import type { BidLine, QuantityLine } from '../../engine/campaign';
 import { isMoney, readMoney } from '../../engine/money';
 import type { Reason } from '../../engine/record';
-import { moneyTyped, number, typedNumber } from '../../words';
+import { moneyTyped, numberTyped, typedNumber } from '../../words';
 
 /** What is typed for one line: its price, and the area the bidder measured. */
 export interface PriceText {
@@ -11,15 +11,12 @@ export interface PriceText {
 
 export const noPrice: PriceText = { price: '', measured: '' };
 
-/** Without marks between thousands, to be read again. */
-export const plain = (value: number): string => number(value, 3).replaceAll(',', '');
-
 /** Prices of a bid as text, by line. */
 export const priceTexts = (lines: readonly BidLine[], currency: string): Readonly<Record<string, PriceText>> =>
   Object.fromEntries(
     lines.map(({ item, minor, measured }) => [
       item,
-      { price: moneyTyped({ minor, currency }), measured: measured === undefined ? '' : plain(measured) },
+      { price: moneyTyped({ minor, currency }), measured: measured === undefined ? '' : numberTyped(measured) },
     ]),
   );
 

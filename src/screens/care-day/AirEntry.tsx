@@ -1,5 +1,5 @@
+import { readTimeOfDay } from '../../engine/numerals';
 import type { Thing } from '../../engine/record';
-import { isTimeOfDay } from '../../engine/record';
 import { unitOf, w } from '../../words';
 import { Choice, Field } from '../parts';
 import { Fold } from '../parts/Fold';
@@ -100,8 +100,8 @@ export function AirEntry({ draft, onChange, tins, tin, onTin, last, earlier, onE
             short
             value={earlier.time}
             onChange={(time) => onEarlier({ ...earlier, time })}
-            maxLength={5}
-            error={earlier.time !== '' && !isTimeOfDay(earlier.time) ? words.timeWrong : undefined}
+            maxLength={12}
+            error={earlier.time.trim() !== '' && !readTimeOfDay(earlier.time) ? words.timeWrong : undefined}
           />
         </div>
       </Fold>

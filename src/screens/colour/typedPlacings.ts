@@ -1,5 +1,5 @@
 import { impossibleFigure, type Lab } from '../../engine/colour';
-import { typedNumber } from '../../words';
+import { numberTyped, readTyped } from '../../words';
 
 export interface TypedPlacings {
   readonly values: readonly Lab[];
@@ -7,11 +7,12 @@ export interface TypedPlacings {
   readonly wrong?: { readonly line: number; readonly why: 'not three' | 'out of range' };
 }
 
-/** One figure; the sign may be any of those keyboards and printers make. */
-const signedNumber = (text: string): number | undefined => {
-  const below = /^[-−–]/.test(text);
-  const value = typedNumber(text.replace(/^[-−–+]/, ''));
-  return value === undefined ? undefined : below ? -value : value;
+/** One figure. No colour has a figure of a thousand: one mark is that of decimals here, whatever the language. */
+const figureOf = (text: string): number | undefined => {
+  const read = readTyped(text, 'number');
+  return read?.other === undefined
+    ? read?.shown
+    : Math.sign(read.shown) * Math.min(Math.abs(read.shown), Math.abs(read.other));
 };
 
 /** Figures of a line, parted by spaces, tabs, semicolons, or commas where these are not decimal commas; names of the figures are passed over. */
@@ -27,7 +28,7 @@ export const typedPlacings = (text: string): TypedPlacings => {
   for (const [i, line] of text.split('\n').entries()) {
     if (!line.trim()) continue;
     const parts = partsOf(line);
-    const [L, a, b] = parts.map(signedNumber);
+    const [L, a, b] = parts.map(figureOf);
     if (parts.length !== 3 || L === undefined || a === undefined || b === undefined)
       return { values, wrong: { line: i + 1, why: 'not three' } };
     const value = { L, a, b };
@@ -39,4 +40,4 @@ export const typedPlacings = (text: string): TypedPlacings => {
 
 /** As it would be typed. */
 export const placingsText = (values: readonly Lab[]): string =>
-  values.map(({ L, a, b }) => [L, a, b].map((figure) => String(figure).replace('-', '−')).join(' ')).join('\n');
+  values.map(({ L, a, b }) => [L, a, b].map((figure) => numberTyped(figure).replace('-', '−')).join(' ')).join('\n');

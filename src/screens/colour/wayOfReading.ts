@@ -1,6 +1,6 @@
 import type { ReadingConditions } from '../../engine/colour';
 import type { BodyOf } from '../../engine/record';
-import { number, typedNumber, w } from '../../words';
+import { number, numberTyped, typedNumber, w } from '../../words';
 
 const words = w.colour.way;
 type Reading = BodyOf<'reading'>;
@@ -19,7 +19,7 @@ export const wayTextOf = ({ illuminant, observer, geometry, aperture }: ReadingC
   illuminant,
   observer,
   geometry,
-  aperture: aperture === undefined ? '' : number(aperture, 2),
+  aperture: aperture === undefined ? '' : numberTyped(aperture),
 });
 
 /** The conditions, or undefined while one is missing or the opening is no number. */

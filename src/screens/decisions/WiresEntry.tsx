@@ -86,7 +86,7 @@ function WireRow({ n, wire, zones, sorts, tried, onChange, onRemove }: WireRowPr
       {row?.unit && (
         <Field
           label={words.wireLevel}
-          kind="number"
+          takes={row.unit === 'm2' ? 'area' : 'number'}
           value={wire.level}
           onChange={(level) => onChange({ level })}
           unit={row.unit === 'm2' ? unitOf('area') : (w.decisions.units[row.unit] ?? '')}

@@ -1,6 +1,6 @@
 import type { BodyOf } from '../../engine/record';
 import { type Tripwire, tripwireSortOf } from '../../engine/watch';
-import { keptFrom, measureTyped, typedNumber } from '../../words';
+import { measureTyped, numberTyped, typedMeasure, typedNumber } from '../../words';
 import { type PersonSaid, peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 
 type Decision = BodyOf<'decision'>;
@@ -55,11 +55,11 @@ export const newWire = (id: string, sort: string): WireText => ({
 /** Levels that are areas are typed in the unit of the device. */
 const inSquares = (sort: string): boolean => tripwireSortOf(sort)?.unit === 'm2';
 const levelOf = (sort: string, level: string): number | undefined =>
-  inSquares(sort) ? keptFrom('area', typedNumber(level)) : typedNumber(level);
+  inSquares(sort) ? typedMeasure('area', level) : typedNumber(level);
 
 const wireText = ({ id, sort, zone = '', level, times, by = '', words = '' }: Tripwire): WireText => ({
   ...{ id, sort, zone, by, words },
-  level: level === undefined ? '' : inSquares(sort) ? measureTyped('area', level) : String(level),
+  level: level === undefined ? '' : inSquares(sort) ? measureTyped('area', level) : numberTyped(level),
   times: times === undefined ? '' : String(times),
 });
 

@@ -1,17 +1,29 @@
 import { useState } from 'react';
 import { arrivalOfHeat, type Bound, glassBound, heatUpTime, reachOfHeat } from '../../engine/heat';
 import { glassData, glassKinds, heatOfMetals } from '../../engine/trade';
-import { fromUnit, inUnit, measureNumber, number, type Quantity, sayReason, sourceSaid, unitOf, w } from '../../words';
+import {
+  inUnit,
+  measureNumber,
+  number,
+  numberTyped,
+  type Quantity,
+  sayReason,
+  sourceSaid,
+  type TypedAs,
+  typedMeasure,
+  typedNumber,
+  w,
+} from '../../words';
 import { Field } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Reasons } from '../parts/Reasons';
 import { Select } from '../parts/Select';
-import { typedDegrees } from './typed';
 
 const words = w.insertCare.talk;
 
 /** Where a field starts: a figure of the unit shown, with no more places than it is worth. */
-const start = (quantity: Quantity, value: number): string => String(Number(inUnit(quantity, value).toPrecision(2)));
+const start = (quantity: Quantity, value: number): string =>
+  numberTyped(Number(inUnit(quantity, value).toPrecision(2)));
 
 /** Rough sums on heat, as bounds with what they leave out. Nothing of it is kept. */
 export function HeatTalk() {
@@ -37,8 +49,8 @@ function Metals() {
   const metal = heatOfMetals.find(({ id }) => id === text.metal) ?? heatOfMetals[0];
   if (!metal) return null;
   const of = (key: keyof typeof text, per: number, quantity?: Quantity) => {
-    const typed = typedDegrees(text[key]) ?? Number.NaN;
-    return (quantity ? fromUnit(quantity, typed) : typed) / per;
+    const typed = quantity ? typedMeasure(quantity, text[key]) : typedNumber(text[key]);
+    return (typed ?? Number.NaN) / per;
   };
   const heated = heatUpTime({
     ...{
@@ -60,14 +72,9 @@ function Metals() {
       <p className="soft small">{sourceSaid(metal.source)}</p>
       <div className="hot-card">
         <div className="hot-pair">
-          <Figure
-            label={words.thickness}
-            unit={unitOf('millimetres')}
-            value={text.thickness}
-            onChange={set('thickness')}
-          />
-          <Figure label={words.area} unit={unitOf('area')} value={text.area} onChange={set('area')} />
-          <Figure label={words.rise} unit={unitOf('difference')} value={text.rise} onChange={set('rise')} />
+          <Figure label={words.thickness} takes="millimetres" value={text.thickness} onChange={set('thickness')} />
+          <Figure label={words.area} takes="area" value={text.area} onChange={set('area')} />
+          <Figure label={words.rise} takes="difference" value={text.rise} onChange={set('rise')} />
           <Figure label={words.power} unit="kW" value={text.power} onChange={set('power')} />
         </div>
         <BoundText label={words.heatUp} bound={heated} write={timeText} />
@@ -77,7 +84,7 @@ function Metals() {
         <BoundText label={words.reach} bound={reachOfHeat(metal, of('minutes', 1 / 60))} write={lengthText} />
       </div>
       <div className="hot-card">
-        <Figure label={words.distance} unit={unitOf('centimetres')} value={text.distance} onChange={set('distance')} />
+        <Figure label={words.distance} takes="centimetres" value={text.distance} onChange={set('distance')} />
         <BoundText
           label={words.arrival}
           bound={arrivalOfHeat(metal, of('distance', 100, 'centimetres'))}
@@ -115,13 +122,15 @@ function Glass() {
 
 interface FigureProps {
   readonly label: string;
-  readonly unit: string;
+  /** For what is no measure of the device. */
+  readonly unit?: string;
+  readonly takes?: TypedAs;
   readonly value: string;
   readonly onChange: (value: string) => void;
 }
 
 function Figure(props: FigureProps) {
-  return <Field {...props} kind="number" maxLength={10} short />;
+  return <Field takes="number" {...props} maxLength={10} short />;
 }
 
 interface BoundTextProps {

@@ -1,4 +1,5 @@
-import { type BodyOf, isTimeOfDay } from '../../engine/record';
+import { readTimeOfDay } from '../../engine/numerals';
+import type { BodyOf } from '../../engine/record';
 import type { PersonSaid } from '../parts/peopleSaid';
 
 type Body = BodyOf<'incident'>;
@@ -32,5 +33,5 @@ export const incidentText = (body: Body | undefined, today: string): IncidentTex
   photos: body?.photos ?? [],
 });
 
-/** 24 hours, or nothing. */
-export const timeRight = (time: string): boolean => time.trim() === '' || isTimeOfDay(time.trim());
+/** A time of the day, or nothing. */
+export const timeRight = (time: string): boolean => time.trim() === '' || readTimeOfDay(time) !== undefined;

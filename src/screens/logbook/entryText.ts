@@ -2,7 +2,7 @@ import type { TreatmentFields } from '../../actions';
 import { isMoney, type Money, readMoney } from '../../engine/money';
 import type { BodyOf, Reason } from '../../engine/record';
 import { treatmentOf } from '../../engine/trade';
-import { fieldText, keptFrom, moneyTyped, typedNumber } from '../../words';
+import { fieldText, moneyTyped, numberTyped, typedHours, typedMeasure, typedNumber } from '../../words';
 import { type HoursSaid, peopleKept } from '../parts/peopleSaid';
 
 type Body = BodyOf<'treatment'>;
@@ -79,7 +79,7 @@ const productOf = (body: Body, last: LastProduct | undefined): EntryText['produc
   return last && body.product === last.product && body.batch === last.batch ? 'same' : 'other';
 };
 
-const typed = (value: number | undefined): string => (value === undefined ? '' : String(value));
+const typed = (value: number | undefined): string => (value === undefined ? '' : numberTyped(value));
 
 export const entryTextOf = (body: Body, last: LastProduct | undefined, today: string): EntryText => ({
   ...newEntry(today),
@@ -114,7 +114,8 @@ export type EntryFault = 'day' | 'zones' | 'used' | 'hours' | 'role' | 'takenAwa
 export const costOf = (text: EntryText, currency: string): Money | Reason | undefined =>
   text.cost.trim() === '' ? undefined : readMoney(text.cost, currency);
 
-const noNumber = (typedIn: string): boolean => typedIn.trim() !== '' && typedNumber(typedIn) === undefined;
+/** Something stands there that could not be read. */
+const isUnread = (text: string, read: number | undefined): boolean => text.trim() !== '' && read === undefined;
 
 /** What is missing or wrong, by field; nothing where the entry can be kept. */
 export const faultsIn = (text: EntryText, currency: string): ReadonlySet<EntryFault> => {
@@ -122,9 +123,9 @@ export const faultsIn = (text: EntryText, currency: string): ReadonlySet<EntryFa
   const faults: readonly (readonly [EntryFault, boolean])[] = [
     ['day', (text.rough ? text.roughly.trim() : text.day) === ''],
     ['zones', !text.whole && text.zones.length === 0],
-    ['used', noNumber(text.used)],
-    ['takenAway', noNumber(text.takenAway)],
-    ['hours', text.people.some(({ hours }) => noNumber(hours))],
+    ['used', isUnread(text.used, typedNumber(text.used))],
+    ['takenAway', isUnread(text.takenAway, typedMeasure('area', text.takenAway))],
+    ['hours', text.people.some(({ hours }) => isUnread(hours, typedHours(hours)))],
     ['role', text.people.some(({ role, name, hours }) => !role.trim() && Boolean(name?.trim() || hours.trim()))],
     ['cost', cost !== undefined && !isMoney(cost)],
   ];
@@ -160,7 +161,7 @@ export const entryFields = (
 ): TreatmentFields => {
   const cost = costOf(text, currency);
   const people = peopleKept(text.people.filter(({ role }) => role.trim() !== '')).map(({ hours, ...who }) => {
-    const of = typedNumber(hours);
+    const of = typedHours(hours);
     return { ...who, ...(of === undefined ? {} : { hours: of }) };
   });
   return {
@@ -175,7 +176,7 @@ export const entryFields = (
     weather: given(text.weather),
     cost: cost && isMoney(cost) ? cost : undefined,
     campaign: given(text.campaign),
-    takenAway: keptFrom('area', typedNumber(text.takenAway)),
+    takenAway: typedMeasure('area', text.takenAway),
     left: given(text.left),
     photosBefore: some(text.photosBefore),
     photosAfter: some(text.photosAfter),

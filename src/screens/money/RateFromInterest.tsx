@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { realRate } from '../../engine/money';
-import { number, typedNumber, w } from '../../words';
+import { number, typedPercent, w } from '../../words';
 import { Button, Field } from '../parts';
 import { Fold } from '../parts/Fold';
 
@@ -10,7 +10,7 @@ const words = w.money;
 export function RateFromInterest({ onTake }: { readonly onTake: (percent: string) => void }) {
   const [interest, setInterest] = useState('');
   const [inflation, setInflation] = useState('');
-  const [nominal, rise] = [typedNumber(interest), typedNumber(inflation)];
+  const [nominal, rise] = [typedPercent(interest), typedPercent(inflation)];
   const rate = nominal === undefined || rise === undefined ? undefined : realRate(nominal / 100, rise / 100);
   const percent = rate === undefined ? '' : number(rate * 100, 2);
   return (
@@ -25,7 +25,7 @@ export function RateFromInterest({ onTake }: { readonly onTake: (percent: string
           <Field
             key={label}
             label={label}
-            kind="number"
+            takes="percent"
             unit={words.perYear}
             value={value}
             onChange={onChange}

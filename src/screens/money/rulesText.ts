@@ -1,5 +1,5 @@
 import { defaultMoneyRules, isCurrency, type MoneyRules } from '../../engine/money';
-import { number, typedNumber, w } from '../../words';
+import { number, percentTyped, typedNumber, typedRise, w } from '../../words';
 
 const words = w.money;
 
@@ -15,15 +15,13 @@ const ends = {
   spending: [0.1, 20],
 } as const;
 
-const percent = (share: number): string => number(share * 100, 3).replace(',', '');
-
 export const rulesText = (rules: MoneyRules): RulesText => ({
   currency: rules.currency ?? '',
-  rate: percent(rules.rate),
-  growth: percent(rules.growth),
-  contingency: percent(rules.contingency),
+  rate: percentTyped(rules.rate),
+  growth: percentTyped(rules.growth),
+  contingency: percentTyped(rules.contingency),
   years: `${rules.years}`,
-  spending: percent(rules.spending),
+  spending: percentTyped(rules.spending),
 });
 
 export type RulesFault = Readonly<Partial<Record<keyof RulesText, string>>>;
@@ -36,9 +34,7 @@ export const readRules = (
 ): { readonly rules: Numbers & { readonly currency: string } } | { readonly faults: RulesFault } => {
   const faults: Record<string, string> = {};
   const read = (key: keyof typeof ends): number => {
-    const sign = /^\s*[-−]/.test(text[key]) ? -1 : 1;
-    const size = typedNumber(text[key].replace(/^\s*[-−]\s*/, ''));
-    const value = size === undefined ? undefined : size * sign + 0;
+    const value = key === 'years' ? typedNumber(text[key]) : typedRise(text[key]);
     const [low, high] = ends[key];
     if (value === undefined || (key === 'years' && !Number.isInteger(value))) faults[key] = words.notNumber(words[key]);
     else if (value < low || value > high) faults[key] = words.between(words[key], number(low), number(high));

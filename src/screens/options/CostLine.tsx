@@ -1,8 +1,8 @@
 import type { MoneyRules } from '../../engine/money';
-import { w } from '../../words';
+import { percentTyped, w } from '../../words';
 import { Button, Field, MoneyField, Tick } from '../parts';
 import { Select } from '../parts/Select';
-import { type CostFault, type CostText, percentText } from './costText';
+import type { CostFault, CostText } from './costText';
 
 const words = w.options.sheet;
 const everies = ['', '1', '2', '3', '4', '5', '6', '7', '8', '10', '12', '15', '20'];
@@ -67,9 +67,8 @@ export function CostLine({ text, fault, rules, currency, onCurrency, onChange, o
       </div>
       <Field
         label={words.growth}
-        hint={words.growthHint(percentText(rules.growth))}
-        kind="number"
-        unit="%"
+        hint={words.growthHint(percentTyped(rules.growth))}
+        takes="percent"
         value={text.growth}
         onChange={set('growth')}
         maxLength={6}
@@ -78,7 +77,7 @@ export function CostLine({ text, fault, rules, currency, onCurrency, onChange, o
         error={fault?.growth}
       />
       <Tick
-        label={words.contingency(percentText(rules.contingency))}
+        label={words.contingency(percentTyped(rules.contingency))}
         checked={text.contingency}
         onChange={set('contingency')}
       />

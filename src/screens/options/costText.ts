@@ -1,6 +1,6 @@
 import { isMoney, readMoney } from '../../engine/money';
 import type { OptionCost } from '../../engine/options';
-import { moneyTyped, number, sayReason, typedNumber, w } from '../../words';
+import { moneyTyped, percentTyped, sayReason, typedNumber, typedRise, w } from '../../words';
 
 const words = w.options.sheet;
 
@@ -20,8 +20,6 @@ export interface CostText {
   readonly price: OptionCost['price'];
 }
 
-export const percentText = (share: number): string => number(share * 100, 2).replace(',', '');
-
 export const newCost = (key: number): CostText => ({
   key,
   ...{ name: '', amount: '', every: '', first: '1', last: '', growth: '', contingency: true, price: 'estimate' },
@@ -34,7 +32,7 @@ export const costText = (line: OptionCost, key: number): CostText => ({
   every: line.every === undefined ? '' : `${line.every}`,
   first: `${line.first}`,
   last: line.last === undefined ? '' : `${line.last}`,
-  growth: line.growth === undefined ? '' : percentText(line.growth),
+  growth: line.growth === undefined ? '' : percentTyped(line.growth),
   contingency: line.contingency === true,
   price: line.price,
 });
@@ -48,10 +46,9 @@ const yearOf = (text: string): number | undefined => {
 
 /** A rise may be a fall: "-2". */
 const riseOf = (text: string): number | undefined => {
-  const fall = /^\s*[-−]/.test(text);
-  const percent = typedNumber(text.replace(/^\s*[-−]\s*/, ''));
-  if (percent === undefined || percent > (fall ? 10 : 30)) return undefined;
-  return (Math.round(percent * 1e4) / 1e6) * (fall ? -1 : 1) + 0;
+  const percent = typedRise(text);
+  if (percent === undefined || percent < -10 || percent > 30) return undefined;
+  return Math.round(percent * 1e4) / 1e6 + 0;
 };
 
 /** The cost as it will be kept, or what is wrong with each field. */

@@ -1,5 +1,5 @@
-import { type ReactNode, useId } from 'react';
-import { w } from '../../words';
+import { type ReactNode, useId, useState } from 'react';
+import { type ReadBack, readBack, type TypedAs, unitOf, w } from '../../words';
 import './field.css';
 
 export interface FieldProps {
@@ -9,6 +9,10 @@ export interface FieldProps {
   readonly onChange: (value: string) => void;
   /** 'long' is a note of several lines; 'secret' is not shown as it is typed. */
   readonly kind?: 'text' | 'number' | 'date' | 'long' | 'secret';
+  /** A number, and of what; a measure brings its unit. Read it with typedNumber, typedMeasure, typedPercent or typedHours. */
+  readonly takes?: TypedAs;
+  /** How what is typed is read, where it is no such number. */
+  readonly read?: (text: string) => ReadBack;
   readonly hint?: ReactNode;
   /** What is wrong and what to do, in a sentence. */
   readonly error?: string | undefined;
@@ -22,19 +26,34 @@ export interface FieldProps {
 
 const types: Readonly<Record<string, string>> = { date: 'date', secret: 'password' };
 
+const unitTaken = (takes: TypedAs | undefined): string | undefined => {
+  if (takes === undefined || takes === 'number' || takes === 'hours') return undefined;
+  return takes === 'percent' ? '%' : unitOf(takes);
+};
+
 /** A labelled entry. Its hint and error are read out with it. */
 export function Field(props: FieldProps) {
-  const { label, value, onChange, kind = 'text', hint, error, optional, unit, maxLength, short } = props;
+  const { label, value, onChange, takes, kind = takes ? 'number' : 'text', hint, optional, maxLength, short } = props;
+  const { read = takes || kind === 'number' ? (text: string) => readBack(text, takes ?? 'number') : undefined } = props;
   const id = useId();
-  const told = [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].filter(Boolean).join(' ') || undefined;
+  // What a form opens with was written by the app itself. While somebody types, half a number is no fault.
+  const [typed, setTyped] = useState<'no' | 'being' | 'done'>('no');
+  const { told, fault }: ReadBack = (typed !== 'no' && read?.(value)) || {};
+  const error = props.error ?? (typed === 'done' ? fault : undefined);
+  const unit = props.unit ?? unitTaken(takes);
+  const said = [hint && 'hint', told && 'read', error && 'error'].filter(Boolean);
   const shared = {
     id,
     value,
     maxLength,
-    'aria-describedby': told,
+    'aria-describedby': said.map((what) => `${id}-${what}`).join(' ') || undefined,
     'aria-invalid': error ? true : undefined,
     'aria-required': optional ? undefined : true,
-    onChange: (e: { target: { value: string } }) => onChange(e.target.value.normalize('NFC')),
+    onChange: (e: { target: { value: string } }) => {
+      setTyped('being');
+      onChange(e.target.value.normalize('NFC'));
+    },
+    onBlur: () => setTyped((was) => (was === 'no' ? was : 'done')),
   };
   return (
     <div className={short ? 'field short' : 'field'}>
@@ -63,6 +82,11 @@ export function Field(props: FieldProps) {
         )}
         {unit && <span className="unit">{unit}</span>}
       </div>
+      {told && (
+        <p className="read-back" id={`${id}-read`}>
+          {told}
+        </p>
+      )}
       {error && (
         <p className="field-error" id={`${id}-error`}>
           {error}

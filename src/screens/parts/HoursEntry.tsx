@@ -29,12 +29,12 @@ export function HoursEntry({ label, hint, people, onChange, tried, wrong }: Hour
       more={(row, change) => (
         <Field
           label={w.people.hours}
-          kind="number"
+          takes="hours"
           short
           optional
           value={row.hours}
           onChange={(hours) => change({ hours })}
-          maxLength={8}
+          maxLength={20}
           error={tried && wrong ? w.people.hoursWrong : undefined}
         />
       )}

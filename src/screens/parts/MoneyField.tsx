@@ -1,8 +1,8 @@
-import { currency as currencyWord, w } from '../../words';
+import { currency as currencyWord, readBackMoney, w } from '../../words';
 import { Field, type FieldProps } from './Field';
 import './moneyField.css';
 
-interface MoneyFieldProps extends Omit<FieldProps, 'kind' | 'unit' | 'maxLength'> {
+interface MoneyFieldProps extends Omit<FieldProps, 'kind' | 'takes' | 'read' | 'unit' | 'maxLength'> {
   /** What the amount is in; empty where the collection has none yet. */
   readonly currency: string;
   /** Given where there may be none yet: the field then asks for it. See useMoney. */
@@ -18,6 +18,7 @@ export function MoneyField({ currency, onCurrency, short = true, ...field }: Mon
         {...field}
         short={short}
         kind="number"
+        read={(text) => readBackMoney(text, currency)}
         maxLength={30}
         unit={onCurrency || !currency ? undefined : currencyWord(currency)}
       />

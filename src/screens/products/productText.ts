@@ -1,5 +1,5 @@
 import type { BodyOf } from '../../engine/record';
-import { keptFrom, measureTyped, typedNumber } from '../../words';
+import { measureTyped, numberTyped, typedMeasure, typedNumber } from '../../words';
 
 type Body = BodyOf<'product'>;
 
@@ -28,7 +28,7 @@ export interface ProductText {
 const numbers = ['left', 'least', 'gramsPerUnit', 'surfaceFrom', 'surfaceTo'] as const;
 const texts = ['solvent', 'additives', 'batch', 'opened', 'expires', 'sheet', 'sheetDate', 'ended', 'note'] as const;
 
-const isDegrees = (field: string): boolean => field === 'surfaceFrom' || field === 'surfaceTo';
+export const isDegrees = (field: string): boolean => field === 'surfaceFrom' || field === 'surfaceTo';
 
 /** A new tin, counted today. */
 export const newProduct = (today: string): ProductText => ({
@@ -43,21 +43,28 @@ export const productText = (body: Body, today: string): ProductText => ({
     [...numbers, ...texts, 'name', 'sort', 'unit', 'counted'].flatMap((field) => {
       const value = body[field];
       if (value === undefined) return [];
-      return [[field, isDegrees(field) ? measureTyped('temperature', Number(value)) : String(value)]];
+      return [[field, typed(field, value)]];
     }),
   ) as Partial<ProductText>),
 });
 
+const typed = (field: string, value: unknown): string => {
+  if (isDegrees(field)) return measureTyped('temperature', Number(value));
+  return typeof value === 'number' ? numberTyped(value) : String(value);
+};
+
+const readFigure = (field: (typeof numbers)[number], text: string): number | undefined =>
+  isDegrees(field) ? typedMeasure('temperature', text) : typedNumber(text);
+
 /** Names of fields in which no number stands. */
 export const wrongNumbers = (text: ProductText): ReadonlySet<string> =>
-  new Set(numbers.filter((field) => text[field].trim() !== '' && typedNumber(text[field]) === undefined));
+  new Set(numbers.filter((field) => text[field].trim() !== '' && readFigure(field, text[field]) === undefined));
 
 /** The body as it is kept. */
 export const productBody = (text: ProductText): Body => {
   const fields: Record<string, unknown> = { name: text.name.trim(), sort: text.sort };
   for (const field of texts) fields[field] = text[field].trim() || undefined;
-  for (const field of numbers)
-    fields[field] = isDegrees(field) ? keptFrom('temperature', typedNumber(text[field])) : typedNumber(text[field]);
+  for (const field of numbers) fields[field] = readFigure(field, text[field]);
   fields.unit = text.unit || undefined;
   fields.counted = text.left.trim() === '' ? undefined : text.counted || undefined;
   return fields as Body;

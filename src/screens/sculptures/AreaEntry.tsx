@@ -1,5 +1,5 @@
 import { type Solid, solids, typedErrors } from '../../engine/condition';
-import { unitOf, w, whole } from '../../words';
+import { w, whole } from '../../words';
 import { AddIcon, Button, Choice, Field, FigureText } from '../parts';
 import { Select } from '../parts/Select';
 import { type AreaDraft, areaFrom, newPart, type PartDraft, sizesOf } from './areaDraft';
@@ -37,8 +37,7 @@ export function AreaEntry({ draft, onChange, tried }: AreaEntryProps) {
         <>
           <Field
             label={words.areaTyped}
-            kind="number"
-            unit={unitOf('area')}
+            takes="area"
             short
             value={draft.typed}
             onChange={(typed) => onChange({ ...draft, typed })}
@@ -113,16 +112,14 @@ function Part({ part, title, onChange, onRemove }: PartProps) {
         <Field
           key={asked}
           label={asked}
-          kind="number"
-          unit={unitOf('length')}
+          takes="length"
           value={part.sizes[i] ?? ''}
           onChange={(size) => onChange({ ...part, sizes: part.sizes.map((s, at) => (at === i ? size : s)) })}
         />
       ))}
       <Field
         label={words.share}
-        kind="number"
-        unit="%"
+        takes="percent"
         value={part.share}
         onChange={(share) => onChange({ ...part, share })}
       />

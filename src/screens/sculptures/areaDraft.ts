@@ -1,6 +1,6 @@
 import { areaOf, type Solid, solids, typedArea, typedErrors } from '../../engine/condition';
 import type { BodyOf } from '../../engine/record';
-import { keptFrom, measureTyped, type Quantity, typedNumber } from '../../words';
+import { measureTyped, percentTyped, type Quantity, typedMeasure, typedPercent } from '../../words';
 
 type Area = BodyOf<'zone'>['versions'][number]['area'];
 
@@ -48,20 +48,15 @@ export const draftFrom = (area: Area | undefined): AreaDraft => {
     key,
     solid,
     sizes: sizes.map((size) => measureTyped('length', size)),
-    share: String(Math.round(share * 1000) / 10),
+    share: percentTyped(share),
   }));
   return { ...usual, ...typed, method: area.method, parts };
 };
 
-const positive = (text: string): number | undefined => {
-  const said = typedNumber(text);
-  return said !== undefined && said > 0 ? said : undefined;
-};
+const positive = (said: number | undefined): number | undefined => (said !== undefined && said > 0 ? said : undefined);
 
 /** As the record holds it, from the unit it is typed in. */
-const positiveIn = (quantity: Quantity, text: string): number | undefined => {
-  return keptFrom(quantity, positive(text));
-};
+const positiveIn = (quantity: Quantity, text: string): number | undefined => positive(typedMeasure(quantity, text));
 
 /** The area as the draft says it, or undefined while something is missing. */
 export const areaFrom = ({ method, typed, sure, parts }: AreaDraft): Area | undefined => {
@@ -73,7 +68,7 @@ export const areaFrom = ({ method, typed, sure, parts }: AreaDraft): Area | unde
   if (parts.length === 0) return undefined;
   const read = parts.flatMap((part) => {
     const sizes = part.sizes.map((size) => positiveIn('length', size));
-    const share = positive(part.share);
+    const share = positive(typedPercent(part.share));
     const whole = sizes.every((size) => size !== undefined) && share !== undefined && share <= 100;
     return whole ? [{ solid: part.solid, sizes: sizes as number[], share: share / 100 }] : [];
   });

@@ -77,3 +77,29 @@ it('the largest amount read is kept without loss of a cent', () => {
   const read = readMoney(`${mostUnits}`, 'CLF');
   expect(isMoney(read) && Number.isSafeInteger(read.minor)).toBe(true);
 });
+
+it.each([
+  ['1 200 €', 'EUR', 120_000],
+  ['EUR 46,000', 'EUR', 4_600_000],
+  ['eur 12.50', 'EUR', 1250],
+  ['$1,200.50', 'USD', 120_050],
+  ['1.200 $', 'CAD', 120_000],
+  ['£40', 'GBP', 4000],
+  ['46’000 CHF', 'CHF', 4_600_000],
+  ['$ 12', 'XXX', 1200],
+  ['１２００', 'EUR', 120_000],
+  ['1\u00a0234\u00a0567', 'EUR', 123_456_700],
+  ['1\u202f234\u202f567,50', 'EUR', 123_456_750],
+])('an amount is read with its currency beside it: %s', (text, currency, minor) => {
+  expect(readMoney(text, currency)).toEqual({ minor, currency });
+});
+
+it.each([
+  ['CHF 500', 'EUR'],
+  ['$ 500', 'EUR'],
+  ['12 50', 'EUR'],
+  ['4 60 00', 'EUR'],
+  ["1'5", 'EUR'],
+])('another currency, or figures with a gap in them, are no amount: %s', (text, currency) => {
+  expect(readMoney(text, currency)).toMatchObject({ code: 'money: not an amount' });
+});

@@ -1,0 +1,8 @@
+import { spoken } from '../tongue';
+
+/** What stands under a field in which a number was typed. */
+export const typing = spoken('typing', 'typing', {
+  readAs: (value: string) => `Read as ${value}.`,
+  readAsNot: (value: string, other: string) => `Read as ${value}, not as ${other}.`,
+  notNumber: 'This is no number. Write it like 1500 or 2.5.',
+});
