@@ -6,11 +6,15 @@ import { databaseNames, type Opening, opened } from './opening';
 import { attempt, refuse } from './outcome';
 import { stopWorkingOut } from './questions';
 import { deedName, refusal } from './reasonCodes';
+import { toldIn } from './toldIn';
 
 const openHere = 'patina-round.demo-open';
 
 /** Whether this tab was in the demo when it was loaded anew: a reload, or a change of language, does not lead out of it. */
 export const demoWasOpen = (): boolean => tabBox.read(openHere) === true;
+
+/** The languages the demo can be filled in. */
+type DemoLanguage = 'en' | 'de';
 
 /** One photo file of the demo, beside its list. `thumb` where a small one was made. */
 interface DemoPhoto {
@@ -22,27 +26,31 @@ interface DemoPhoto {
 
 /**
  * Opens the invented collection in a database of its own, filling it from the files made at build time when it is empty.
- * The person's own record is not touched.
+ * Its people write in the language it is filled in; what is there stays as it was written. The person's own record is not touched.
  */
-export const openDemo = async (progress?: (done: number, all: number) => void): Promise<Opening> => {
+export const openDemo = async (
+  language: DemoLanguage,
+  progress?: (done: number, all: number) => void,
+): Promise<Opening> => {
   const opening = await opened(databaseNames.demo, true);
-  if (opening.state === 'removed') return opening.startAfresh().then(() => openDemo(progress));
+  if (opening.state === 'removed') return opening.startAfresh().then(() => openDemo(language, progress));
   if (opening.state !== 'open') return opening;
   const { desk } = opening;
   tabBox.write(openHere, true);
   if (desk.store.mode === 'reading' || (await desk.store.held()).entries > 0) return opening;
-  const filled = await fill(desk, progress);
+  const filled = await fill(desk, language, progress);
   if (filled.ok) return opening;
   tabBox.forget(openHere);
   await desk.store.destroy();
   return { state: 'problem', reason: filled.reason };
 };
 
-const fill = (desk: Desk, progress?: (done: number, all: number) => void): Promise<Outcome> =>
+const fill = (desk: Desk, language: DemoLanguage, progress?: (done: number, all: number) => void): Promise<Outcome> =>
   attempt(async () => {
     const { readSurvey } = await import('../engine/exchange');
     const survey = readSurvey(await unpacked(await asset('demo.survey.bin')));
     if (!survey.ok) return refuse(refusal('demo not here', { said: survey.problems[0]?.code ?? '' }));
+    const entries = language === 'en' ? survey.entries : toldIn(await texts(language), survey.entries);
     const photos = JSON.parse(new TextDecoder().decode(await asset('photos.json'))) as readonly DemoPhoto[];
     for (const photo of photos) {
       const { sha256, mime } = photo;
@@ -52,12 +60,16 @@ const fill = (desk: Desk, progress?: (done: number, all: number) => void): Promi
     }
     const deed = {
       id: desk.newId(),
-      name: deedName('deed: survey carried in', { entries: survey.entries.length }),
+      name: deedName('deed: survey carried in', { entries: entries.length }),
       at: desk.now(),
     };
-    await desk.store.takeIn(survey.entries, deed, { collection: survey.collection, ...(progress ? { progress } : {}) });
+    await desk.store.takeIn(entries, deed, { collection: survey.collection, ...(progress ? { progress } : {}) });
     return {};
   });
+
+/** Each text of the demo, beside its own in another language. */
+const texts = async (language: DemoLanguage): Promise<Readonly<Record<string, string>>> =>
+  JSON.parse(new TextDecoder().decode(await unpacked(await asset(`texts.${language}.bin`))));
 
 const asset = async (file: string): Promise<ArrayBuffer> => {
   const missing = (said: string) => refuse(refusal('demo not here', { said }));

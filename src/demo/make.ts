@@ -1,6 +1,6 @@
 /**
  * Makes the invented collection at build time, by the deeds a user has, with its clock pinned:
- * public/demo/demo.survey.bin (the survey, gzipped: no host is asked to do it), the drawn pictures, and their list. Equal sources give equal bytes.
+ * public/demo/demo.survey.bin (the survey, gzipped: no host is asked to do it), its texts in German, the drawn pictures, and their list. Equal sources give equal bytes.
  */
 import 'fake-indexeddb/auto';
 import { createHash } from 'node:crypto';
@@ -14,6 +14,7 @@ import { writeSurvey } from '../engine/exchange';
 import { nameOf } from '../engine/record';
 import { writePng } from './drawing/png';
 import { gardenClock } from './gardenClock';
+import { inGerman } from './inGerman';
 import type { Drawing } from './photograph';
 import { plantGarden } from './plantGarden';
 
@@ -60,5 +61,6 @@ await plantGarden(
 
 const entries = await desk.store.allEntries();
 writeFileSync(`${folder}/demo.survey.bin`, gzipSync(writeSurvey(desk.collection, entries), { level: 9 }));
+writeFileSync(`${folder}/texts.de.bin`, gzipSync(JSON.stringify(inGerman), { level: 9 }));
 writeFileSync(`${folder}/photos.json`, JSON.stringify(photos));
 opening.store.close();

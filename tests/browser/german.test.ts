@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { inGerman } from '../../src/demo/inGerman';
 import { reasonsOfCondition } from '../../src/words/de/reasonsOfCondition';
 import { sculptures } from '../../src/words/de/sculptures';
 import { namesOfTrade } from '../../src/words/de/trade';
@@ -34,7 +35,7 @@ test('begun in German, the app speaks German without a network: screens, names o
   const page = await openApp(tablet, host);
   expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
   await page.getByRole('button', { name: sculptures.welcome.demo }).click();
-  await page.getByRole('link', { name: /Half-Tide Stair/ }).waitFor();
+  await page.getByRole('link', { name: new RegExp(String(inGerman['Half-Tide Stair'])) }).waitFor();
 
   await host.stop();
   await page.reload();
@@ -48,5 +49,9 @@ test('begun in German, the app speaks German without a network: screens, names o
   await sees(page, nameOf('even-green-film'));
   await sees(page, String(namesOfTrade.kinds?.['hard-water-scale']?.why));
   expect(await page.locator('main').textContent()).not.toMatch(/Even green film|Hard-water scale/);
+  // And what the people of the garden wrote.
+  await showScreen(page, { name: 'decisions', hash: '#/decisions' });
+  await sees(page, new RegExp(String(inGerman['Leave the geese alone'])));
+  expect(await page.locator('main').textContent()).not.toMatch(/Stair|Fluke|wax only/);
   expect(faults).toEqual([]);
 });

@@ -25,11 +25,12 @@ export const sameWords: ReadonlySet<string> = new Set([
   ...['29 CFR 1926.501(b).', '29 CFR 1910.28(b).'],
 ]);
 
-/** English in German words that is a title, a name of the demo, a publisher or a field of a file. */
+/** English in German words that is a title, a publisher or a field of a file. */
 export const borrowed: readonly string[] = [
-  ...['Supper by Five Lenses', 'Rope and Patience', '„at“'],
+  ...['„at“'],
   ...['Guidelines for the Technical Examination of Bronze Sculpture', 'American Institute for Conservation'],
   ...['Code of Ethics and Guidelines for Practice', 'Color Research and Application', 'Studies in Conservation'],
+  ...['Standard Request for Proposals, Selection of Consultants'],
 ];
 
 /** The German of these has its own figures or units: a key of the keyboard is Home there and Pos1 here. */

@@ -1,7 +1,7 @@
 import { type ReactNode, Suspense, useId, useState } from 'react';
 import { useLocation } from 'wouter';
 import { lastFiles, openDemo } from '../../actions';
-import { sayReason, w } from '../../words';
+import { sayReason, tongueNow, w } from '../../words';
 import { Notice, OnIcon, Page } from '../parts';
 import { piece } from '../parts/piece';
 import { TongueLinks } from '../parts/TongueChoice';
@@ -32,7 +32,7 @@ export function WelcomeScreen() {
   const [problem, setProblem] = useState<string>();
   const demo = async () => {
     setBusy(true);
-    const opening = await openDemo();
+    const opening = await openDemo(tongueNow().language);
     setBusy(false);
     if (opening.state === 'open') showDemo(opening.desk);
     else setProblem(sayReason(opening.reason));

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { openDemo, removeDemo } from '../../actions';
-import { sayReason, w } from '../../words';
+import { sayReason, tongueNow, w } from '../../words';
 import { Button, Notice, Section } from '../parts';
 import { say, useCollections, useDesk } from '../shell';
 
@@ -14,7 +14,7 @@ export function Demo() {
   const [problem, setProblem] = useState<string>();
   const open = async () => {
     setBusy(true);
-    const opening = await openDemo();
+    const opening = await openDemo(tongueNow().language);
     setBusy(false);
     if (opening.state === 'open') showDemo(opening.desk);
     else setProblem(sayReason(opening.reason));

@@ -18,7 +18,7 @@ export const shell: Same<typeof english> = {
   surveyor: (role: string) => `Bei der Arbeit: ${role}`,
   nobody: 'Wer ist da?',
   invented: 'Erfundene Sammlung',
-  inventedWhat: 'Nichts hiervon ist echt. Die Einträge sind englisch.',
+  inventedWhat: 'Nichts hiervon ist echt.',
   leaveDemo: 'Beispiel verlassen',
   tour: 'Zur Führung',
   help: 'Hilfe zu dieser Ansicht',
