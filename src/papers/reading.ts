@@ -1,3 +1,4 @@
+import { stateOfAll } from '../device/stateOfThings';
 import type { PaperSource, WorkOnPaper } from '../engine/reckoning';
 import { asThing, type Current, type KindOfThing, nameOf, type Thing } from '../engine/record';
 
@@ -13,6 +14,10 @@ export const thingsOfAll = <K extends KindOfThing>({ works, around }: PaperSourc
 
 export const workOf = ({ works }: PaperSource, sculpture: string): WorkOnPaper | undefined =>
   works.find(({ record }) => record.sculpture.thing === sculpture);
+
+/** Names the state of what a campaign is told from: its work, and the money and plans of the collection. */
+export const stateWithAround = ({ aroundState }: PaperSource, { state }: WorkOnPaper): string =>
+  stateOfAll([aroundState, state]);
 
 /** Number and title, as they stand over a paper. */
 export const nameOfWork = ({ record: { sculpture } }: WorkOnPaper): string =>

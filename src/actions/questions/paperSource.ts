@@ -1,4 +1,4 @@
-import { wordOf } from '../../device/wordOf';
+import { stateOfAll, stateOfThings } from '../../device/stateOfThings';
 import type { PaperSource, WorkOnPaper } from '../../engine/reckoning';
 import type { Current } from '../../engine/record';
 import type { Desk, Question } from '../desk';
@@ -32,18 +32,21 @@ export const paperSource = (desk: Desk, work?: string): Question<PaperSourceAske
         ofWork(desk, thing),
       ]);
       if (!figures.right) workingOut++;
-      works.push({ record, within: living(within), state: desk.store.headsOf(thing), figures: figures.value });
+      works.push({ record, within: living(within), state: stateOfThings(within), figures: figures.value });
     }
     const collection = (await desk.store.current(desk.collection))?.lead.body ?? {};
+    const around = living(await desk.store.within(desk.collection));
+    const aroundState = stateOfThings(around);
     const source: PaperSource = {
       collection: desk.collection,
       name: String(collection.name ?? ''),
       invented: desk.invented,
       today: desk.today(),
       works: works.sort(byNumber),
-      around: living(await desk.store.within(desk.collection)),
+      around,
       lives: await livesKept(desk),
-      state: wordOf([...desk.store.allHeads().values()].sort()),
+      aroundState,
+      state: stateOfAll([aroundState, ...works.map(({ state }) => state)]),
     };
     return {
       value: { source, workingOut },

@@ -1,5 +1,6 @@
 import { type PartialCarry, partialCarry } from '../../engine/exchange';
 import { deviceReason } from '../reasonCodes';
+import { statesOfRecord } from '../stateOfThings';
 import { openReader } from '../store';
 import { StoreProblem } from '../storeProblem';
 import type { BagAnswer } from './asked';
@@ -20,9 +21,10 @@ export const writing =
   async (asked, { heard, signal }) => {
     const reader = openReader(asked.store);
     try {
-      const carried = partialCarry(await reader.allEntries(), { ...asked });
+      const entries = await reader.allEntries();
+      const carried = partialCarry(entries, { ...asked });
       if (carried.entries.length === 0) throw new StoreProblem(deviceReason('bag of nothing', {}));
-      const states = await reader.standings();
+      const states = statesOfRecord(entries);
       const gone: PhotosGone = { here: [], missing: [], damaged: [] };
       const all = expected(carried);
       let done = 0;

@@ -8,7 +8,7 @@ export interface WorkOnPaper {
   readonly record: SculptureRecord;
   /** Everything living within the work: photos, places, stations, what is planned for it. */
   readonly within: readonly Current[];
-  /** Names the state of the work's record, the same on every device that holds the same entries. */
+  /** Names the state of everything within the work, the same on every device that holds the same entries. */
   readonly state: string;
   /** Latest round scored and classed, holds and advice; undefined where they are not worked out yet. */
   readonly figures?:
@@ -31,6 +31,8 @@ export interface PaperSource {
   readonly around: readonly Current[];
   /** What the holds of all works tell together. */
   readonly lives: readonly Life[];
-  /** Names the state of the whole record. */
+  /** Names the state of what belongs to the collection itself, as that of a work. */
+  readonly aroundState: string;
+  /** Names the state of all of it. */
   readonly state: string;
 }

@@ -2,7 +2,7 @@ import { causesFirst } from '../../engine/campaign';
 import { zonesAt } from '../../engine/record';
 import { w, whole } from '../../words';
 import { fine, newPage, type PaperPiece, type PaperSort, say } from '../layout';
-import { ownText } from '../reading';
+import { ownText, stateWithAround } from '../reading';
 import { latestOnPaper } from '../work/latestOnPaper';
 import { notLookedFirst } from '../work/notLookedFirst';
 import { boardAnnex } from './boardAnnex';
@@ -46,7 +46,7 @@ export const boardCase: PaperSort = {
       title: words.heading(campaign.body.title),
       over: name,
       number: record.sculpture.body.number,
-      state: work.state,
+      state: stateWithAround(source, work),
       scale: latest?.score.scale,
       body,
       own: [{ part: 'motion', label: words.motionLabel, hint: words.motionHint, text: own, drafted, longest: 2000 }],

@@ -1,6 +1,6 @@
 import { w } from '../../words';
 import { fine, leftFirst, list, newPage, type PaperSort, say, section } from '../layout';
-import { ownText } from '../reading';
+import { ownText, stateWithAround } from '../reading';
 import { viewsBeside } from '../views';
 import { latestOnPaper } from '../work/latestOnPaper';
 import { notLookedFirst } from '../work/notLookedFirst';
@@ -47,7 +47,7 @@ export const treatmentDossier: PaperSort = {
       title: words.heading(campaign.body.title),
       over: name,
       number: record.sculpture.body.number,
-      state: work.state,
+      state: stateWithAround(source, work),
       scale: latest?.score.scale,
       body: [
         notLookedFirst(latest),

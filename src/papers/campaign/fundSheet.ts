@@ -3,7 +3,7 @@ import type { PaperSource } from '../../engine/reckoning';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { fine, type PaperPiece, type PaperSort, say, section } from '../layout';
-import { nameOfWork, ownText, thingsOfAll, workOf } from '../reading';
+import { nameOfWork, ownText, stateWithAround, thingsOfAll, workOf } from '../reading';
 import { latestOnPaper } from '../work/latestOnPaper';
 import { notLookedFirst } from '../work/notLookedFirst';
 import { type CampaignOnPaper, campaignOnPaper, campaignsOf, moneyRules } from './campaignOnPaper';
@@ -55,7 +55,7 @@ export const fundSheet: PaperSort = {
       title,
       over: name,
       number: work?.record.sculpture.body.number ?? source.name,
-      state: work?.state ?? source.state,
+      state: work ? stateWithAround(source, work) : source.state,
       scale: latest?.score.scale,
       body,
       own: [

@@ -1,7 +1,7 @@
 import { paperEntered, paperStanding } from '../../engine/campaign';
 import { w } from '../../words';
 import { columns, danger, list, newPage, type Paper, type PaperSort, room, say, section } from '../layout';
-import { ownText } from '../reading';
+import { ownText, stateWithAround } from '../reading';
 import { viewsBeside } from '../views';
 import { latestOnPaper } from '../work/latestOnPaper';
 import { notLookedFirst } from '../work/notLookedFirst';
@@ -39,7 +39,7 @@ export const requestForProposals: PaperSort = {
       title: words.heading(campaign.body.title),
       over: name,
       number: record.sculpture.body.number,
-      state: work.state,
+      state: stateWithAround(source, work),
       scale: latest?.score.scale,
       body: [
         say(words.lead(source.name, name), 'lead'),

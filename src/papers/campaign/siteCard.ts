@@ -14,7 +14,7 @@ import {
   section,
   table,
 } from '../layout';
-import { ownText, thingsIn } from '../reading';
+import { ownText, stateWithAround, thingsIn } from '../reading';
 import { type LatestOnPaper, latestOnPaper } from '../work/latestOnPaper';
 import { type CampaignOnPaper, campaignOnPaper, campaignsToChoose } from './campaignOnPaper';
 import { insertsTold } from './insertsTold';
@@ -43,7 +43,7 @@ export const siteCard: PaperSort = {
       title: words.heading(record.sculpture.body.title),
       over: `${name}: ${campaign.body.title}`,
       number: record.sculpture.body.number,
-      state: work.state,
+      state: stateWithAround(source, work),
       body: [
         fine(
           say(words.lead),

@@ -9,8 +9,9 @@ import { useQuestion } from './useQuestion';
 const hasOwnFoot = () => document.querySelector('.paper-sheet') !== null;
 
 /**
- * The foot of every page of any screen that is printed, from its own button or the browser's: collection, screen, day, state of the
- * record and page x of y. Set when printing begins, for the title of the screen that is printed.
+ * The foot of every page of any screen that is printed, from its own button or the browser's: collection, screen, day and page x of y.
+ * Set when printing begins, for the title of the screen that is printed. A paper is made from the record and names its state; a screen
+ * also shows what is chosen on it, so no state of the record would tell two prints of it apart.
  */
 export function PrintFoot() {
   const desk = useDesk();
@@ -27,13 +28,7 @@ export function PrintFoot() {
       if (hasOwnFoot()) return;
       const words = w.paperLayout;
       const title = document.title.replace(` · ${w.product}`, '');
-      const line = [
-        desk.invented && words.invented,
-        name,
-        title,
-        date(desk.today()),
-        words.state(desk.store.headsOf(desk.collection)),
-      ];
+      const line = [desk.invented && words.invented, name, title, date(desk.today())];
       takeOff = layOnPage(pageFoot(line.filter(Boolean).join(' · '), paper));
     };
     addEventListener('beforeprint', put);

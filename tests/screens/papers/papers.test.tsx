@@ -123,9 +123,9 @@ describe('A paper that was given out', () => {
       ]),
     );
     expect(await screen.findByText(/to the broker/)).toBeDefined();
-    expect(await screen.findByText('Rounds and logbook stand as they did then.')).toBeDefined();
+    expect(await screen.findByText('The record it was made from stands as it did then.')).toBeDefined();
     await aRound(desk, work, '2026-10-14', ['nothing']);
-    expect(await screen.findByText('Rounds or logbook have changed since.')).toBeDefined();
+    expect(await screen.findByText('The record it was made from has changed since.')).toBeDefined();
   });
 });
 
