@@ -109,6 +109,20 @@ test('a clock set forward is not believed, and the watcher’s own watch is, if 
   expect(await say({ from: '15:00', until: '16:00' })).toBe('done');
 });
 
+test('two times of the watcher’s own watch in the wrong order, or from before the flame was out, are no watch', async () => {
+  const { desk, clocks, goes } = await tablet();
+  const { hotDay } = await aDay(desk);
+  await done(endHotWork(desk, hotDay, { ...clocks }));
+  goes(2);
+  clocks.wall += 70 * minute;
+  const say = (from: string, until: string) =>
+    refusedWith(sayWatchKept(desk, hotDay, { by: 'Helper', own: { from, until } }, { ...clocks }));
+  // The flame went out at 13:00.
+  expect(await say('14:05', '13:05')).toBe('heat: own watch turned round');
+  expect(await say('12:00', '13:10')).toBe('heat: own watch before the end');
+  expect(await say('13:00', '14:00')).toBe('done');
+});
+
 test('against a clock that nothing speaks against, no word of another watch ends the watch', async () => {
   const { desk, clocks, goes } = await tablet();
   const { hotDay } = await aDay(desk);

@@ -4,6 +4,7 @@ import {
   heatReason,
   minutesOfOwn,
   type OwnWatch,
+  ownWatchRefused,
   type Tick,
   type WatchCount,
   watchState,
@@ -82,6 +83,8 @@ export const sayWatchKept = (
     const stillToCount = heatReason('heat: watch running', { minutes: Math.ceil(left / 60_000) });
     if (state === 'running' || (state === 'in doubt' && !own)) return refuse(stillToCount);
     const counted = Math.floor(count.counted / 60_000);
+    const wrong = own && ownWatchRefused(own, workEnded, watchMinutes);
+    if (wrong) return refuse(wrong);
     if (state !== 'over' && own && minutesOfOwn(own) < watchMinutes)
       return refuse(heatReason('heat: watch too short', { kept: minutesOfOwn(own), asked: watchMinutes }));
     const watchKept = {

@@ -87,3 +87,17 @@ export const minutesOfOwn = ({ from, until }: OwnWatch): number => {
   const minutes = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
   return (minutes(until) - minutes(from) + 1440) % 1440;
 };
+
+/** Times from which more than half a day follows where less was asked for are two times in the wrong order. */
+const halfDay = 720;
+
+/** What stands against a watch by the watcher's own watch: turned round, or begun before the flame was out (`workEnded`, an instant). */
+export const ownWatchRefused = (own: OwnWatch, workEnded: string, asked: number): Reason | undefined => {
+  const { from, until } = own;
+  if (from === until) return because('heat: a watch of no time');
+  if (asked <= halfDay && minutesOfOwn(own) > halfDay) return because('heat: own watch turned round', { since: from, until });
+  const ended = workEnded.slice(11, 16);
+  // From the end to the beginning of the watch by the shorter way round the clock: a watch over midnight begins after it too.
+  const early = minutesOfOwn({ from, until: ended });
+  return early > 1 && early < halfDay ? because('heat: own watch before the end', { since: from, ended }) : undefined;
+};

@@ -15,6 +15,7 @@ export {
   beginWatch,
   minutesOfOwn,
   type OwnWatch,
+  ownWatchRefused,
   type Tick,
   type WatchCount,
   type WatchState,

@@ -48,6 +48,8 @@ export const heatReasons = {
   'heat: days not in order': [],
   'heat: not of this day': [],
   'heat: a watch of no time': [],
+  'heat: own watch turned round': ['since', 'until'],
+  'heat: own watch before the end': ['since', 'ended'],
   'heat: no solution': [],
   'heat: signed by nobody': [],
   'heat: limit under the air': [],

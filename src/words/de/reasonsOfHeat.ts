@@ -86,6 +86,10 @@ export const reasonsOfHeat: Same<typeof english> = {
   'heat: not of this day': () =>
     'Das Ende der Arbeit liegt nicht am Tag dieser Karte. Legen Sie für jeden Tag eine Karte an, oder ändern Sie den Tag dieser Karte.',
   'heat: a watch of no time': () => 'Die beiden Zeiten nach der Uhr der Brandwache sind gleich.',
+  'heat: own watch turned round': (s) =>
+    `Von ${s.text('since')} bis ${s.text('until')} ist mehr als ein halber Tag: Die beiden Zeiten stehen in der falschen Reihenfolge.`,
+  'heat: own watch before the end': (s) =>
+    `Die Wache beginnt um ${s.text('since')}, bevor die Flamme um ${s.text('ended')} aus war. Sie zählt erst von da an. Ging die Uhr dieses Geräts falsch, sagen Sie das Ende der Arbeit neu an.`,
   'heat: no solution': () => 'Sagen Sie, was aufgetragen wurde: die Lösung, wie der Ausführende sie nennt.',
   'heat: signed by nobody': () => 'Sagen Sie, wer: ein Name oder eine Funktion.',
   'heat: limit under the air': () =>

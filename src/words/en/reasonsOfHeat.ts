@@ -85,6 +85,10 @@ export const reasonsOfHeat = spoken('reasonsOfHeat', 'reasonsOfHeat', {
   'heat: not of this day': () =>
     'The end of the work is not of the day of this card. Make a card for each day, or change the day of this one.',
   'heat: a watch of no time': () => 'The two times of the watcher’s own watch are the same.',
+  'heat: own watch turned round': (s) =>
+    `From ${s.text('since')} to ${s.text('until')} is more than half a day: the two times stand in the wrong order.`,
+  'heat: own watch before the end': (s) =>
+    `The watch begins at ${s.text('since')}, before the flame was out at ${s.text('ended')}. It counts from then. If the clock of this tablet was wrong, say the work is over anew.`,
   'heat: no solution': () => 'Say what was laid on: the solution, as its maker said it.',
   'heat: signed by nobody': () => 'Say who: a name or a role.',
   'heat: limit under the air': () =>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { againstClosing, againstStarting, minutesKept } from '../../../src/engine/heat';
+import { againstClosing, againstStarting, minutesKept, ownWatchRefused } from '../../../src/engine/heat';
 import type { BodyOf } from '../../../src/engine/record';
 import { hotChecks } from '../../../src/engine/trade';
 
@@ -115,4 +115,13 @@ test('a photo from before the flame was lit again is no photo after the heat', (
     [l2, l5].map((insert) => [insert, { ...afterOf(insert), at: '2026-06-03T15:21:00.000+00:00' }]),
   );
   expect(closing({ day: again, afters: later })).toEqual([]);
+});
+
+test('a watch that begins before midnight and ends after it, or begins after an end before midnight, is in order', () => {
+  const refused = (from: string, until: string, ended: string) =>
+    ownWatchRefused({ from, until }, `2026-06-03T${ended}:00.000+01:00`, 60)?.code;
+  expect(refused('23:30', '00:30', '23:30')).toBeUndefined();
+  expect(refused('00:10', '01:10', '23:50')).toBeUndefined();
+  expect(refused('23:40', '00:50', '23:50')).toBe('heat: own watch before the end');
+  expect(refused('10:00', '10:00', '09:50')).toBe('heat: a watch of no time');
 });
