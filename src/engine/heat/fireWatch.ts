@@ -95,7 +95,8 @@ const halfDay = 720;
 export const ownWatchRefused = (own: OwnWatch, workEnded: string, asked: number): Reason | undefined => {
   const { from, until } = own;
   if (from === until) return because('heat: a watch of no time');
-  if (asked <= halfDay && minutesOfOwn(own) > halfDay) return because('heat: own watch turned round', { since: from, until });
+  if (asked <= halfDay && minutesOfOwn(own) > halfDay)
+    return because('heat: own watch turned round', { since: from, until });
   const ended = workEnded.slice(11, 16);
   // From the end to the beginning of the watch by the shorter way round the clock: a watch over midnight begins after it too.
   const early = minutesOfOwn({ from, until: ended });
