@@ -1,10 +1,10 @@
-import { useEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import { expectLookPhoto, lookPhotoExpected, noLookPhoto } from '../../actions';
 import type { Thing } from '../../engine/record';
 import { w } from '../../words';
 import { Button, Notice } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
-import { useDesk } from '../shell';
+import { useDesk, useHoldUp } from '../shell';
 
 interface PhotoExpectedProps {
   /** Looks a photo may be expected for, and their zones. */
@@ -17,9 +17,8 @@ interface PhotoExpectedProps {
 export function PhotoExpected({ looks, zones, keep }: PhotoExpectedProps) {
   const desk = useDesk();
   const [expected, setExpected] = useState<string>();
-  useEffect(() => {
-    void lookPhotoExpected(desk).then(setExpected);
-  }, [desk]);
+  const holdUp = useHoldUp();
+  useLayoutEffect(() => holdUp(lookPhotoExpected(desk).then(setExpected)), [desk, holdUp]);
   const look = looks.find((l) => l.thing === expected);
   const zone = zones.find((z) => z.thing === look?.body.zone);
   if (!look || !zone || (look.body.photos ?? []).length > 0) return null;

@@ -1,5 +1,6 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useLayoutEffect, useMemo, useState } from 'react';
 import {
+  type CollectionInsights,
   collectionInsights,
   type HoldSaid,
   keepWalkSetting,
@@ -15,7 +16,9 @@ import {
 } from '../../actions';
 import { date, midSentence, w } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading } from '../parts';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { HeldLine } from '../parts/HeldLine';
+import { useHeld } from '../parts/useHeld';
+import { pathTo, say, useDeed, useDesk, useHoldUp, useQuestion } from '../shell';
 import { PhotoExpected } from './PhotoExpected';
 import { UndoLook } from './UndoLook';
 import { WalkEnd } from './WalkEnd';
@@ -25,10 +28,11 @@ import './look.css';
 
 const words = w.walk;
 
-/** Past all works between two rounds: is the green back on what was coated? The list stands at once; due days fill in. */
+/** Past all works between two rounds: is the green back on what was coated? The list stays as it opened: due days that come later are taken in by a touch. */
 export function WalkScreen() {
   const desk = useDesk();
   const works = useQuestion(patrolWalk(desk));
+  const insights = useQuestion(collectionInsights(desk));
   return (
     <Page
       title={words.title}
@@ -37,43 +41,36 @@ export function WalkScreen() {
       narrow
       actions={<UndoLook />}
     >
-      {works === undefined ? (
+      {works === undefined || insights === undefined ? (
         <Reading />
       ) : works.every(({ zones }) => zones.length === 0) ? (
         <EmptyState title={words.none} actions={<LinkButton to={pathTo.sculptures()}>{words.back}</LinkButton>}>
           {words.noneWhat}
         </EmptyState>
       ) : (
-        <Past works={works} />
+        <Past works={works} insights={insights} />
       )}
     </Page>
   );
 }
 
 /** What the holds say of each zone, as far as they were worked out. */
-const useHoldsSaid = (): ReadonlyMap<string, HoldSaid> => {
-  const insights = useQuestion(collectionInsights(useDesk()));
-  return useMemo(
-    () =>
-      new Map(
-        insights?.perWork.flatMap(({ holds, advice }) =>
-          holds.map(({ zone, onNow }): [string, HoldSaid] => [
-            zone,
-            { advice: advice.find((row) => row.zone === zone), onNow },
-          ]),
-        ),
-      ),
-    [insights],
+const holdsSaid = ({ perWork }: CollectionInsights): ReadonlyMap<string, HoldSaid> =>
+  new Map(
+    perWork.flatMap(({ holds, advice }) =>
+      holds.map(({ zone, onNow }): [string, HoldSaid] => [
+        zone,
+        { advice: advice.find((row) => row.zone === zone), onNow },
+      ]),
+    ),
   );
-};
 
 /** Kept on the device for the day, so that it is said once and is still said after a restart. */
 const useSetting = (): readonly [WalkSetting, (setting: WalkSetting) => void] => {
   const desk = useDesk();
   const [setting, setSetting] = useState<WalkSetting>({ wet: 'dry', planned: true });
-  useEffect(() => {
-    void walkSettingKept(desk).then(setSetting);
-  }, [desk]);
+  const holdUp = useHoldUp();
+  useLayoutEffect(() => holdUp(walkSettingKept(desk).then(setSetting)), [desk, holdUp]);
   const change = (next: WalkSetting) => {
     setSetting(next);
     void keepWalkSetting(desk, next);
@@ -81,9 +78,18 @@ const useSetting = (): readonly [WalkSetting, (setting: WalkSetting) => void] =>
   return [setting, change];
 };
 
-function Past({ works }: { readonly works: readonly WorkPassed[] }) {
+interface PastProps {
+  readonly works: readonly WorkPassed[];
+  readonly insights: CollectionInsights;
+}
+
+function Past({ works, insights }: PastProps) {
   const desk = useDesk();
-  const said = useHoldsSaid();
+  const { held, take } = useHeld(insights);
+  // Where they were not all there when it opened, a line says so, and keeps its room.
+  const [waited] = useState(insights.workingOut > 0);
+  const said = useMemo(() => holdsSaid(held), [held]);
+  const waiting = insights.workingOut > 0;
   const [setting, setSetting] = useSetting();
   const { run, refused } = useDeed();
   const today = desk.today();
@@ -111,6 +117,15 @@ function Past({ works }: { readonly works: readonly WorkPassed[] }) {
       <p className="strong" role="status">
         {list.looked > 0 ? words.progress(list.looked, list.left) : words.watch(list.left)}
       </p>
+      {waited && (
+        <HeldLine
+          waits={words.dueWaits}
+          came={words.dueCame}
+          take={words.dueTake}
+          shown={waiting ? 'waits' : held.workingOut > 0 ? 'came' : 'neither'}
+          onTake={take}
+        />
+      )}
       <p>{w.look.greenWhat}</p>
       <PhotoExpected
         looks={zones.flatMap(({ last }) => last ?? [])}

@@ -1,9 +1,9 @@
-import { useEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import { expectPhoto, noPhotoExpected, type PhotoExpected, type PhotosOfWork, photoExpected } from '../../actions';
 import { w, zoneName } from '../../words';
 import { Button, Notice } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
-import { useDesk } from '../shell';
+import { useDesk, useHoldUp } from '../shell';
 import { squareName } from './placeNames';
 
 interface PhotoExpectedNoticeProps {
@@ -15,9 +15,8 @@ interface PhotoExpectedNoticeProps {
 export function PhotoExpectedNotice({ work, keep }: PhotoExpectedNoticeProps) {
   const desk = useDesk();
   const [expected, setExpected] = useState<PhotoExpected>();
-  useEffect(() => {
-    void photoExpected(desk).then(setExpected);
-  }, [desk]);
+  const holdUp = useHoldUp();
+  useLayoutEffect(() => holdUp(photoExpected(desk).then(setExpected)), [desk, holdUp]);
   if (expected?.sculpture !== work.sculpture.thing) return null;
   const what = expectedOf(work, expected);
   return (

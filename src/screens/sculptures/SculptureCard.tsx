@@ -7,20 +7,51 @@ import { pathTo } from '../shell';
 
 export const roundTypeName = (type: string): string => roundTypes.find(({ id }) => id === type)?.name ?? type;
 
+/** As much as is usually told of a work: what is still worked out finds its room kept. Never seen nor heard. */
+const usual: NonNullable<SculptureRow['summary']> = {
+  round: { thing: '', date: '2026-09-28', type: 'annual', ended: true },
+  openRound: null,
+  index: { value: 50, low: 40, high: 60, reasons: [] },
+  seenShare: 1,
+  condition: 2,
+  urgency: 2,
+  recommendation: 2,
+  zones: 12,
+  rounds: 1,
+  dangers: 0,
+  unsettled: 0,
+  scale: '',
+};
+
+interface SculptureCardProps {
+  readonly row: SculptureRow;
+  /** It was not known when the list was opened: the card has the room of a known one from then on. */
+  readonly keepRoom?: boolean;
+}
+
 /** One work in the list. The whole card is the touch target. */
-export function SculptureCard({ row: { thing, body, summary } }: { readonly row: SculptureRow }) {
+export function SculptureCard({ row: { thing, body, summary }, keepRoom }: SculptureCardProps) {
   const title = body.title || w.sculptures.untitled;
   return (
     <Link href={pathTo.sculpture(thing)} className="work-card card by-hand">
       <IndexDial
         figure={summary?.index ?? null}
         of={title}
-        note={summary?.round ? undefined : w.sculptures.notSurveyed}
+        note={summary ? (summary.round ? undefined : w.sculptures.notSurveyed) : '…'}
       />
       <span className="work-words">
         {body.number && <span className="work-number">{body.number}</span>}
         <span className="work-title">{title}</span>
-        {summary ? <Standing summary={summary} /> : <span className="soft">{w.sculptures.workingOut}</span>}
+        <span className="work-standing">
+          {keepRoom && (
+            <span className="work-told room" aria-hidden="true">
+              <Standing summary={usual} />
+            </span>
+          )}
+          <span className="work-told">
+            {summary ? <Standing summary={summary} /> : <span className="soft">{w.sculptures.workingOut}</span>}
+          </span>
+        </span>
       </span>
       <OnIcon />
     </Link>

@@ -1,4 +1,4 @@
-import { createContext, useContext, useLayoutEffect, useState } from 'react';
+import { createContext, useCallback, useContext, useLayoutEffect, useState } from 'react';
 
 /** What the screen that comes up still waits for: its code, and the first answers of its questions. */
 export interface Arrival {
@@ -9,7 +9,7 @@ export interface Arrival {
 export const ArrivalContext = createContext<Arrival | null>(null);
 
 /** After so long a screen is shown as far as it is, in milliseconds. Our own figure: what takes longer says itself that it is worked out. */
-const longest = 2500;
+const longest = 4000;
 
 interface Waits extends Arrival {
   none(): boolean;
@@ -68,4 +68,16 @@ export function useArrival(place: string): { readonly arriving: boolean; readonl
 export function useStillComing(coming = true): void {
   const arrival = useContext(ArrivalContext);
   useLayoutEffect(() => (coming ? arrival?.waitFor() : undefined), [arrival, coming]);
+}
+
+/** Holds up the screen that comes up until something is read that is no question. To be called in a layout effect. */
+export function useHoldUp(): (until: Promise<unknown>) => void {
+  const arrival = useContext(ArrivalContext);
+  return useCallback(
+    (until) => {
+      const come = arrival?.waitFor();
+      if (come) void until.finally(come);
+    },
+    [arrival],
+  );
 }

@@ -1,9 +1,9 @@
-import { useEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import { type Light, noPhotoExpected, type PhotoExpected, photoExpected, type ShotList } from '../../actions';
 import { w } from '../../words';
 import { Button, Notice } from '../parts';
 import { PhotoTake } from '../parts/PhotoTake';
-import { useDesk } from '../shell';
+import { useDesk, useHoldUp } from '../shell';
 import { nameOfShot, type ShotShown, shownShot } from './shotText';
 import { useShotCamera } from './useShotCamera';
 
@@ -16,9 +16,8 @@ interface ShotExpectedProps {
 export function ShotExpected({ list, light }: ShotExpectedProps) {
   const desk = useDesk();
   const [expected, setExpected] = useState<PhotoExpected>();
-  useEffect(() => {
-    void photoExpected(desk).then(setExpected);
-  }, [desk]);
+  const holdUp = useHoldUp();
+  useLayoutEffect(() => holdUp(photoExpected(desk).then(setExpected)), [desk, holdUp]);
   const shot = expected && list.shots.find(({ of, thing }) => expected[of] === thing);
   if (!shot || shot.photos.length > 0 || expected?.round !== list.round?.thing) return null;
   return <AskedAgain list={list} light={light} shown={shownShot(list, shot)} done={() => setExpected(undefined)} />;

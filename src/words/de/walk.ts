@@ -14,6 +14,9 @@ export const walk: Same<typeof english> = {
   watch: (left: number) =>
     left === 0 ? 'Nichts mehr auf der Liste dieses Rundwegs' : `${zones(left)} auf der Liste dieses Rundwegs`,
   progress: (looked: number, left: number) => `${zones(looked)} angesehen, noch ${left}`,
+  dueWaits: 'Die fälligen Tage werden berechnet. Bis dahin folgt die Liste nur den Kontrollblicken und Beschichtungen.',
+  dueCame: 'Die fälligen Tage sind berechnet.',
+  dueTake: 'Zeigen',
   allClear: (n: number) => restClear(n),
   allClearFor: (n: number, work: string) => `${restClear(n)}: ${work}`,
   allKept: (n: number) => `${zones(n)} frei. Gespeichert.`,

@@ -13,6 +13,9 @@ export const walk = spoken('walk', 'walk', {
   watch: (left: number) =>
     left === 0 ? 'Nothing left on the list of this walk' : `${zones(left)} on the list of this walk`,
   progress: (looked: number, left: number) => `${zones(looked)} looked at, ${left} left`,
+  dueWaits: 'The due days are being worked out. Until then the list goes by looks and coatings alone.',
+  dueCame: 'The due days are worked out.',
+  dueTake: 'Show them',
   allClear: (n: number) => (n === 1 ? 'The 1 left is clear' : `All ${n} left are clear`),
   allClearFor: (n: number, work: string) => `${n === 1 ? 'The 1 left is clear' : `All ${n} left are clear`}: ${work}`,
   allKept: (n: number) => `${zones(n)} clear. Kept.`,
