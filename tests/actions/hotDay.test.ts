@@ -176,6 +176,20 @@ test('each insert near the heat holds the day open until it has its limit and it
   await done(closeHotDay(desk, hotDay, 'Steward'));
 });
 
+test('taking an insert off the card after it was read does not close the day past its photo', async () => {
+  const { desk, clocks, goes } = await tablet();
+  const { sculpture } = await aWork(desk, { title: 'Test figure', number: 'T-3', areas: [1] });
+  const { insert } = await done(addInsert(desk, sculpture, { material: 'Glass', count: 1, removable: 'no' }));
+  const { thing: hotDay } = await done(addPlanned(desk, 'hotDay', cardOf(sculpture, { inserts: [insert] })));
+  const reading = { sculpture, insert, hotDay, time: '12:50', spot: 'rim', celsius: 58, by: 'Helper' };
+  await done(addPlanned(desk, 'insertReading', reading));
+  await done(editPlanned(desk, 'hotDay', hotDay, { inserts: [] }));
+  await done(endHotWork(desk, hotDay, { ...clocks }));
+  goes(60);
+  await done(sayWatchKept(desk, hotDay, { by: 'Helper' }, { ...clocks }));
+  expect(await refusedWith(closeHotDay(desk, hotDay, 'Steward'))).toBe('heat: no photo after');
+});
+
 test('nothing is written into a closed day until it is opened again', async () => {
   const { desk, clocks, goes } = await tablet();
   const { sculpture, hotDay } = await aDay(desk);

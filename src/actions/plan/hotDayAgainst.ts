@@ -10,7 +10,10 @@ export const hotDayAgainst = async (
 ): Promise<Reason | undefined> => {
   const refused = hotDayRefused(body);
   if (refused || !body.closed) return refused;
-  const near = body.inserts ?? [];
+  const read = (await desk.store.ofKind('insertReading')).flatMap(({ gone, lead }) =>
+    !gone && lead.body.hotDay === hotDay ? [String(lead.body.insert)] : [],
+  );
+  const near = [...new Set([...(body.inserts ?? []), ...read])];
   const cares = await bodies(
     desk,
     'insertCare',
@@ -21,7 +24,7 @@ export const hotDayAgainst = async (
     'insertAfter',
     near.map((insert) => [insert, nameOf.insertAfter(hotDay, insert)]),
   );
-  return againstClosing({ day: body, cares, afters })[0];
+  return againstClosing({ day: body, cares, afters, read })[0];
 };
 
 const bodies = async <K extends KindOfThing>(

@@ -14,6 +14,8 @@ export interface HotDayFacts {
   readonly cares: ReadonlyMap<string, InsertCare>;
   /** Of this day, by the name of the insert. */
   readonly afters: ReadonlyMap<string, InsertAfter>;
+  /** Inserts a temperature of this day is written down of: they were near the heat, whatever the card says of them later. */
+  readonly read?: readonly string[];
   /** All inserts of the work. */
   readonly inserts: readonly string[];
 }
@@ -70,10 +72,10 @@ export const seenAfter = ({ wentOn }: Pick<HotDay, 'wentOn'>, after: InsertAfter
   after !== undefined && after.photos.length > 0 && (wentOn === undefined || Date.parse(after.at) > Date.parse(wentOn));
 
 /** What stands against closing the day. Empty: it can be closed. */
-export const againstClosing = ({ day, cares, afters }: Omit<HotDayFacts, 'inserts'>): Reason[] => [
+export const againstClosing = ({ day, cares, afters, read = [] }: Omit<HotDayFacts, 'inserts'>): Reason[] => [
   ...watchOpen(day),
   ...limitsMissing(day, cares),
-  ...(day.inserts ?? [])
+  ...[...new Set([...(day.inserts ?? []), ...read])]
     .filter((insert) => !seenAfter(day, afters.get(insert)))
     .map((insert) => because('heat: no photo after', { insert })),
 ];

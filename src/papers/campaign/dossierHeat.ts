@@ -1,4 +1,4 @@
-import { endOfWork, minutesKept, type TemperatureLog, temperatureLog } from '../../engine/heat';
+import { endOfWork, minutesKept, seenAfter, type TemperatureLog, temperatureLog } from '../../engine/heat';
 import type { Thing } from '../../engine/record';
 import { hotChecks } from '../../engine/trade';
 import { date, measure, measureNumber, sayReason, unitOf, w, whole } from '../../words';
@@ -55,7 +55,11 @@ const card = ({ body }: Thing<'hotDay'>): PaperPiece => {
 
 const insertsOfDay = (file: CampaignOnPaper, day: Thing<'hotDay'>): readonly PaperPiece[] =>
   insertsTold(file)
-    .filter(({ insert }) => day.body.inserts?.includes(insert.thing))
+    .filter(
+      ({ insert }) =>
+        day.body.inserts?.includes(insert.thing) ||
+        file.things('insertReading').some(({ body }) => body.hotDay === day.thing && body.insert === insert.thing),
+    )
     .map((told) => newPage(fine(temperatures(file, day, told)), afterHeat(file, day, told)));
 
 const temperatures = (
@@ -110,7 +114,8 @@ const rows = (log: TemperatureLog, by: ReadonlyMap<string, string>): PaperPiece 
 const afterHeat = (file: CampaignOnPaper, day: Thing<'hotDay'>, { insert, name, care }: InsertTold): PaperPiece => {
   const after = file
     .things('insertAfter')
-    .find(({ body }) => body.hotDay === day.thing && body.insert === insert.thing)?.body;
+    .map(({ body }) => body)
+    .find((body) => body.hotDay === day.thing && body.insert === insert.thing && seenAfter(day.body, body));
   return together(
     say(
       after

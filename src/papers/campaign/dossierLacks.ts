@@ -1,5 +1,6 @@
 import { ofCampaign, paperEntered, paperStanding } from '../../engine/campaign';
 import { methodsOn } from '../../engine/care';
+import { seenAfter } from '../../engine/heat';
 import { treatmentOf } from '../../engine/trade';
 import { date, w } from '../../words';
 import { thingsOfAll } from '../reading';
@@ -64,7 +65,9 @@ const heatMissing = (file: CampaignOnPaper): readonly string[] => {
         one.body.hotDay === thing && one.body.insert === insert;
       return [
         ...(file.things('insertReading').some(isOf) ? [] : [words.readings(name, date(body.date))]),
-        ...(file.things('insertAfter').some(isOf) ? [] : [words.after(name, date(body.date))]),
+        ...(file.things('insertAfter').some((one) => isOf(one) && seenAfter(body, one.body))
+          ? []
+          : [words.after(name, date(body.date))]),
       ];
     }),
   );

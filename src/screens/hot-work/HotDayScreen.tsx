@@ -53,8 +53,10 @@ function Day({ around, day }: { readonly around: Around; readonly day: Thing<'ho
         .filter((after) => after.body.hotDay === day.thing)
         .map((after) => [after.body.insert, after.body]),
     ),
+    read: planned.insertReading.filter((row) => row.body.hotDay === day.thing).map((row) => row.body.insert),
     inserts: record.inserts.map(({ thing }) => thing),
   };
+  const near = [...new Set([...(body.inserts ?? []), ...facts.read])];
   const { number, title } = record.sculpture.body;
   const back = body.campaign
     ? { to: pathTo.hotDays(body.campaign), label: words.backToDays }
@@ -72,9 +74,9 @@ function Day({ around, day }: { readonly around: Around; readonly day: Thing<'ho
           </LinkButton>
         }
       >
-        {(body.inserts ?? []).length === 0 && <p className="soft">{words.readings.none}</p>}
+        {near.length === 0 && <p className="soft">{words.readings.none}</p>}
         <ul className="bare hot-inserts">
-          {(body.inserts ?? []).map((insert) => (
+          {near.map((insert) => (
             <InsertNearHeat
               key={insert}
               around={around}

@@ -125,3 +125,10 @@ test('a watch that begins before midnight and ends after it, or begins after an 
   expect(refused('23:40', '00:50', '23:50')).toBe('heat: own watch before the end');
   expect(refused('10:00', '10:00', '09:50')).toBe('heat: a watch of no time');
 });
+
+test('an insert taken off the card after its temperature was read still holds the day open until it is seen', () => {
+  const off = { ...day, inserts: [l2] };
+  const one = new Map([[l2, afterOf(l2)]]);
+  expect(againstClosing({ day: off, cares, afters: one })).toEqual([]);
+  expect(codes(againstClosing({ day: off, cares, afters: one, read: [l5, l5, l2] }))).toEqual(['heat: no photo after']);
+});
