@@ -8,6 +8,7 @@ const signOf = (currency: string): string =>
 
 /** An amount without its own currency before or after it. Another currency stays, and makes it no amount. */
 export const withoutCurrency = (text: string, currency: string): string => {
+  if (/^[\d.,' -]*$/.test(text)) return text;
   for (const name of [currency, signOf(currency)]) {
     const [small, sought] = [text.toLowerCase(), name.toLowerCase()];
     if (small.startsWith(sought)) return text.slice(sought.length).trim();

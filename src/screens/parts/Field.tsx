@@ -36,10 +36,10 @@ export function Field(props: FieldProps) {
   const { label, value, onChange, takes, kind = takes ? 'number' : 'text', hint, optional, maxLength, short } = props;
   const { read = takes || kind === 'number' ? (text: string) => readBack(text, takes ?? 'number') : undefined } = props;
   const id = useId();
-  // What a form opens with was written by the app itself. While somebody types, half a number is no fault.
-  const [typed, setTyped] = useState<'no' | 'being' | 'done'>('no');
-  const { told, fault }: ReadBack = (typed !== 'no' && read?.(value)) || {};
-  const error = props.error ?? (typed === 'done' ? fault : undefined);
+  // While somebody types, half a number is no fault.
+  const [left, setLeft] = useState(false);
+  const { told, fault }: ReadBack = read?.(value) ?? {};
+  const error = props.error ?? (left ? fault : undefined);
   const unit = props.unit ?? unitTaken(takes);
   const said = [hint && 'hint', told && 'read', error && 'error'].filter(Boolean);
   const shared = {
@@ -50,10 +50,10 @@ export function Field(props: FieldProps) {
     'aria-invalid': error ? true : undefined,
     'aria-required': optional ? undefined : true,
     onChange: (e: { target: { value: string } }) => {
-      setTyped('being');
+      setLeft(false);
       onChange(e.target.value.normalize('NFC'));
     },
-    onBlur: () => setTyped((was) => (was === 'no' ? was : 'done')),
+    onBlur: () => setLeft(true),
   };
   return (
     <div className={short ? 'field short' : 'field'}>
