@@ -238,4 +238,4 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   await expect.poll(async () => (await cells(held, /^Zone A/))[0]).toContain(w.due.watch.monthsHeld('12', ''));
   await page.getByText(/Green seen again on .*H.* 20 June 2028/).waitFor();
   expect(faults).toEqual([]);
-}, 240_000);
+}, 480_000);

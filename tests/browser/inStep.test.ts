@@ -177,4 +177,4 @@ test('two tablets and a folder that is the same on both: the second begins with 
   await second.getByRole('alert').filter({ hasText: 'tab' }).waitFor();
   expect(await filesOf(a)).toEqual(before);
   expect(faults).toEqual([[], []]);
-}, 120_000);
+}, 300_000);

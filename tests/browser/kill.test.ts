@@ -32,7 +32,7 @@ const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
 test('the browser is killed at twenty random moments of a round, and no touch the screen had shown is lost', {
   retry: 0,
-  timeout: 240_000,
+  timeout: 600_000,
 }, async () => {
   const seed = Number(process.env.KILL_SEED ?? Date.now() % 1_000_000);
   const draw = seeded(seed);

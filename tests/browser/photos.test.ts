@@ -144,7 +144,7 @@ test('a hundred photos of 12 megapixels in a row, the page slowed four times: me
   const kept = new Map(await keptBytes(page));
   for (const bytes of files) expect(kept.get(hashOf(bytes))).toBe(hashOf(bytes));
   expect(faults).toEqual([]);
-}, 300_000);
+}, 600_000);
 
 test('of five bad files each says in a sentence what is wrong with it; nothing is lost and nothing falls', async () => {
   const { page, faults } = await onPhotos();

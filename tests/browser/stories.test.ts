@@ -33,7 +33,7 @@ beforeAll(async () => {
   await page.getByRole('button', { name: w.sculptures.welcome.demo, exact: true }).click();
   await page.getByRole('heading', { level: 1, name: w.sculptures.title }).waitFor();
   garden = toldOf(dayOfGarden);
-}, 120_000);
+}, 300_000);
 
 afterAll(async () => {
   await tablet?.close();
