@@ -23,6 +23,17 @@ const wrong: { readonly [K in PlannedKind]?: readonly [PlannedBody<K>, string] }
     'campaign: line without an amount',
   ],
   bid: [{ ...bid, lines: [{ item: 'i1', minor: -1 }] }, 'money: below nothing'],
+  bidCriteria: [
+    { sculpture, campaign, date: '2026-03-02', criteria: [{ id: 'method', weight: 90 }], scorers: [] },
+    'campaign: weights come to',
+  ],
+  bidScore: [
+    {
+      ...{ sculpture, campaign, scorer: 's1', date: '2026-03-25' },
+      marks: [1, 2].map((mark) => ({ bid: nameOf.bid('b'), criterion: 'method', mark })),
+    },
+    'campaign: mark twice',
+  ],
   completeness: [
     { sculpture, campaign, of: 'report', items: [], date: '2026-10-02', letterSent: '2026-10-01' },
     'campaign: days out of order',
@@ -54,6 +65,20 @@ describe('What belongs to a campaign', () => {
     const came = await editPlanned(desk, 'bid', thing, { validUntil: '2026-03-19' });
     expect(came).toMatchObject({ ok: false, reason: { code: 'campaign: days out of order' } });
     expect((await desk.store.current(thing))?.lead.body.validUntil).toBeUndefined();
+  });
+
+  it('keeps a change of weights after a bid only with its reason, and a sheet only once each bid has its marks', async () => {
+    const desk = await freshDesk();
+    await done(addPlanned(desk, 'bid', bid));
+    const other = { sculpture, campaign: nameOf.campaign('other'), date: '2026-03-21', scorers: [] };
+    const criteria = [{ id: 'method', weight: 100 }];
+    await done(setPlanned(desk, 'bidCriteria', nameOf.bidCriteria(other.campaign), { ...other, criteria }));
+    const name = nameOf.bidCriteria(campaign);
+    const late = await setPlanned(desk, 'bidCriteria', name, { ...other, campaign, criteria });
+    expect(late).toMatchObject({ ok: false, reason: { code: 'campaign: weights changed after a bid' } });
+    const sheet = { sculpture, campaign, scorer: 's1', date: '2026-03-25', marks: [], handedIn: '2026-03-25' };
+    const empty = await setPlanned(desk, 'bidScore', nameOf.bidScore(campaign, 's1'), sheet);
+    expect(empty).toMatchObject({ ok: false, reason: { code: 'campaign: sheet not whole', params: { count: 4 } } });
   });
 
   it('has one schedule a campaign, said anew and never doubled', async () => {

@@ -156,6 +156,35 @@ export const plannedThings = ({ collection, sculpture, zone, insert, photo, id }
       },
     ],
     [
+      'bidCriteria',
+      nameOf.bidCriteria(campaign),
+      {
+        ...{ sculpture, campaign, date: '2026-03-02', scorers: [{ id: 's1', ...who }] },
+        criteria: [
+          { id: 'method', weight: 70 },
+          { id: 'own 1', name: 'Apprentices', weight: 30 },
+        ],
+        changed: [
+          {
+            on: '2026-03-21',
+            why: 'The board asked',
+            bids: 1,
+            sheets: 0,
+            before: [{ id: 'method', weight: 100 }],
+          },
+        ],
+        opened: { on: '2026-03-28', by: 'Steward' },
+      },
+    ],
+    [
+      'bidScore',
+      nameOf.bidScore(campaign, 's1'),
+      {
+        ...{ sculpture, campaign, scorer: 's1', date: '2026-03-25', handedIn: '2026-03-26' },
+        marks: [{ bid, criterion: 'method', mark: 8 }],
+      },
+    ],
+    [
       'completeness',
       nameOf.completeness(campaign, 'report', 'own'),
       {

@@ -22,6 +22,7 @@ import {
   yearVerdictRefused,
 } from '../../engine/year';
 import type { Desk } from '../desk';
+import { bidCriteriaAgainst, bidScoreAgainst } from './bidScoreAgainst';
 import { fundCheck, giftCheck } from './fundChecks';
 import { dayOpenAgainst, hotDayAgainst } from './hotDayAgainst';
 import { moneyRulesCheck, optionCheck, quoteCheck } from './moneyChecks';
@@ -63,6 +64,8 @@ export const plannedChecks: { readonly [K in PlannedKind]?: PlannedCheck<K> } = 
   cause: causeRefused,
   quantities: quantitiesRefused,
   bid: bidRefused,
+  bidCriteria: bidCriteriaAgainst,
+  bidScore: bidScoreAgainst,
   completeness: completenessRefused,
   approval: approvalRefused,
   colourCard: colourCardRefused,

@@ -2,7 +2,7 @@ import { addPlanned, editPlanned, keepPhoto, setPlanned } from '../../actions';
 import type { QuantityLine } from '../../engine/campaign';
 import { moneyOf, noCurrency } from '../../engine/money';
 import { type BodyOf, nameOf } from '../../engine/record';
-import { paperItems } from '../../engine/trade';
+import { bidCriteria, paperItems } from '../../engine/trade';
 import { paintPanel } from '../drawing/panel';
 import { done } from '../walkRound';
 import {
@@ -11,10 +11,12 @@ import {
   type DemoCause,
   type DemoPaper,
   limes,
+  markedByHand,
   panelPhotos,
   papersOfTheStair,
   papersOfTheTable,
   pricesOfTheTable,
+  scorersOfTheStair,
   seenOnTheStair,
   seenOnTheTable,
   spray,
@@ -74,9 +76,11 @@ const eventsOfStair = (garden: PlantedGarden, work: PlantedWork): DemoEvent[] =>
             : [{ item: `i${i + 1}`, minor: minor(price), ...(area ? { measured: area } : {}) }];
         });
         const body = { sculpture, campaign: campaign(), currency: noCurrency, lines, ...bid };
-        await done(addPlanned(desk, 'bid', body));
+        garden.things.set(`bid ${bid.who}`, (await done(addPlanned(desk, 'bid', body))).thing);
       },
     })),
+    { day: '2026-03-03', run: () => weighBids(garden, sculpture, campaign()) },
+    { day: '2026-04-13', run: () => markBids(garden, sculpture, campaign()) },
   ];
 };
 
@@ -125,6 +129,32 @@ const eventsOfTable = (garden: PlantedGarden, work: PlantedWork): DemoEvent[] =>
     }),
     { day: '2026-05-12', run: () => panelHeldAgain(garden, work) },
   ];
+};
+
+/** The usual weights, said before any bid is in. */
+const weighBids = async ({ desk }: PlantedGarden, sculpture: string, campaign: string): Promise<void> =>
+  void (await done(
+    setPlanned(desk, 'bidCriteria', nameOf.bidCriteria(campaign), {
+      ...{ sculpture, campaign, date: '2026-03-03' },
+      criteria: bidCriteria.map(({ id, weight }) => ({ id, weight })),
+      scorers: scorersOfTheStair.map(({ id, role }) => ({ id, role })),
+    }),
+  ));
+
+const markBids = async (garden: PlantedGarden, sculpture: string, campaign: string): Promise<void> => {
+  const date = '2026-04-13';
+  for (const { id, marks } of scorersOfTheStair)
+    await done(
+      setPlanned(garden.desk, 'bidScore', nameOf.bidScore(campaign, id), {
+        ...{ sculpture, campaign, scorer: id, date, handedIn: date },
+        marks: bidsForTheStair.flatMap(({ who }, i) =>
+          markedByHand.map((criterion, j) => ({
+            ...{ bid: madeBefore(garden, `bid ${who}`), criterion },
+            mark: Number(marks[i]?.[j]),
+          })),
+        ),
+      }),
+    );
 };
 
 const findCause = async ({ desk }: PlantedGarden, work: PlantedWork, { letters, ...said }: DemoCause): Promise<void> =>

@@ -43,6 +43,16 @@ export const bidsForTheStair: readonly DemoBid[] = [
   },
 ];
 
+/** Whole marks of each scorer: a row a bid in the order above; method, people, documentation, programme. */
+export const scorersOfTheStair = [
+  { id: 's1', role: 'Steward', marks: ['8867', '7895', '5456'] },
+  { id: 's2', role: 'Conservator', marks: ['7966', '8896', '5367'] },
+  { id: 's3', role: 'Member of the board', marks: ['9878', '8787', '6556'] },
+] as const;
+
+/** What a mark is given on, in that order. */
+export const markedByHand = ['method', 'people', 'documentation', 'programme'] as const;
+
 /** One line a zone, in the order of their letters; then the lenses, and the report. */
 export const pricesOfTheTable = {
   zones: [3300, 900, 2700, 2500, 2600, 2400, 1700],

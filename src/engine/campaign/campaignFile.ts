@@ -6,6 +6,8 @@ type Kinds =
   | 'fund'
   | 'quantities'
   | 'bid'
+  | 'bidCriteria'
+  | 'bidScore'
   | 'completeness'
   | 'approval'
   | 'colourCard'
@@ -25,7 +27,7 @@ export interface CampaignFile {
 }
 
 /** The things of this campaign; causes, inserts and access are the work's. */
-export const ofCampaign = <K extends 'quantities' | 'bid' | 'completeness' | 'approval' | 'colourCard' | 'layer'>(
+export const ofCampaign = <K extends Exclude<Kinds, 'cause' | 'decision' | 'fund' | 'insertCare' | 'accessSheet'>>(
   { campaign, planned }: CampaignFile,
   kind: K,
 ): readonly Thing<K>[] =>

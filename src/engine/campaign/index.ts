@@ -1,5 +1,10 @@
 /** Causes before treatment, quantities from zones, bids beside each other, what a paper must hold, where a campaign stands. */
+
 export { type BidComparison, type ComparedBid, type ComparedLine, compareBids } from './bidComparison';
+export { type Criterion, criteriaOf, sameCriteria } from './bidCriteria';
+export { bidCriteriaRefused, bidScoreRefused, type KeptOfBids } from './bidScoreRefused';
+export { type BidScoring, type Points, type ScoredBid, scoreBids } from './bidScoring';
+export { byHand, markOf, type Scorer, type ScoreSheet, type SheetStanding, type Sheets, sheetsOf } from './bidSheets';
 export { type CampaignFile, ofCampaign, type PlannedForWork } from './campaignFile';
 export { type CausesFirst, causesFirst } from './causesFirst';
 export { photosLacking } from './foundAtStep';

@@ -7,6 +7,8 @@ const order = ['opened', 'began', 'ended', 'accepted', 'warrantyUntil'] as const
 
 /** What stands against a campaign as it was entered: its days out of order. */
 export const campaignRefused = (body: BodyOf<'campaign'>): Reason | undefined => {
+  if (body.takenBid !== undefined && body.takenWhy?.trim() && !body.takenBy)
+    return because('campaign: decided by nobody');
   const days = order.flatMap((field) => (body[field] ? [{ field, day: body[field] }] : []));
   return days
     .flatMap((later, i) => {

@@ -11,7 +11,7 @@ const kindsLeftOut: Readonly<Record<LeftOut, readonly string[]>> = {
   access: ['access', 'accessSheet', 'keptWhere'],
   'insert values': ['insertValue'],
   // What a bidder must not read: other bids, what there is to spend, who gave it.
-  money: ['moneyRules', 'option', 'quote', 'fund', 'gift', 'bid', 'yearPlan', 'decision', 'tripwireAnswer'],
+  money: ['moneyRules', 'option', 'quote', 'fund', 'gift', 'bid', 'bidScore', 'yearPlan', 'decision', 'tripwireAnswer'],
 };
 
 /** Words for a paper, and notes of papers given out, stay behind with what their paper speaks of. */
@@ -61,6 +61,7 @@ const namesPersons: Readonly<Record<string, readonly string[]>> = {
   tripwireAnswer: ['by'],
   campaign: ['takenBy', 'warrantyWho'],
   bid: ['who', 'named'],
+  bidCriteria: ['scorers', 'opened'],
   completeness: ['from'],
   approval: ['signed'],
   colourCard: ['signed'],
@@ -84,11 +85,11 @@ const hasNote = ({ kind, body }: Entry): boolean =>
   (kind === 'paperText' && Boolean(body.text)) ||
   (kind === 'personCheck' && Boolean(body.what));
 
-const count = (entries: readonly Entry[], of: (e: Entry) => boolean): number =>
 /** Sums that are no thing of their own: what a treatment cost, a day of the lift. Whole entries go or stay, so these go. */
 const holdsMoney = ({ kind, body }: Entry): boolean =>
   (kind === 'treatment' && body.cost !== undefined) || (kind === 'accessSheet' && body.dayCost !== undefined);
 
+const count = (entries: readonly Entry[], of: (e: Entry) => boolean): number =>
   new Set(entries.filter(of).map((e) => e.thing)).size;
 
 /** Everything a file would hold, to be read before it leaves. Counts are of things, earlier versions included. */
@@ -116,8 +117,8 @@ export const partialCarry = (entries: readonly Entry[], options: CarryOptions = 
   const things = new Set(taken.map((e) => e.thing));
   const mentioned = new Set(taken.flatMap((e) => referencesOf(e).map((r) => r.name)));
   const erased = erasedBy(taken);
-  return {
   const sums = options.without?.includes('money') ? count(taken, holdsMoney) : 0;
+  return {
     entries: taken,
     holds: [...holdsOf(taken), ...(sums > 0 ? [{ what: 'sums of money in entries', count: sums }] : [])],
     keptAtHome: [...mentioned].filter((name) => !things.has(name) && !erasureOf(erased, name)).sort(),

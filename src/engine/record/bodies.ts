@@ -1,3 +1,4 @@
+import { bidCriteriaBody, bidScoreBody } from './bidScoreBodies';
 import { fraction, listOf, maybe, note, number, positive, text, whole } from './bounds';
 import {
   accessSheetBody,
@@ -243,6 +244,8 @@ export const bodySchemas = {
   cause: causeBody,
   quantities: quantitiesBody,
   bid: bidBody,
+  bidCriteria: bidCriteriaBody,
+  bidScore: bidScoreBody,
   completeness: completenessBody,
   approval: approvalBody,
   colourCard: colourCardBody,

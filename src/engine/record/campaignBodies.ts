@@ -15,6 +15,10 @@ export const campaignBody = z.looseObject({
   fund: maybe(thingName),
   /** The bid that was taken. */
   takenBid: maybe(thingName),
+  /** Who decided on it, when and why: a person, no sum. */
+  takenBy: maybe(personInRole),
+  takenOn: maybe(day),
+  takenWhy: maybe(text(2000)),
   began: maybe(day),
   ended: maybe(day),
   accepted: maybe(day),
@@ -180,12 +184,12 @@ export const hotDayBody = z.looseObject({
   /** Minutes the fire authority and the insurer ask for. */
   watchMinutes: whole(0, 1440),
   workEnded: maybe(instant),
+  /** When the work last went on after its end had been said: what was photographed before it was not after the heat. */
+  wentOn: maybe(instant),
   /** The watcher's word that the watch was kept to its end, and when. */
   watchKept: maybe(
     z.looseObject({
       at: instant,
-  /** When the work last went on after its end had been said: what was photographed before it was not after the heat. */
-  wentOn: maybe(instant),
       by: text(200),
       seen: maybe(text(500)),
       /** Minutes a tablet counted to the end. */

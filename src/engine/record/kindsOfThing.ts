@@ -60,6 +60,8 @@ const known: Readonly<Record<KindOfThing, true>> = {
   cause: true,
   quantities: true,
   bid: true,
+  bidCriteria: true,
+  bidScore: true,
   completeness: true,
   approval: true,
   colourCard: true,

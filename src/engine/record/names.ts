@@ -71,6 +71,9 @@ export const nameOf = {
   cause: (id: string) => `cause/${id}`,
   quantities: (campaign: string) => `quantities/${tail(campaign)}`,
   bid: (id: string) => `bid/${id}`,
+  bidCriteria: (campaign: string) => `bidCriteria/${tail(campaign)}`,
+  /** `scorer` is the id in the criteria. */
+  bidScore: (campaign: string, scorer: string) => `bidScore/${tail(campaign)}/${scorer}`,
   completeness: (campaign: string, of: string, about: string) => `completeness/${tail(campaign)}/${of}/${about}`,
   approval: (id: string) => `approval/${id}`,
   colourCard: (id: string) => `colourCard/${id}`,

@@ -28,6 +28,8 @@ export const plannedKinds = [
   'cause',
   'quantities',
   'bid',
+  'bidCriteria',
+  'bidScore',
   'completeness',
   'approval',
   'colourCard',

@@ -1,4 +1,15 @@
 /** What the trade knows, as data with sources. Nothing here computes a score. */
+export {
+  type BidCriterion,
+  bidCriteria,
+  bidCriterionOf,
+  fewestScorers,
+  marksApart,
+  mostMark,
+  priceCriterion,
+  priceFormula,
+  weightsSum,
+} from './bidCriteria';
 export { type CampaignStep, campaignStepOf, campaignSteps } from './campaignSteps';
 export { type Cause, causeOf, causes } from './causes';
 export { type Caution, type CautionPlace, cautions, cautionsAt } from './cautions';

@@ -46,6 +46,8 @@ export const campaignOnPaper = (source: PaperSource, about: string): CampaignOnP
     fund: thingsOfAll(source, 'fund'),
     quantities: things('quantities'),
     bid: things('bid'),
+    bidCriteria: things('bidCriteria'),
+    bidScore: things('bidScore'),
     completeness: things('completeness'),
     approval: things('approval'),
     colourCard: things('colourCard'),

@@ -5,6 +5,7 @@ import { amountText, area, date, lettersOf, list as listed, money, number, taskN
 import { facts, newPage, type PaperPiece, pictures, say, section, table, together, under } from '../layout';
 import { thingsIn } from '../reading';
 import type { CampaignOnPaper } from './campaignOnPaper';
+import { bidsScored, whoDecided } from './dossierScores';
 
 const words = w.paperDossier;
 
@@ -18,7 +19,14 @@ export const signedText = (signed: Signed): string =>
 
 /** What the request and the proposal had to hold, line by line, and the bid that was taken. */
 export const papersAndBid = (file: CampaignOnPaper): PaperPiece =>
-  section(words.proposal, paperTold(file, 'request'), paperTold(file, 'proposal'), bidTaken(file));
+  section(
+    words.proposal,
+    paperTold(file, 'request'),
+    paperTold(file, 'proposal'),
+    bidTaken(file),
+    bidsScored(file),
+    whoDecided(file),
+  );
 
 /** One paper against what it must hold. */
 export const paperTold = ({ planned, campaign }: CampaignOnPaper, of: PaperOf): PaperPiece => {

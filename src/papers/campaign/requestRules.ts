@@ -1,6 +1,7 @@
+import { criteriaOf, ofCampaign } from '../../engine/campaign';
 import { methodsOn } from '../../engine/care';
 import { methodOf, paperItems } from '../../engine/trade';
-import { w } from '../../words';
+import { number, w } from '../../words';
 import { list, type PaperPiece, room, say, section, table, under } from '../layout';
 import type { CampaignOnPaper } from './campaignOnPaper';
 import type { Own } from './requestForProposals';
@@ -31,10 +32,15 @@ export const rulesOfRequest = (file: CampaignOnPaper, own: Own): PaperPiece => [
     under(words.ownership, own('ownership') === '' ? room(words.ownershipRoom) : say(own('ownership'))),
   ),
   section(words.terms, list(words.termsText), own('terms') !== '' && say(own('terms'))),
-  section(words.criteria, own('criteria') === '' ? weights() : say(own('criteria')), say(words.criteriaHow, 'small')),
+  section(
+    words.criteria,
+    own('criteria') === '' ? weights(file) : say(own('criteria')),
+    say(words.criteriaHow, 'small'),
+  ),
 ];
 
-const weights = (): PaperPiece =>
+/** As they were set for this campaign, or the usual ones. */
+const weights = (file: CampaignOnPaper): PaperPiece =>
   table(
     words.criteriaCaption,
     [
@@ -42,7 +48,11 @@ const weights = (): PaperPiece =>
       { head: words.criteriaColumns.weight, kind: 'number' },
       { head: words.criteriaColumns.asks, kind: 'wide' },
     ],
-    words.criteriaRows,
+    criteriaOf(ofCampaign(file, 'bidCriteria')[0]?.body).map(({ name, weight, asks = '' }) => [
+      name,
+      number(weight, 1),
+      asks,
+    ]),
   );
 
 /** Methods that are never used on this work. */

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { editPlanned } from '../../actions';
 import type { BidComparison } from '../../engine/campaign';
 import type { Thing } from '../../engine/record';
@@ -5,7 +6,9 @@ import { date, list, w } from '../../words';
 import { Button, LinkButton, Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { pathTo, say, useDeed, useDesk } from '../shell';
+import { DecidedSheet } from './DecidedSheet';
 import type { OpenFile } from './OfCampaign';
+import { scorerText } from './scorerText';
 
 const words = w.campaign.bids;
 
@@ -21,11 +24,18 @@ export function BidCards({ file, bids, compared, onEdit }: BidCardsProps) {
   const desk = useDesk();
   const { run, refused, busy } = useDeed();
   const { thing, body } = file.campaign;
+  const [deciding, setDeciding] = useState(false);
+  const { takenBy, takenOn, takenWhy } = body;
   const take = (bid: Thing<'bid'> | undefined) =>
     run(
-      () => editPlanned(desk, 'campaign', thing, { takenBid: bid?.thing }),
+      () =>
+        editPlanned(desk, 'campaign', thing, {
+          takenBid: bid?.thing,
+          ...{ takenBy: undefined, takenOn: undefined, takenWhy: undefined },
+        }),
       () => say(bid ? words.takenSaid(bid.body.who) : words.untakenSaid),
     );
+  const takenBid = bids.find((bid) => bid.thing === body.takenBid);
   const rowOf = (bid: string) => compared.flatMap((one) => one.bids).find((row) => row.bid.thing === bid);
   return (
     <>
@@ -51,6 +61,14 @@ export function BidCards({ file, bids, compared, onEdit }: BidCardsProps) {
                 </p>
               )}
               {note && <p className="small">{note}</p>}
+              {taken && (
+                <p>
+                  {takenBy
+                    ? w.bidScores.decided(scorerText(takenBy), takenOn ? date(takenOn) : '')
+                    : w.bidScores.nobodyDecided}
+                  {takenWhy && <span className="line-detail">{takenWhy}</span>}
+                </p>
+              )}
               <div className="row not-printed">
                 <Button kind="quiet" aria-label={words.edit(who)} onClick={() => onEdit(bid)}>
                   {words.change}
@@ -58,6 +76,11 @@ export function BidCards({ file, bids, compared, onEdit }: BidCardsProps) {
                 <LinkButton kind="quiet" to={pathTo.completeness(thing, 'proposal')} label={words.proposal(who)}>
                   {words.proposalShort}
                 </LinkButton>
+                {taken && (
+                  <Button kind="quiet" onClick={() => setDeciding(true)}>
+                    {w.bidScores.decide}
+                  </Button>
+                )}
                 {!withdrawn && (
                   <Button
                     kind="quiet"
@@ -73,6 +96,9 @@ export function BidCards({ file, bids, compared, onEdit }: BidCardsProps) {
           );
         })}
       </ul>
+      {deciding && takenBid && (
+        <DecidedSheet campaign={file.campaign} bid={takenBid.body} onClose={() => setDeciding(false)} />
+      )}
     </>
   );
 }

@@ -8,6 +8,7 @@ import { PrintRow } from '../parts/PrintRow';
 import { Reasons } from '../parts/Reasons';
 import { pathTo } from '../shell';
 import { BidCards } from './BidCards';
+import { BidScores } from './BidScores';
 import { BidSheet } from './BidSheet';
 import { BidTable } from './BidTable';
 
@@ -51,9 +52,12 @@ function Bids({ file }: { readonly file: OpenFile }) {
           <p>{words.noSchedule}</p>
         </EmptyState>
       ) : bids.length === 0 ? (
-        <EmptyState title={words.none}>
-          <p>{words.noneWhat}</p>
-        </EmptyState>
+        <>
+          <EmptyState title={words.none}>
+            <p>{words.noneWhat}</p>
+          </EmptyState>
+          <BidScores file={file} bids={bids} compared={compared} />
+        </>
       ) : (
         <>
           {compared.length > 1 && <Notice kind="caution" title={words.manyCurrencies} />}
@@ -68,6 +72,7 @@ function Bids({ file }: { readonly file: OpenFile }) {
           <Section title={words.each}>
             <BidCards file={file} bids={bids} compared={compared} onEdit={setOpen} />
           </Section>
+          <BidScores file={file} bids={bids} compared={compared} />
           <PrintRow />
         </>
       )}

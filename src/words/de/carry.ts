@@ -51,8 +51,8 @@ export const carry: Same<typeof english> = {
   leaveOut: 'Weglassen',
   without: {
     names: 'Namen von Personen',
-    places: 'Standorte der Werke',
-    access: 'Zugang: Schlüssel, Codes, Leitern',
+    places: 'Standorte der Werke und Aufbewahrungsorte',
+    access: 'Zugang: Schlüssel, Codes, Leitern, wo etwas liegt',
     'insert values': 'Werte von Einlagen',
     money: 'Geld: Preise, Angebote, Fonds, Spenden, Entscheidungen',
   },
@@ -77,7 +77,7 @@ export const carry: Same<typeof english> = {
     finding: 'Befunde',
     rerating: 'Erneut gefragte Zonen',
     classSet: 'Gesetzte Klassen, mit Namen',
-    personCheck: 'Personenprüfungen',
+    personCheck: 'Gefahrenmeldungen',
     look: 'Kontrollblicke',
     treatment: 'Logbucheinträge',
     interpretation: 'Vermutungen, mit Namen',
@@ -113,6 +113,8 @@ export const carry: Same<typeof english> = {
     cause: 'Ursachen',
     quantities: 'Leistungsverzeichnisse',
     bid: 'Angebote, mit Namen und Preisen',
+    bidCriteria: 'Gewichtung der Angebote, mit Namen',
+    bidScore: 'Wertungsblätter zu Angeboten',
     completeness: 'Prüfungen von Unterlagen',
     approval: 'Freigaben, mit Namen',
     colourCard: 'Farbtonkarten',
@@ -131,9 +133,9 @@ export const carry: Same<typeof english> = {
     keptWhere: 'Wo etwas aufbewahrt wird',
     'persons named in entries': 'Einträge, die eine Person nennen',
     notes: 'Notizen in freien Worten',
+    'sums of money in entries': 'Einträge mit einem Betrag: was bezahlt wurde, was eine Hebebühne am Tag kostet',
   },
   photosStay: (n: number) =>
-    'sums of money in entries': 'Einträge mit einem Betrag: was bezahlt wurde, was eine Hebebühne am Tag kostet',
     n === 0
       ? 'Kein Foto bleibt zurück.'
       : `${photos(n)} ${n === 1 ? 'bleibt' : 'bleiben'} auf diesem Gerät zurück: In dieser Datei reisen keine Fotos mit.`,
@@ -203,8 +205,8 @@ export const carry: Same<typeof english> = {
   missingTitle: 'Fehlende Fotos',
   missing: (n: number) =>
     n === 1
-      ? 'Die Bestandsaufnahme nennt 1 Foto, das nicht auf diesem Gerät ist. Eine Tasche bringt es, oder seine Bilddatei.'
-      : `Die Bestandsaufnahme nennt ${n} Fotos, die nicht auf diesem Gerät sind. Eine Tasche bringt sie, oder ihre Bilddateien.`,
+      ? 'Die Bestandsaufnahme nennt 1 Foto, das nicht auf diesem Gerät ist. Es kommt mit einer Tasche oder mit seiner Bilddatei.'
+      : `Die Bestandsaufnahme nennt ${n} Fotos, die nicht auf diesem Gerät sind. Sie kommen mit einer Tasche oder mit ihren Bilddateien.`,
   lookFor: 'In Bilddateien danach suchen',
   lookingFor: 'Die Dateien werden durchgesehen …',
   found: (placed: number, others: number) => {

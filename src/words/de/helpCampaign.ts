@@ -25,8 +25,9 @@ export const helpCampaign: Same<typeof english> = {
   },
   'campaign-bids': {
     title: 'Angebote',
-    what: 'Die Angebote Position für Position nebeneinander, mit dem, wonach zu fragen ist.',
-    first: 'Tragen Sie jedes Angebot entlang des Verzeichnisses ein. Lesen Sie die Fragen vor den Summen.',
+    what: 'Die Angebote Position für Position nebeneinander, mit dem, wonach zu fragen ist; darunter die Wertung: Gewichte, Noten jeder Person, Summen mit ihrer Spanne.',
+    first:
+      'Legen Sie Gewichte und Wertende fest, bevor Angebote kommen. Tragen Sie jedes Angebot entlang des Verzeichnisses ein; lesen Sie die Fragen vor den Summen.',
     from: 'Hier wird nachgerechnet. Positionen weit von der Mitte und Flächen weit von der Bestandsaufnahme werden genannt.',
   },
   'campaign-papers': {

@@ -156,13 +156,6 @@ export const paperRequest: Same<typeof english> = {
   criteria: 'Wie Angebote beurteilt werden',
   criteriaCaption: 'Gewicht, von 100',
   criteriaColumns: { what: 'Was', weight: 'Gewicht', asks: 'Worauf gesehen wird' },
-  criteriaRows: [
-    ['Verfahren', '30', 'ob es zu dieser Oberfläche passt, was es wegnimmt, was zuerst probiert wird'],
-    ['Personen', '25', 'wer vor Ort ist, und Werke von ihnen, die wir ansehen dürfen'],
-    ['Preis', '20', 'Position für Position, zu denselben Mengen'],
-    ['Dokumentation', '15', 'Fotos, Schichtenprotokoll, Bericht'],
-    ['Ablauf und Zugang', '10', 'Tage, Reihenfolge, Sperrungen'],
-  ],
   criteriaHow:
     'Nicht nach dem niedrigsten Preis allein. Jeder von uns urteilt zuerst für sich; wie weit wir auseinanderliegen, wird gezeigt. Die Gewichte sind eigene Wahl.',
   criteriaLabel: 'Wie Angebote beurteilt werden, in Ihren eigenen Worten',

@@ -22,7 +22,7 @@ const approvals: Readonly<Record<string, string>> = {
 };
 const approval = (s: Params): string => approvals[s.text('of')] ?? s.text('of');
 const days: Readonly<Record<string, string>> = {
-  opened: 'der Tag des Beginns',
+  opened: 'der Tag der Eröffnung',
   began: 'der erste Arbeitstag',
   ended: 'der letzte Arbeitstag',
   accepted: 'der Tag der Abnahme',
@@ -50,7 +50,7 @@ export const reasonsOfCampaign: Same<typeof english> = {
   'campaign: causes settled': (s) => `${s.times('count', 'Ursache ist', 'Ursachen sind')} geklärt.`,
   'campaign: no schedule': () => 'Es gibt noch kein Leistungsverzeichnis.',
   'campaign: zones without a line': (s) =>
-    `Keine Position behandelt Zone ${s.text('zones')}: prüfen Sie, ob das so gemeint ist.`,
+    `Keine Position behandelt Zone ${s.text('zones')}: Prüfen Sie, ob das so gemeint ist.`,
   'campaign: zone ended': (s) => `Zone ${s.text('letter')} gibt es nicht mehr, doch eine Position behandelt sie.`,
   'campaign: area changed since': (s) =>
     `Zone ${s.text('letter')} hatte ${s.area('before')}, als die Position angelegt wurde, und hat jetzt ${s.area('now')}.`,
@@ -63,25 +63,39 @@ export const reasonsOfCampaign: Same<typeof english> = {
   'campaign: area measured otherwise': (s) =>
     `Gemessene ${s.number('measured', 2)} liegen außerhalb von ${s.number('low', 2)} bis ${s.number('high', 2)}: gemeinsam nachmessen.`,
   'campaign: price out of line': (s) =>
-    `Das ${s.number('times', 1)}-Fache des Medians dieser Position, mehr als das ${s.number('factor', 1)}-Fache: fragen Sie, was darin steckt.`,
+    `Das ${s.number('times', 1)}-Fache des Medians dieser Position, mehr als das ${s.number('factor', 1)}-Fache: Fragen Sie, was darin steckt.`,
   'campaign: price far below': (s) =>
-    `Der Median dieser Position ist das ${s.number('times', 1)}-Fache: fragen Sie, ob dieselbe Arbeit gemeint ist.`,
-  'campaign: priced at nothing': () => 'Mit null berechnet: fragen Sie, ob es in einer anderen Position steckt.',
+    `Der Median dieser Position ist das ${s.number('times', 1)}-Fache: Fragen Sie, ob dieselbe Arbeit gemeint ist.`,
+  'campaign: priced at nothing': () => 'Mit null angeboten: Fragen Sie, ob es in einer anderen Position steckt.',
   'campaign: too few prices to compare': (s) =>
-    `Bei weniger als ${s.number('least')} Angeboten in einer Währung lässt sich kein Preis auffällig nennen: jeder ist so auffällig wie der andere.`,
+    `Bei weniger als ${s.number('least')} Angeboten in einer Währung lässt sich kein Preis auffällig nennen: Jeder ist so auffällig wie der andere.`,
   'campaign: lines not priced': (s) =>
-    `${s.times('count', 'Position ist', 'Positionen sind')} ohne Preis: die Summe ist nicht der Preis der ganzen Arbeit.`,
+    `${s.times('count', 'Position ist', 'Positionen sind')} ohne Preis: Die Summe ist nicht der Preis der ganzen Arbeit.`,
   'campaign: lines no longer in the schedule': (s) =>
     `${s.times('count', 'Preis gilt', 'Preise gelten')} für Positionen, die nicht mehr im Leistungsverzeichnis stehen, und in keiner Summe.`,
   'campaign: insert protection not priced': (s) =>
     `${s.times('count', 'Position', 'Positionen')} zum Schutz von Einlagen ohne Preis.`,
-  'campaign: bid past its day': (s) => `Es galt bis ${s.day('date')}: bitten Sie um Erneuerung.`,
+  'campaign: bid past its day': (s) => `Es galt bis ${s.day('date')}: Bitten Sie um Erneuerung.`,
   'campaign: bid valid until': (s) => `Gültig bis ${s.day('date')}, noch ${s.times('days', 'Tag', 'Tage')}.`,
   'campaign: bid without a last day': () => 'Es sagt nicht, wie lange es gilt.',
   'campaign: site not visited': () => 'Es ist keine Ortsbegehung aufgeschrieben.',
+  'campaign: sheets that count': (s) =>
+    `Blätter, die zählen: ${s.number('count')} von ${s.number('all')}. Ein Blatt zählt, sobald es mit einer Note für jedes Angebot abgegeben ist.`,
+  'campaign: no price points': () =>
+    'Ein Angebot zu null lässt nichts zu teilen: Der Preis gibt keine Punkte, und es gibt keine Summe.',
+  'campaign: price points on shared lines': (s) =>
+    s.number('all') === '1'
+      ? 'Die Punkte des Preises beruhen auf der Position, die alle bepreist haben.'
+      : `Die Punkte des Preises beruhen auf ${s.number('lines')} von ${s.number('all')} Positionen: denen, die alle bepreist haben.`,
+  'campaign: one scorer tells none apart': (s) =>
+    `Nicht zu unterscheiden von: ${s.thing('bid')}. Bei nur einem Blatt weiß niemand, wie weit zwei auseinanderlägen.`,
+  'campaign: scorers differ on the order': (s) =>
+    `Nicht zu unterscheiden von: ${s.thing('bid')}. Nicht alle Wertenden setzen dasselbe voran.`,
+  'campaign: totals too close': (s) =>
+    `Nicht zu unterscheiden von: ${s.thing('bid')}. ${s.number('gap', 1)} Punkte Abstand, nicht mehr als die ${s.number('apart', 1)} einer Note beim schwersten Kriterium.`,
   'campaign: bids so many': (s) => `${s.times('count', 'Angebot liegt', 'Angebote liegen')} vor.`,
   'campaign: no bids': () => 'Es gibt noch keine Angebote.',
-  'campaign: none taken': () => 'Keines der Angebote ist als angenommen bezeichnet.',
+  'campaign: none taken': () => 'Keines der Angebote ist als angenommen gekennzeichnet.',
   'campaign: bid taken': (s) => `Angenommen: ${s.thing('bid')}.`,
   'campaign: paper not looked through': (s) => `Niemand hat bisher ${paper(s)} durchgesehen.`,
   'campaign: paper lacks': (s) =>
@@ -96,7 +110,7 @@ export const reasonsOfCampaign: Same<typeof english> = {
   'campaign: no access sheet': () => 'Für das Werk gibt es kein Zugangsblatt.',
   'campaign: access sheet there': () => 'Das Zugangsblatt liegt vor.',
   'campaign: insert without a way': (s) =>
-    `Es ist nicht gesagt, wie diese Einlage vor Wärme geschützt wird: ${s.thing('insert')}.`,
+    `Es ist nicht gesagt, wie diese Einlage vor Hitze geschützt wird: ${s.thing('insert')}.`,
   'campaign: insert limit without a name': (s) =>
     `Niemand ist genannt, der die Grenze dieser Einlage gesetzt hat: ${s.thing('insert')}.`,
   'campaign: inserts provided for': (s) => `Für ${s.times('count', 'Einlage', 'Einlagen')} ist gesorgt.`,
@@ -114,7 +128,7 @@ export const reasonsOfCampaign: Same<typeof english> = {
   'campaign: no wax written': () => 'Seit Beginn der Arbeit steht kein Wachs im Logbuch.',
   'campaign: wax written': (s) => `Wachs im Logbuch: ${s.day('date')}.`,
   'campaign: no round after': () =>
-    'Kein abgeschlossener Rundgang „nach der Behandlung“: ohne ihn fehlt spätere Jahre lang der Vergleich.',
+    'Kein abgeschlossener Rundgang „nach der Behandlung“: Ohne ihn fehlt späteren Jahren der Vergleich.',
   'campaign: round after': (s) => `Rundgang nach der Behandlung: ${s.day('date')}.`,
   'campaign: no warranty written': () => 'Es ist nicht aufgeschrieben, bis wann die Firma dafür einsteht.',
   'campaign: warranty until': (s) => `Die Firma steht bis ${s.day('date')} dafür ein.`,
@@ -122,14 +136,27 @@ export const reasonsOfCampaign: Same<typeof english> = {
   'campaign: days out of order': (s) =>
     `${dayNamed(s, 'later')}, ${s.day('last')}, liegt vor einem anderen Tag: ${dayNamed(s, 'earlier')}, ${s.day('first')}. Berichtigen Sie einen davon.`,
   'campaign: say when it changed': () => 'Sagen Sie, an welchem Tag die Ursache beseitigt wurde.',
-  'campaign: say why': () => 'Sagen Sie, warum: wer nach Ihnen kommt, wird fragen.',
+  'campaign: say why': () => 'Sagen Sie, warum: Wer nach Ihnen kommt, wird fragen.',
   'campaign: line without an amount': (s) =>
     `„${s.text('line')}“ hat keine Menge. Geben Sie eine über null an, oder nehmen Sie die Position heraus.`,
   'campaign: line range out of order': (s) =>
     `Die Spanne von „${s.text('line')}“ enthält ihre Menge nicht. Berichtigen Sie sie.`,
   'campaign: line twice': (s) => `„${s.text('line')}“ steht zweimal da. Nehmen Sie eine der beiden heraus.`,
+  'campaign: weights come to': (s) =>
+    `Die Gewichte ergeben ${s.number('sum', 1)}. Ändern Sie sie, bis sie ${s.number('whole')} ergeben.`,
+  'campaign: criterion twice': () => 'Ein Kriterium steht zweimal da. Nehmen Sie eines der beiden heraus.',
+  'campaign: criterion without a name': () =>
+    'Ein Kriterium hat ein Gewicht und keinen Namen. Geben Sie ihm einen, oder nehmen Sie es heraus.',
+  'campaign: weights changed after a bid': () =>
+    'Ein Angebot liegt schon vor. Sagen Sie, warum sich die Gewichte ändern: Es wird mit ihnen aufbewahrt.',
+  'campaign: mark twice': () => 'Eine Note steht für ein Angebot zweimal da. Nehmen Sie eine der beiden heraus.',
+  'campaign: sheet was handed in': (s) =>
+    `Dieses Blatt wurde am ${s.day('date')} abgegeben: Seine Noten bleiben, wie sie sind. Noten für später gekommene Angebote können dazukommen.`,
+  'campaign: sheet not whole': (s) =>
+    `${s.times('count', 'Note fehlt', 'Noten fehlen')}. Geben Sie jedem Angebot zu jedem Kriterium eine Note, dann geben Sie ab.`,
+  'campaign: decided by nobody': () => 'Geben Sie an, wer entschieden hat, wenigstens in welcher Rolle.',
   'campaign: yes without a signature': () =>
-    'Ein Ja gehört jemandem: sagen Sie mindestens, in welcher Funktion es gegeben wurde und an welchem Tag.',
+    'Ein Ja gehört jemandem: Sagen Sie mindestens, in welcher Funktion es gegeben wurde und an welchem Tag.',
   'campaign: signed before': (s) =>
     `Eine Unterschrift liegt vor dem ${s.day('date')}, dem Tag der Frage. Berichtigen Sie einen der Tage.`,
   'campaign: card without words': () =>

@@ -17,10 +17,10 @@ export const tradeOfWork: NamesOfTrade = {
       does: 'Wachsen wie bisher; von Zeit zu Zeit wird nur in den schlechtesten Zonen das Grün abgenommen und die Farbe neu angelegt.',
       who: 'Wachsen: die kuratorische Leitung. Örtliche Arbeiten: ein Restaurator oder ein Patineur unter dessen Leitung.',
       risks: 'Flecken, die nicht zueinander passen, und jedes Mal geht dort etwas Metall und alte Farbe verloren.',
-      irreversible: 'Jede örtliche Abnahme nimmt für immer ein wenig von der Oberfläche.',
+      irreversible: 'Jede örtliche Behandlung nimmt für immer ein wenig von der Oberfläche.',
     },
     'strip and repatinate': {
-      name: 'Abnehmen und neu patinieren, dann wachsen',
+      name: 'Freilegen und neu patinieren, dann wachsen',
       does: 'Alle Schichten werden bis aufs Metall abgenommen, eine neue Farbe wird mit Wärme angelegt, dann gewachst, danach jedes Jahr Wachs.',
       who: 'Ein Restaurator entscheidet und überwacht; Heißarbeit mit Zulassung; Künstler oder Nachlass und Eigentümer stimmen der Farbe zu.',
       risks:
@@ -34,8 +34,8 @@ export const tradeOfWork: NamesOfTrade = {
       risks: 'Eine weitere Saison Grün; vielleicht war es nicht die Ursache.',
     },
     investigate: {
-      name: 'Untersuchen lassen',
-      does: 'Ein Restaurator sieht es an, macht Proben und schlägt schriftlich vor, mit der ganzen Aufzeichnung in der Hand.',
+      name: 'Untersuchung veranlassen',
+      does: 'Ein Restaurator sieht es an, macht Proben und schlägt schriftlich vor, mit allen Einträgen in der Hand.',
       who: 'Ein Restaurator.',
       risks: 'Eine Probe nimmt eine kleine Menge Material; die Antwort kann sein, dass nichts zu tun ist.',
     },
@@ -75,7 +75,7 @@ export const tradeOfWork: NamesOfTrade = {
     },
     access: {
       name: 'Zugang und Genehmigungen',
-      asks: 'Wie das Werk erreicht wird, wer was sperrt und leert, wer Wärme erlaubt.',
+      asks: 'Wie das Werk erreicht wird, wer was sperrt und leert, wer Heißarbeit erlaubt.',
       decides: 'Die befähigte Person; für Heißarbeit Brandschutzbehörde und Versicherer',
     },
     inserts: {
@@ -88,13 +88,13 @@ export const tradeOfWork: NamesOfTrade = {
       asks: 'Jede Zone und jeder Standpunkt, trocken und sauber. Nach diesem Tag ist der Beleg verloren.',
     },
     strip: {
-      name: 'Abnahme',
+      name: 'Freilegung',
       asks: 'Zuerst eine Probefläche, gesehen und unterschrieben; aufhören, wo Metall oder Werkspuren leiden.',
       decides: 'Der Restaurator',
     },
     colour: {
       name: 'Farbe vereinbart',
-      asks: 'Musterfläche trocken und nass gesehen, in Sonne und Schatten, und unterschrieben.',
+      asks: 'Musterplatte trocken und nass gesehen, in Sonne und Schatten, und unterschrieben.',
       decides: 'Wer unterschreiben muss: Künstler oder Nachlass, Eigentümer, Restaurator',
     },
     patina: {
@@ -102,7 +102,7 @@ export const tradeOfWork: NamesOfTrade = {
       asks: 'Jede Schicht aufgeschrieben, wenn sie aufgetragen wird.',
       decides: 'Der Restaurator und das Handwerk',
     },
-    wax: { name: 'Wachs', asks: 'Produkt, Charge, Aufträge.' },
+    wax: { name: 'Wachs', asks: 'Mittel, Charge, Schichten.' },
     report: { name: 'Bericht', asks: 'Übergeben und vollständig vor der letzten Zahlung.' },
     watch: {
       name: 'Nachbeobachtung',
@@ -110,23 +110,33 @@ export const tradeOfWork: NamesOfTrade = {
     },
     close: { name: 'Abgeschlossen', asks: 'Was es gekostet hat, was gehalten hat, was Sie nicht wieder täten.' },
   },
+  bidCriteria: {
+    method: { name: 'Verfahren', asks: 'ob es zu dieser Oberfläche passt, was es wegnimmt, was zuerst probiert wird' },
+    people: { name: 'Personen', asks: 'wer vor Ort ist, und Werke von ihnen, die wir ansehen dürfen' },
+    price: { name: 'Preis', asks: 'Position für Position, zu denselben Mengen' },
+    documentation: { name: 'Dokumentation', asks: 'Fotos, Schichtenprotokoll, Bericht' },
+    programme: { name: 'Ablauf und Zugang', asks: 'Tage, Reihenfolge, Sperrungen' },
+  },
   workItems: named({
-    'strip and repatinate': 'Abnehmen, entsalzen wo verlangt, patinieren und wachsen',
-    'clean down': 'Abnehmen bis auf die gesunde Oberfläche',
+    'strip and repatinate': 'Freilegen, entsalzen, wo verlangt, patinieren und wachsen',
+    'clean down': 'Reinigen bis auf die intakte Oberfläche',
     desalt: 'Salze ausziehen, mit Proben vorher und nachher',
     patinate: 'Patinieren im vereinbarten Farbton',
     'local colour': 'Örtlich reinigen und Farbe anlegen',
     'wash and wax': 'Waschen und wachsen',
     'take out and refit': 'Ausbauen, sicher verwahren und wieder einsetzen',
     'shield and watch': 'Abschirmen und Temperatur überwachen',
-    'sample area': 'Probefläche und Musterfläche',
-    access: 'Zugang: Gerüst, Hebebühne oder Bühne',
+    'sample area': 'Probefläche und Musterplatte',
+    access: 'Zugang: Gerüst, Hebebühne oder Arbeitsbühne',
     drain: 'Becken leeren, abdämmen und wieder füllen',
     'protect around': 'Stein, Pflanzung und Pflaster ringsum schützen',
     report: 'Fotos, Schichtenprotokoll und Bericht',
   }),
   itemsOfRequest: {
-    'site visit': { name: 'Tag der Ortsbegehung', means: 'Niemand berechnet, was er nicht gesehen hat.' },
+    'site visit': {
+      name: 'Tag der Ortsbegehung',
+      means: 'Niemand nennt einen Preis für etwas, das er nicht gesehen hat.',
+    },
     access: { name: 'Zugang, Reichweite und Untergrund' },
     'water and power': { name: 'Wasser und Strom' },
     'drainage and waste': { name: 'Entwässerung, Abfluss und Abfall' },
@@ -135,7 +145,7 @@ export const tradeOfWork: NamesOfTrade = {
       means: 'Erlaubnisschein, Freibereich, Wache: wie Brandschutzbehörde und Versicherer es verlangen.',
     },
     inserts: { name: 'Liste der Einlagen und wer ihre Grenzen setzt' },
-    'test panel': { name: 'Probefläche, Musterfläche und wer sie freigibt' },
+    'test panel': { name: 'Probefläche, Musterplatte und wer sie freigibt' },
     'stop work': {
       name: 'Wann die Arbeit ruht',
       means: 'Blankes Metall, verlorene Werkspuren, eine Einlage, die sich verändert, ein unerwarteter Fund.',
@@ -149,7 +159,7 @@ export const tradeOfWork: NamesOfTrade = {
     warranty: { name: 'Gewährleistung und Nachbesserung' },
     insurance: {
       name: 'Versicherung während der Arbeit',
-      means: 'Schaden durch die Behandlung ist oft nicht gedeckt: fragen Sie Ihren Makler.',
+      means: 'Schaden durch die Behandlung ist oft nicht gedeckt: Fragen Sie Ihren Makler.',
     },
     'named people': { name: 'Befähigung und Referenzen der benannten Ausführenden' },
     criteria: { name: 'Wie Angebote bewertet werden', means: 'Nicht allein nach dem niedrigsten Preis.' },
@@ -174,7 +184,7 @@ export const tradeOfWork: NamesOfTrade = {
     identity: 'Werk, Daten und Namen',
     procedures: 'Was getan wurde, Zone für Zone',
     deviations: 'Wo es anders lief als geplant, und warum',
-    'materials added': 'Eingebrachte Materialien: Produkt, Hersteller, Konzentration, Charge',
+    'materials added': 'Eingebrachte Materialien: Mittel, Hersteller, Konzentration, Charge',
     'materials removed': 'Abgenommene Materialien und aufbewahrte Proben',
     'condition after': 'Zustand nach der Behandlung',
     'new information': 'Was sich dabei herausstellte',

@@ -111,6 +111,8 @@ export const carry = spoken('carry', 'carry', {
     cause: 'Causes',
     quantities: 'Schedules of quantities',
     bid: 'Bids, with names and prices',
+    bidCriteria: 'How bids are weighed, with names',
+    bidScore: 'Score sheets of bids',
     completeness: 'Checks of papers',
     approval: 'Approvals, with names',
     colourCard: 'Agreed-colour cards',
@@ -129,9 +131,9 @@ export const carry = spoken('carry', 'carry', {
     eyeCheck: 'Checks of the eye',
     'persons named in entries': 'Entries that name a person',
     notes: 'Notes in free words',
+    'sums of money in entries': 'Entries with a sum: what was paid, what a lift costs a day',
   } as Readonly<Record<string, string>>,
   photosStay: (n: number) =>
-    'sums of money in entries': 'Entries with a sum: what was paid, what a lift costs a day',
     n === 0
       ? 'No photo stays behind.'
       : n === 1

@@ -23,8 +23,9 @@ export const helpCampaign = spoken('helpCampaign', 'helpCampaign', {
   },
   'campaign-bids': {
     title: 'Bids',
-    what: 'The bids line by line beside each other, with what to ask about.',
-    first: 'Enter each bid along the schedule. Read the questions before the totals.',
+    what: 'The bids line by line beside each other, with what to ask about; under them the score sheet: weights, each scorer’s marks, totals with their spread.',
+    first:
+      'Set weights and scorers before bids come. Enter each bid along the schedule; read the questions before the totals.',
     from: 'Arithmetic is done again here. Lines far from the middle, and areas far from the survey, are pointed out.',
   },
   'campaign-papers': {

@@ -25,6 +25,8 @@ export const namesOfPlanned: Readonly<Record<string, string>> = spoken('namesOfP
   cause: 'a cause',
   quantities: 'the schedule of quantities',
   bid: 'a bid',
+  bidCriteria: 'how bids are weighed',
+  bidScore: 'a score sheet',
   completeness: 'the check of a paper',
   approval: 'an approval',
   colourCard: 'an agreed-colour card',

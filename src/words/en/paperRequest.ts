@@ -154,13 +154,6 @@ export const paperRequest = spoken('paperRequest', 'paperRequest', {
   criteria: 'How proposals are judged',
   criteriaCaption: 'Weight of each, out of 100',
   criteriaColumns: { what: 'What', weight: 'Weight', asks: 'What is looked at' },
-  criteriaRows: [
-    ['Method', '30', 'whether it fits this surface, what it takes away, what is tried first'],
-    ['People', '25', 'who is on site, and works of theirs we may look at'],
-    ['Price', '20', 'along the lines, on the same quantities'],
-    ['Documentation', '15', 'photographs, layer log, report'],
-    ['Programme and access', '10', 'days, order, closures'],
-  ] as readonly (readonly [string, string, string])[],
   criteriaHow:
     'Not the lowest price alone. Each of us judges by themselves first; how far we differ is shown. The weights are our own choice.',
   criteriaLabel: 'How proposals are judged, in your own words',

@@ -70,6 +70,18 @@ export const reasonsOfCampaign = spoken('reasonsOfCampaign', 'reasonsOfCampaign'
   'campaign: bid valid until': (s) => `Valid until ${s.day('date')}, ${s.times('days', 'day', 'days')} from now.`,
   'campaign: bid without a last day': () => 'It does not say how long it is valid.',
   'campaign: site not visited': () => 'No visit of the site is written down.',
+  'campaign: sheets that count': (s) =>
+    `Sheets that count: ${s.number('count')} of ${s.number('all')}. A sheet counts once it is handed in with a mark for each bid.`,
+  'campaign: no price points': () =>
+    'A bid of nothing leaves nothing to divide: the price gives no points, and there is no total.',
+  'campaign: price points on shared lines': (s) =>
+    `Points of the price rest on ${s.number('lines')} of ${s.times('all', 'line', 'lines')}: those that all of them priced.`,
+  'campaign: one scorer tells none apart': (s) =>
+    `Not told apart from ${s.thing('bid')}: with one scorer nobody knows how far two would differ.`,
+  'campaign: scorers differ on the order': (s) =>
+    `Not told apart from ${s.thing('bid')}: the scorers do not all put the same one ahead.`,
+  'campaign: totals too close': (s) =>
+    `Not told apart from ${s.thing('bid')}: ${s.number('gap', 1)} points between them, no more than the ${s.number('apart', 1)} of one mark on the weightiest criterion.`,
   'campaign: bids so many': (s) => `${s.times('count', 'bid is', 'bids are')} in.`,
   'campaign: no bids': () => 'There are no bids yet.',
   'campaign: none taken': () => 'None of the bids is marked as taken.',
@@ -118,6 +130,18 @@ export const reasonsOfCampaign = spoken('reasonsOfCampaign', 'reasonsOfCampaign'
   'campaign: line range out of order': (s) =>
     `The range of “${s.text('line')}” does not hold its amount. Put it right.`,
   'campaign: line twice': (s) => `“${s.text('line')}” is there twice. Take one of the two out.`,
+  'campaign: weights come to': (s) =>
+    `The weights come to ${s.number('sum', 1)}. Change them until they come to ${s.number('whole')}.`,
+  'campaign: criterion twice': () => 'One criterion is there twice. Take one of the two out.',
+  'campaign: criterion without a name': () => 'A criterion has a weight and no name. Give it one, or take it out.',
+  'campaign: weights changed after a bid': () =>
+    'A bid is in already. Say why the weights change: it is kept with them.',
+  'campaign: mark twice': () => 'A mark is there twice for one bid. Take one of the two out.',
+  'campaign: sheet was handed in': (s) =>
+    `This sheet was handed in on ${s.day('date')}: its marks stay as they are. Marks for bids that came later can be added.`,
+  'campaign: sheet not whole': (s) =>
+    `${s.times('count', 'mark is', 'marks are')} missing. Give each bid a mark on each criterion, then hand in.`,
+  'campaign: decided by nobody': () => 'Say who decided, at least in what role.',
   'campaign: yes without a signature': () =>
     'A yes is somebody’s: say at least in what role it was given, and on which day.',
   'campaign: signed before': (s) =>

@@ -67,6 +67,8 @@ const empty: PlannedForWork = {
   fund: [],
   quantities: [],
   bid: [],
+  bidCriteria: [],
+  bidScore: [],
   completeness: [],
   approval: [],
   colourCard: [],

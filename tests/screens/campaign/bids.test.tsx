@@ -89,7 +89,7 @@ describe('Bids', () => {
     await aBid(opened, 'East yard', [290_000, 130_000], { currency: 'CHF' });
     show(opened.desk, <BidsScreen campaign={opened.campaign} />);
     expect(await screen.findByText(/never added or ranked together/)).toBeDefined();
-    expect(screen.getAllByRole('table')).toHaveLength(2);
+    expect(screen.getAllByRole('table', { name: /^Price of each line/ })).toHaveLength(2);
     expect(screen.getByRole('heading', { name: 'Side by side, in CHF' })).toBeDefined();
   });
 
