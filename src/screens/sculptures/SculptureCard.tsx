@@ -1,27 +1,33 @@
 import { Link } from 'wouter';
 import type { SculptureRow } from '../../actions';
-import { roundTypes } from '../../engine/trade';
+import { enClasses, roundTypes } from '../../engine/trade';
 import { date, share, w, whole } from '../../words';
 import { CautionIcon, ClassBadge, IndexDial, OnIcon } from '../parts';
 import { pathTo } from '../shell';
 
 export const roundTypeName = (type: string): string => roundTypes.find(({ id }) => id === type)?.name ?? type;
 
+const levels = [0, 1, 2, 3] as const;
+
+/** The level whose name takes most room, in the language of the app. */
+const longest = (names: readonly { readonly name: string }[]): (typeof levels)[number] =>
+  levels.reduce((best, level) => ((names[level]?.name.length ?? 0) > (names[best]?.name.length ?? 0) ? level : best));
+
 /** As much as is usually told of a work: what is still worked out finds its room kept. Never seen nor heard. */
-const usual: NonNullable<SculptureRow['summary']> = {
+const usual = (): NonNullable<SculptureRow['summary']> => ({
   round: { thing: '', date: '2026-09-28', type: 'annual', ended: true },
   openRound: null,
   index: { value: 50, low: 40, high: 60, reasons: [] },
   seenShare: 1,
-  condition: 2,
-  urgency: 2,
-  recommendation: 2,
+  condition: longest(enClasses.condition),
+  urgency: longest(enClasses.urgency),
+  recommendation: null,
   zones: 12,
   rounds: 1,
   dangers: 0,
   unsettled: 0,
   scale: '',
-};
+});
 
 interface SculptureCardProps {
   readonly row: SculptureRow;
@@ -45,7 +51,7 @@ export function SculptureCard({ row: { thing, body, summary }, keepRoom }: Sculp
         <span className="work-standing">
           {keepRoom && (
             <span className="work-told room" aria-hidden="true">
-              <Standing summary={usual} />
+              <Standing summary={usual()} />
             </span>
           )}
           <span className="work-told">
