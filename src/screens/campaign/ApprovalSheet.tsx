@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { type BodyOf, type Thing, zonesAt } from '../../engine/record';
-import { fieldText, keptFrom, typedNumber, unitOf, w, zoneOptions } from '../../words';
+import { fieldText, typedMeasure, w, zoneOptions } from '../../words';
 import { Choice, Field, PhotosHere } from '../parts';
 import { peopleKept, peopleWhole, type SignedSaid } from '../parts/peopleSaid';
 import { Select } from '../parts/Select';
 import { SignedEntry } from '../parts/SignedEntry';
-import { useDesk } from '../shell';
+import { useDesk, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 import type { OpenFile } from './OfCampaign';
@@ -38,7 +38,18 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
   const [signed, setSigned] = useState<readonly SignedSaid[]>(from?.signed ?? []);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
-  const size = m2.trim() === '' ? undefined : keptFrom('area', typedNumber(m2));
+  const typed = useTyped(['approval', approval?.thing, file.campaign.thing], {
+    of: [of, setOf],
+    zone: [zone, setZone],
+    m2: [m2, setM2],
+    date: [date, setDate],
+    answer: [answer, setAnswer],
+    said: [said, setSaid],
+    photos: [photos, setPhotos],
+    signed: [signed, setSigned],
+    note: [note, setNote],
+  });
+  const size = m2.trim() === '' ? undefined : typedMeasure('area', m2);
   const sizeWrong = m2.trim() !== '' && !size;
   const body = (): BodyOf<'approval'> | undefined => {
     setTried(true);
@@ -64,6 +75,7 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
       title={approval ? words.edit : words.add}
       words={words}
       body={body}
+      typed={typed}
       onClose={onClose}
     >
       <Choice
@@ -81,8 +93,7 @@ export function ApprovalSheet({ file, approval, onClose }: ApprovalSheetProps) {
         />
         <Field
           label={words.m2}
-          kind="number"
-          unit={unitOf('area')}
+          takes="area"
           value={m2}
           onChange={setM2}
           maxLength={10}

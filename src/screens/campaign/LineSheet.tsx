@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import type { QuantityLine } from '../../engine/campaign';
 import { reaches, workItemOf, workItems } from '../../engine/trade';
-import { typedNumber, w } from '../../words';
+import { numberTyped, typedNumber, w } from '../../words';
 import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk } from '../shell';
-import { plain } from './bidText';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import type { OpenFile } from './OfCampaign';
 import { keepLines } from './scheduleOf';
 
@@ -21,7 +20,7 @@ interface LineSheetProps {
   readonly onClose: () => void;
 }
 
-const written = (value: number | undefined): string => (value === undefined ? '' : plain(value));
+const written = (value: number | undefined): string => (value === undefined ? '' : numberTyped(value));
 const nextId = (lines: readonly QuantityLine[]): string => {
   const numbers = lines.map(({ id }) => Number(/^i(\d+)$/.exec(id)?.[1] ?? 0));
   return `i${1 + Math.max(0, ...numbers)}`;
@@ -45,7 +44,19 @@ export function LineSheet({ file, lines, line, onClose }: LineSheetProps) {
   const [condition, setCondition] = useState(line?.condition ?? '');
   const [note, setNote] = useState(line?.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['line of the schedule', line?.id, file.campaign.thing], {
+    name: [name, setName],
+    task: [task, setTask],
+    ownTask: [ownTask, setOwnTask],
+    unit: [unit, setUnit],
+    amount: [amount, setAmount],
+    low: [low, setLow],
+    high: [high, setHigh],
+    reach: [reach, setReach],
+    condition: [condition, setCondition],
+    note: [note, setNote],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const [much, least, most] = [amount, low, high].map(typedNumber);
   const amountWrong = much === undefined || much <= 0;
   const rangeWrong =
@@ -101,6 +112,7 @@ export function LineSheet({ file, lines, line, onClose }: LineSheetProps) {
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.name}

@@ -2,10 +2,10 @@ import { useState } from 'react';
 import type { GiftState } from '../../engine/fund';
 import { isMoney, readMoney } from '../../engine/money';
 import type { BodyOf, Thing } from '../../engine/record';
-import { moneyTyped, number, sayReason, typedNumber, w } from '../../words';
+import { moneyTyped, percentTyped, sayReason, typedPercent, w } from '../../words';
 import { Choice, Choices, Field, Tick } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
-import { useDesk, useMoney } from '../shell';
+import { useDesk, useMoney, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 
 const words = w.funds.giftSheet;
@@ -29,17 +29,28 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
   const [who, setWho] = useState(from?.who ?? '');
   const [amount, setAmount] = useState(from ? moneyTyped(from.amount) : '');
   const [state, setState] = useState<GiftState>(from?.state ?? 'hoped');
-  const [chance, setChance] = useState(from?.chance === undefined ? '' : number(from.chance * 100, 1));
+  const [chance, setChance] = useState(from?.chance === undefined ? '' : percentTyped(from.chance));
   const [expected, setExpected] = useState(from?.expected ?? '');
   const [received, setReceived] = useState(from?.received ?? '');
   const [only, setOnly] = useState<readonly string[]>(from?.only ?? []);
   const [inKind, setInKind] = useState(from?.inKind ?? false);
   const [note, setNote] = useState(from?.note ?? '');
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['gift', gift?.thing, fund.thing], {
+    who: [who, setWho],
+    amount: [amount, setAmount],
+    state: [state, setState],
+    chance: [chance, setChance],
+    expected: [expected, setExpected],
+    received: [received, setReceived],
+    only: [only, setOnly],
+    inKind: [inKind, setInKind],
+    note: [note, setNote],
+  });
   const toCome = state === 'pledged' || state === 'hoped';
   const came = state === 'in hand' || state === 'spent';
   const read = readMoney(amount, currency);
-  const percent = chance.trim() === '' ? undefined : (typedNumber(chance) ?? Number.NaN);
+  const percent = chance.trim() === '' ? undefined : (typedPercent(chance) ?? Number.NaN);
   const chanceWrong = toCome && (percent === undefined ? state === 'hoped' : !(percent >= 0 && percent <= 100));
   // What is called in hand came today, unless somebody says otherwise.
   const choose = (next: GiftState) => {
@@ -69,6 +80,7 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
       body={body}
       fixed={['fund', 'sculpture']}
       before={own ? undefined : keepCurrency}
+      typed={typed}
       onClose={onClose}
     >
       <Field
@@ -97,11 +109,10 @@ export function GiftSheet({ fund, gift, onClose }: GiftSheetProps) {
           <Field
             label={words.chance}
             hint={words.chanceHint[state]}
-            kind="number"
+            takes="percent"
             value={chance}
             onChange={setChance}
-            unit="%"
-            maxLength={5}
+            maxLength={8}
             optional={state === 'pledged'}
             error={tried && chanceWrong ? words.chanceWrong : undefined}
             short

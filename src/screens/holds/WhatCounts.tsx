@@ -2,12 +2,11 @@ import { useState } from 'react';
 import { setHoldRules } from '../../actions';
 import { holdNumbers, rulesOf } from '../../engine/hold';
 import type { BodyOf } from '../../engine/record';
-import { number, share, typedNumber, w } from '../../words';
+import { percentTyped, share, typedPercent, w } from '../../words';
 import { Button, Field, Notice, Section } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.holds;
-const percent = (fraction: number): string => number(fraction * 100, 1);
 
 interface WhatCountsProps {
   readonly own: BodyOf<'holdRules'> | null;
@@ -43,10 +42,11 @@ export function WhatCounts({ own, mayWrite }: WhatCountsProps) {
 function ChangeRules({ own, onDone }: Pick<WhatCountsProps, 'own'> & { readonly onDone: () => void }) {
   const desk = useDesk();
   const { returnLevel, chance } = rulesOf({ holdRules: own });
-  const [level, setLevel] = useState(percent(returnLevel));
-  const [much, setMuch] = useState(percent(chance));
+  const [level, setLevel] = useState(percentTyped(returnLevel));
+  const [much, setMuch] = useState(percentTyped(chance));
   const [fault, setFault] = useState('');
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['hold rules', 'all'], { level: [level, setLevel], much: [much, setMuch] });
+  const { run, refused, busy } = useDeed(typed);
   const store = (to: { readonly returnLevel: number; readonly chance: number }) =>
     run(
       () => setHoldRules(desk, to),
@@ -56,7 +56,7 @@ function ChangeRules({ own, onDone }: Pick<WhatCountsProps, 'own'> & { readonly 
       },
     );
   const keep = () => {
-    const [a, b] = [typedNumber(level), typedNumber(much)];
+    const [a, b] = [typedPercent(level), typedPercent(much)];
     if (a === undefined || b === undefined) {
       setFault(words.notANumber);
       return;
@@ -67,11 +67,12 @@ function ChangeRules({ own, onDone }: Pick<WhatCountsProps, 'own'> & { readonly 
   const projects = { returnLevel: holdNumbers.returnLevel.value, chance: holdNumbers.chance.value };
   return (
     <div className="stack not-printed">
+      {typed.line}
       <Field
         label={words.level}
         hint={words.levelHint}
+        takes="percent"
         unit={words.percent}
-        kind="number"
         value={level}
         onChange={setLevel}
         short
@@ -79,8 +80,8 @@ function ChangeRules({ own, onDone }: Pick<WhatCountsProps, 'own'> & { readonly 
       <Field
         label={words.chance}
         hint={words.chanceHint}
+        takes="percent"
         unit={words.percent}
-        kind="number"
         value={much}
         onChange={setMuch}
         short

@@ -1,14 +1,14 @@
 import { useState } from 'react';
 import { setPlanned } from '../../actions';
-import { isMoney, readMoney, unitsOf } from '../../engine/money';
+import { isMoney, readMoney } from '../../engine/money';
 import { type BodyOf, nameOf } from '../../engine/record';
 import { reaches } from '../../engine/trade';
-import { fieldText, keptFrom, sayReason, unitOf, w } from '../../words';
+import { fieldText, moneyTyped, numberTyped, sayReason, w } from '../../words';
 import { Choice, Field, Notice, Sheet, SheetActs } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { useMoney } from '../shell/useMoney';
-import { maybeNumber } from './typed';
+import { maybeMeasure, maybeNumber } from './typed';
 
 const words = w.accessSheet;
 const bearsOptions = ['yes', 'no', 'not known'] as const;
@@ -17,7 +17,7 @@ const texts = ['ground', 'closures', 'power', 'water', 'permits', 'rescue', 'not
 
 /** All but the days are lengths. */
 const figureOf = (key: (typeof figures)[number], text: string) =>
-  key === 'days' ? maybeNumber(text) : keptFrom('length', maybeNumber(text));
+  key === 'days' ? maybeNumber(text) : maybeMeasure('length', text);
 
 interface AccessFormProps {
   readonly sculpture: string;
@@ -28,9 +28,10 @@ interface AccessFormProps {
 export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
   const desk = useDesk();
   const { currency, onCurrency, keepCurrency } = useMoney();
-  const { run, refused, busy } = useDeed();
   const [text, setText] = useState(() => textOf(sheet));
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['access sheet', sheet && sculpture, sculpture], { text: [text, setText] });
+  const { run, refused, busy } = useDeed(typed);
   const set =
     <K extends keyof typeof text>(key: K) =>
     (value: (typeof text)[K]) =>
@@ -67,11 +68,10 @@ export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
       },
     );
   };
-  const figure = (key: (typeof figures)[number], unit?: string) => (
+  const figure = (key: (typeof figures)[number]) => (
     <Field
       label={words[key]}
-      kind="number"
-      {...(unit ? { unit } : {})}
+      takes={key === 'days' ? 'number' : 'length'}
       value={text[key]}
       onChange={set(key)}
       error={tried && wrong(key) ? words.figureWrong : undefined}
@@ -89,16 +89,17 @@ export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
       onClose={onClose}
       actions={<SheetActs save={words.save} onSave={() => void save()} busy={busy} />}
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
-      {figure('height', unitOf('length'))}
-      {figure('plinth', unitOf('length'))}
+      {figure('height')}
+      {figure('plinth')}
       <Choice
         label={words.equipment}
         options={reaches.map(({ id, name }) => ({ value: id, label: name }))}
         value={text.equipment || undefined}
         onChange={set('equipment')}
       />
-      {figure('outreach', unitOf('length'))}
+      {figure('outreach')}
       {line('ground', 500, words.groundHint)}
       <Choice
         label={words.bears}
@@ -107,7 +108,7 @@ export function AccessForm({ sculpture, sheet, onClose }: AccessFormProps) {
         value={text.bears}
         onChange={set('bears')}
       />
-      {figure('waterDepth', unitOf('length'))}
+      {figure('waterDepth')}
       {line('closures', 1000)}
       {line('power', 500)}
       {line('water', 500)}
@@ -144,7 +145,7 @@ const textOf = (sheet: BodyOf<'accessSheet'> | undefined) => {
     plinth: fieldText('length', sheet?.plinth),
     outreach: fieldText('length', sheet?.outreach),
     waterDepth: fieldText('length', sheet?.waterDepth),
-    days: sheet?.days === undefined ? '' : String(sheet.days),
+    days: sheet?.days === undefined ? '' : numberTyped(sheet.days),
     equipment: sheet?.equipment ?? '',
     bears: sheet?.bears,
     ground: sheet?.ground ?? '',
@@ -156,6 +157,6 @@ const textOf = (sheet: BodyOf<'accessSheet'> | undefined) => {
     note: sheet?.note ?? '',
     competent: sheet?.competent?.role ?? '',
     competentName: sheet?.competent?.name ?? '',
-    dayCost: sheet?.dayCost ? String(unitsOf(sheet.dayCost)) : '',
+    dayCost: sheet?.dayCost ? moneyTyped(sheet.dayCost) : '',
   };
 };

@@ -5,7 +5,7 @@ import type { Thing } from '../../engine/record';
 import { number, w } from '../../words';
 import { Button, Field, Notice, Progress } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { personText } from './insertNames';
 import { timeIn, typedTime } from './typed';
 
@@ -141,12 +141,18 @@ interface WordProps {
 
 function Word({ day, doubt, again }: WordProps) {
   const desk = useDesk();
-  const { run, refused, busy } = useDeed();
   const [by, setBy] = useState(day.body.watcher ? personText(day.body.watcher) : '');
   const [seen, setSeen] = useState('');
   const [from, setFrom] = useState('');
   const [until, setUntil] = useState('');
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['word on the fire watch', undefined, day.thing], {
+    by: [by, setBy],
+    seen: [seen, setSeen],
+    from: [from, setFrom],
+    until: [until, setUntil],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const own = { from: typedTime(from), until: typedTime(until) };
   const save = () => {
     setTried(true);
@@ -161,6 +167,7 @@ function Word({ day, doubt, again }: WordProps) {
   return (
     <fieldset className="photos-here stack not-printed">
       <legend>{words.word}</legend>
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.by}
@@ -178,7 +185,7 @@ function Word({ day, doubt, again }: WordProps) {
               hint={words.timeHint}
               value={from}
               onChange={setFrom}
-              maxLength={5}
+              maxLength={12}
               error={timeWrong(own.from)}
               short
             />
@@ -187,7 +194,7 @@ function Word({ day, doubt, again }: WordProps) {
               hint={words.timeHint}
               value={until}
               onChange={setUntil}
-              maxLength={5}
+              maxLength={12}
               error={timeWrong(own.until)}
               short
             />

@@ -2,13 +2,12 @@ import { useState } from 'react';
 import { isOut } from '../../engine/heat';
 import type { BodyOf, Thing } from '../../engine/record';
 import { hotDayDefaults } from '../../engine/trade';
-import { keptFrom, measureTyped, unitOf, w } from '../../words';
+import { measureTyped, typedMeasure, typedNumber, w } from '../../words';
 import { Choices, Field } from '../parts';
-import { useDesk } from '../shell';
+import { useDesk, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
 import type { Around } from './AroundWork';
 import { insertName } from './insertNames';
-import { typedDegrees } from './typed';
 
 const words = w.hotWork.card;
 
@@ -27,14 +26,15 @@ export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDa
   const desk = useDesk();
   const [text, setText] = useState(() => newText(day?.body, around, desk.today()));
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['hot day', day?.thing, campaign], { text: [text, setText] });
   const set =
     <K extends keyof typeof text>(key: K) =>
     (value: (typeof text)[K]) =>
       setText({ ...text, [key]: value });
-  const clearZone = keptFrom('length', typedDegrees(text.clearZone));
-  const watch = typedDegrees(text.watch);
-  const zoneWrong = clearZone === undefined || clearZone < 0 || clearZone > 1000;
-  const watchWrong = watch === undefined || watch < 0 || watch > 1440 || !Number.isInteger(watch);
+  const clearZone = typedMeasure('length', text.clearZone);
+  const watch = typedNumber(text.watch);
+  const zoneWrong = clearZone === undefined || clearZone > 1000;
+  const watchWrong = watch === undefined || watch > 1440 || !Number.isInteger(watch);
   const body = (): BodyOf<'hotDay'> | undefined => {
     setTried(true);
     if (!text.date || zoneWrong || watchWrong) return;
@@ -55,6 +55,7 @@ export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDa
       words={{ ...words, saved: w.hotWork.kept, removed: w.hotWork.removed }}
       body={body}
       fixed={['sculpture', 'campaign', 'checked']}
+      typed={typed}
       onClose={onClose}
       onRemoved={onRemoved}
     >
@@ -91,8 +92,7 @@ export function HotDaySheet({ around, campaign, day, onClose, onRemoved }: HotDa
       <Field
         label={words.clearZone}
         hint={words.clearZoneHint}
-        kind="number"
-        unit={unitOf('length')}
+        takes="length"
         value={text.clearZone}
         onChange={set('clearZone')}
         error={tried && zoneWrong ? words.figureWrong : undefined}

@@ -2,10 +2,10 @@ import { useState } from 'react';
 import { setPlanned } from '../../actions';
 import { type BodyOf, nameOf, type SculptureRecord, type Thing } from '../../engine/record';
 import { beddings } from '../../engine/trade';
-import { fieldText, keptFrom, unitOf, w } from '../../words';
+import { fieldText, w } from '../../words';
 import { Choice, Field, Notice, PhotosHere, Sheet, SheetActs, Tick } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
-import { maybeNumber } from './typed';
+import { say, useDeed, useDesk, useTyped } from '../shell';
+import { maybeMeasure } from './typed';
 
 const words = w.insertCare;
 const methods = Object.keys(words.methods) as (keyof typeof words.methods)[];
@@ -21,17 +21,18 @@ interface InsertCareSheetProps {
 /** What one insert bears and how it is kept from heat; a limit only with the name and the day of who set it. */
 export function InsertCareSheet({ record, insert, name, care, onClose }: InsertCareSheetProps) {
   const desk = useDesk();
-  const { run, refused, busy } = useDeed();
   const [text, setText] = useState(() => textOf(care));
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['care of an insert', insert.thing], { text: [text, setText] });
+  const { run, refused, busy } = useDeed(typed);
   const set =
     <K extends keyof typeof text>(key: K) =>
     (value: (typeof text)[K]) =>
       setText({ ...text, [key]: value });
   const figures = {
-    most: keptFrom('temperature', maybeNumber(text.most)),
-    mostDifference: keptFrom('difference', maybeNumber(text.mostDifference)),
-    mostPerMinute: keptFrom('difference', maybeNumber(text.mostPerMinute)),
+    most: maybeMeasure('temperature', text.most),
+    mostDifference: maybeMeasure('difference', text.mostDifference),
+    mostPerMinute: maybeMeasure('difference', text.mostPerMinute),
   };
   const wrong = (figure: number | 'wrong' | undefined) =>
     tried && (figure === 'wrong' || (figure ?? 0) < 0) ? words.figureWrong : undefined;
@@ -75,6 +76,7 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
       onClose={onClose}
       actions={<SheetActs save={words.save} onSave={save} busy={busy} />}
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Choice
         label={words.bedding}
@@ -105,8 +107,7 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
       <p className="soft">{words.limitWhat}</p>
       <Field
         label={words.most}
-        kind="number"
-        unit={unitOf('temperature')}
+        takes="temperature"
         value={text.most}
         onChange={set('most')}
         error={wrong(figures.most)}
@@ -115,8 +116,7 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
       />
       <Field
         label={words.mostDifference}
-        kind="number"
-        unit={unitOf('difference')}
+        takes="difference"
         value={text.mostDifference}
         onChange={set('mostDifference')}
         error={wrong(figures.mostDifference)}
@@ -125,7 +125,7 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
       />
       <Field
         label={words.mostPerMinute}
-        kind="number"
+        takes="difference"
         unit={words.perMinute}
         value={text.mostPerMinute}
         onChange={set('mostPerMinute')}

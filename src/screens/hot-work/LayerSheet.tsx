@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { BodyOf, SculptureRecord, Thing } from '../../engine/record';
-import { fieldText, keptFrom, unitOf, w } from '../../words';
+import { fieldText, numberTyped, w } from '../../words';
 import { Choice, Field, PhotosHere, Tick } from '../parts';
-import { useDesk } from '../shell';
+import { useDesk, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
-import { maybeNumber, timeIn, typedTime } from './typed';
+import { maybeMeasure, maybeNumber, timeIn, typedTime } from './typed';
 
 const words = w.layers;
 const tools = Object.keys(words.tools) as (keyof typeof words.tools)[];
@@ -32,7 +32,7 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
       strength: from?.strength ?? '',
       tool: from?.tool ?? last?.tool ?? '',
       surface: fieldText('temperature', from?.surface),
-      passes: from?.passes === undefined ? '' : String(from.passes),
+      passes: from?.passes === undefined ? '' : numberTyped(from.passes),
       rinsed: from?.rinsed ?? false,
       date: from?.date ?? desk.today(),
       time: from ? (from.time ?? '') : timeIn(now),
@@ -43,11 +43,12 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
     };
   });
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['layer', layer?.thing, campaign, zone], { text: [text, setText] });
   const set =
     <K extends keyof typeof text>(key: K) =>
     (value: (typeof text)[K]) =>
       setText({ ...text, [key]: value });
-  const surface = keptFrom('temperature', maybeNumber(text.surface));
+  const surface = maybeMeasure('temperature', text.surface);
   const passes = maybeNumber(text.passes);
   const time = text.time.trim() === '' ? undefined : (typedTime(text.time) ?? 'wrong');
   const surfaceWrong = surface === 'wrong' || (surface !== undefined && (surface < -50 || surface > 1200));
@@ -73,6 +74,7 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
       words={words}
       body={body}
       fixed={['sculpture', 'campaign', 'zone', 'order']}
+      typed={typed}
       onClose={onClose}
     >
       {usedBefore.length > 0 && !layer && (
@@ -101,8 +103,7 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
       />
       <Field
         label={words.surface}
-        kind="number"
-        unit={unitOf('temperature')}
+        takes="temperature"
         value={text.surface}
         onChange={set('surface')}
         error={tried && surfaceWrong ? words.surfaceWrong : undefined}
@@ -131,7 +132,7 @@ export function LayerSheet({ campaign, record, layers, zone, layer, order, onClo
         label={words.time}
         value={text.time}
         onChange={set('time')}
-        maxLength={5}
+        maxLength={12}
         error={tried && time === 'wrong' ? words.timeWrong : undefined}
         optional
         short

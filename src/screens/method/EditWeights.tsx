@@ -2,9 +2,9 @@ import { useState } from 'react';
 import { setScale } from '../../actions';
 import type { BodyOf } from '../../engine/record';
 import { defaultScale, type KindOfFinding, kinds } from '../../engine/trade';
-import { fixed, number, sayReason, typedNumber, w } from '../../words';
+import { fixed, number, numberTyped, sayReason, typedNumber, w } from '../../words';
 import { Button, Field, Notice } from '../parts';
-import { say, useDesk } from '../shell';
+import { say, useDesk, useTyped } from '../shell';
 import { kindsByGroup } from './groups';
 
 const words = w.method;
@@ -24,10 +24,11 @@ interface EditWeightsProps {
 /** The collection's own hazards and action level. Only what differs from the project's numbers is kept. */
 export function EditWeights({ own, onDone }: EditWeightsProps) {
   const desk = useDesk();
-  const startLevel = number(own?.actionLevel ?? defaultScale.actionLevel, 1);
+  const startLevel = numberTyped(own?.actionLevel ?? defaultScale.actionLevel);
   const [hazards, setHazards] = useState<Readonly<Record<string, number>>>(own?.hazards ?? {});
   const [level, setLevel] = useState(startLevel);
   const [fault, setFault] = useState('');
+  const typed = useTyped(['weights', 'all'], { hazards: [hazards, setHazards], level: [level, setLevel] });
   const of = (kind: KindOfFinding) => hazards[kind.id] ?? kind.hazard;
   const was = (kind: KindOfFinding) => own?.hazards[kind.id] ?? kind.hazard;
   const changed = kinds.filter((kind) => of(kind) !== was(kind)).length + (level === startLevel ? 0 : 1);
@@ -42,6 +43,7 @@ export function EditWeights({ own, onDone }: EditWeightsProps) {
       setFault(sayReason(outcome.reason));
       return;
     }
+    typed.kept();
     say(said(outcome.version));
     onDone();
   };
@@ -60,6 +62,7 @@ export function EditWeights({ own, onDone }: EditWeightsProps) {
 
   return (
     <div className="stack">
+      {typed.line}
       <p>{words.changeWhat}</p>
       <Field
         label={words.actionLevel}

@@ -1,19 +1,20 @@
 import { useState } from 'react';
 import { setClimate } from '../../actions';
 import type { BodyOf } from '../../engine/record';
-import { fieldText, fromUnit, typedNumber, w } from '../../words';
+import { fieldText, numberTyped, typedMeasure, typedNumber, typedPercent, w } from '../../words';
 import { Button, Field, Notice, Section } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.place;
 const figures = ['temperature', 'humidity', 'so2', 'chloride'] as const;
 type What = (typeof figures)[number];
 
-/** A number that may lie under zero, as a person types it. */
-const typed = (text: string): number | undefined => {
-  const below = /^\s*[-−]/.test(text);
-  const value = typedNumber(text.replace(/^\s*[-−]/, ''));
-  return value === undefined ? undefined : below ? -value : value;
+const takes = { temperature: 'temperature', humidity: 'percent', so2: 'number', chloride: 'number' } as const;
+
+/** As the record holds it. */
+const typed = (what: What, text: string): number | undefined => {
+  if (what === 'temperature') return typedMeasure('temperature', text);
+  return what === 'humidity' ? typedPercent(text) : typedNumber(text);
 };
 
 interface AirEntryProps {
@@ -26,23 +27,24 @@ export function AirEntry({ climate, onDone }: AirEntryProps) {
   const desk = useDesk();
   const [texts, setTexts] = useState<Readonly<Record<What, string>>>({
     temperature: fieldText('temperature', climate?.temperature),
-    humidity: climate ? String(climate.humidity) : '',
-    so2: climate ? String(climate.so2) : '',
-    chloride: climate ? String(climate.chloride) : '',
+    humidity: climate ? numberTyped(climate.humidity) : '',
+    so2: climate ? numberTyped(climate.so2) : '',
+    chloride: climate ? numberTyped(climate.chloride) : '',
   });
   const [from, setFrom] = useState(climate?.from ?? '');
   const [faults, setFaults] = useState<Partial<Record<What, string>>>({});
-  const { run, refused, busy } = useDeed();
+  const unkept = useTyped(['air of the place', 'all'], { texts: [texts, setTexts], from: [from, setFrom] });
+  const { run, refused, busy } = useDeed(unkept);
   const keep = () => {
-    const wrong = figures.filter((what) => typed(texts[what]) === undefined);
+    const wrong = figures.filter((what) => typed(what, texts[what]) === undefined);
     setFaults(Object.fromEntries(wrong.map((what) => [what, words.notANumber(words[what])])));
     if (wrong.length > 0) return;
-    const value = (what: What): number => typed(texts[what]) ?? 0;
+    const value = (what: What): number => typed(what, texts[what]) ?? 0;
     const said = from.trim();
     void run(
       () =>
         setClimate(desk, {
-          temperature: fromUnit('temperature', value('temperature')),
+          temperature: value('temperature'),
           humidity: value('humidity'),
           so2: value('so2'),
           chloride: value('chloride'),
@@ -64,6 +66,7 @@ export function AirEntry({ climate, onDone }: AirEntryProps) {
             hint={words.hints[what]}
             unit={words.units[what]}
             kind={what === 'temperature' ? 'text' : 'number'}
+            takes={takes[what]}
             value={texts[what]}
             error={faults[what]}
             onChange={(text) => setTexts({ ...texts, [what]: text })}
@@ -71,6 +74,7 @@ export function AirEntry({ climate, onDone }: AirEntryProps) {
           />
         ))}
         <Field label={words.from} hint={words.fromHint} value={from} onChange={setFrom} maxLength={500} optional />
+        {unkept.line}
         {refused && <Notice kind="problem" title={refused} />}
         <div className="row by-hand">
           <Button onClick={onDone}>{words.stop}</Button>

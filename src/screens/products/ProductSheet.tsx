@@ -5,9 +5,9 @@ import { w } from '../../words';
 import { Field, Notice } from '../parts';
 import { Fold } from '../parts/Fold';
 import { Select } from '../parts/Select';
-import { useDesk } from '../shell';
+import { useDesk, useTyped } from '../shell';
 import { PlannedSheet } from '../shell/PlannedSheet';
-import { newProduct, type ProductText, productBody, productText, wrongNumbers } from './productText';
+import { isDegrees, newProduct, type ProductText, productBody, productText, wrongNumbers } from './productText';
 
 const words = w.products;
 const units = ['g', 'kg', 'ml', 'l', 'tin', 'piece'] as const;
@@ -25,6 +25,7 @@ export function ProductSheet({ product, onClose }: ProductSheetProps) {
     product ? productText(product.body, desk.today()) : newProduct(desk.today()),
   );
   const [tried, setTried] = useState(false);
+  const typed = useTyped(['product', product?.thing], { text: [text, setText] });
   const set = (key: keyof ProductText) => (value: string) => setText({ ...text, [key]: value });
   const wrong = wrongNumbers(text);
   const body = () => {
@@ -41,7 +42,7 @@ export function ProductSheet({ product, onClose }: ProductSheetProps) {
     <Field
       label={label}
       hint={hint}
-      kind="number"
+      takes={isDegrees(key) ? 'temperature' : 'number'}
       short
       value={text[key]}
       onChange={set(key)}
@@ -57,6 +58,7 @@ export function ProductSheet({ product, onClose }: ProductSheetProps) {
       title={product ? words.edit : words.add}
       words={{ ...words, save: words.keep, saved: words.kept(text.name.trim()) }}
       body={body}
+      typed={typed}
       onClose={onClose}
     >
       <Field

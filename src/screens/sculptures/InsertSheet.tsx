@@ -1,16 +1,18 @@
 import { useState } from 'react';
 import { addInsert, editInsert, removeInsert, thingsOf } from '../../actions';
-import { isMoney, readMoney, unitsOf } from '../../engine/money';
+import { isMoney, readMoney } from '../../engine/money';
 import { type BodyOf, nameOf, type SculptureRecord, type Thing } from '../../engine/record';
-import { sayReason, typedNumber, w, zoneOptions } from '../../words';
-import { Choice, Field, Notice, Reading, Sheet, SheetActs } from '../parts';
+import { moneyTyped, sayReason, typedNumber, w, zoneOptions } from '../../words';
+import { Choice, Field, Notice, Reading, Sheet, SheetActs, Tick } from '../parts';
 import { MoneyField } from '../parts/MoneyField';
 import { Select } from '../parts/Select';
-import { say, useDeed, useDesk, useQuestion } from '../shell';
+import { say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { useMoney } from '../shell/useMoney';
 
 const words = w.sculptures.insert;
 type Removable = BodyOf<'insert'>['removable'];
+type MaterialBy = NonNullable<BodyOf<'insert'>['materialBy']>;
+const materialsBy: readonly MaterialBy[] = ['on record', 'by its looks', 'not known'];
 const removables: readonly Removable[] = ['yes', 'no', 'not known'];
 
 interface InsertSheetProps {
@@ -35,14 +37,30 @@ interface EntryProps extends InsertSheetProps {
 function Entry({ record, insert, worth, onClose }: EntryProps) {
   const desk = useDesk();
   const { currency, onCurrency, keepCurrency } = useMoney();
-  const [value, setValue] = useState(worth ? String(unitsOf(worth)) : '');
+  const [value, setValue] = useState(worth ? moneyTyped(worth) : '');
   const [material, setMaterial] = useState(insert?.body.material ?? '');
+  const [materialBy, setMaterialBy] = useState<MaterialBy | undefined>(insert?.body.materialBy);
+  const [maker, setMaker] = useState(insert?.body.maker ?? '');
+  const [noMaker, setNoMaker] = useState(insert?.body.makerKnown === false);
+  const [where, setWhere] = useState(insert?.body.where ?? '');
   const [count, setCount] = useState(String(insert?.body.count ?? 1));
   const [removable, setRemovable] = useState<Removable>(insert?.body.removable ?? 'not known');
   const [zone, setZone] = useState(insert?.body.zone ?? '');
   const [note, setNote] = useState(insert?.body.note ?? '');
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['insert', insert?.thing, record.sculpture.thing], {
+    value: [value, setValue],
+    material: [material, setMaterial],
+    materialBy: [materialBy, setMaterialBy],
+    maker: [maker, setMaker],
+    noMaker: [noMaker, setNoMaker],
+    where: [where, setWhere],
+    count: [count, setCount],
+    removable: [removable, setRemovable],
+    zone: [zone, setZone],
+    note: [note, setNote],
+  });
+  const { run, refused, busy } = useDeed(typed);
   const counted = typedNumber(count);
   const countRight = counted !== undefined && Number.isInteger(counted) && counted >= 1;
   const done = (text: string) => () => {
@@ -62,7 +80,12 @@ function Entry({ record, insert, worth, onClose }: EntryProps) {
       });
       if (!kept) return;
     }
-    const fields = { material, count: counted, removable, zone: zone || undefined, note: note.trim() || undefined };
+    const madeBy = maker.trim() || undefined;
+    const fields = {
+      ...{ material, materialBy, maker: madeBy, makerKnown: madeBy ? true : noMaker ? false : undefined },
+      ...{ count: counted, removable, zone: zone || undefined, where: where.trim() || undefined },
+      note: note.trim() || undefined,
+    };
     return insert
       ? run(() => editInsert(desk, insert.thing, fields, read), done(words.saved))
       : run(() => addInsert(desk, record.sculpture.thing, fields, read ?? undefined), done(words.saved));
@@ -87,6 +110,7 @@ function Entry({ record, insert, worth, onClose }: EntryProps) {
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       <Field
         label={words.material}
@@ -95,6 +119,14 @@ function Entry({ record, insert, worth, onClose }: EntryProps) {
         maxLength={200}
         error={tried && !material.trim() ? words.materialMissing : undefined}
       />
+      <Choice
+        label={words.materialBy}
+        options={materialsBy.map((value) => ({ value, label: words.materialByWords[value] }))}
+        value={materialBy}
+        onChange={setMaterialBy}
+      />
+      <Field label={words.maker} value={maker} onChange={setMaker} maxLength={200} optional />
+      {maker.trim() === '' && <Tick label={words.makerNotKnown} checked={noMaker} onChange={setNoMaker} />}
       <Field
         label={words.count}
         kind="number"
@@ -110,6 +142,7 @@ function Entry({ record, insert, worth, onClose }: EntryProps) {
         onChange={setRemovable}
       />
       {record.zones.length > 0 && <Select label={words.zone} value={zone} onChange={setZone} options={zoneChoice} />}
+      <Field label={words.where} hint={words.whereHint} value={where} onChange={setWhere} maxLength={300} optional />
       <MoneyField
         label={words.value}
         hint={words.valueHint}

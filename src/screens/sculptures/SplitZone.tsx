@@ -2,9 +2,9 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { splitZone } from '../../actions';
 
-import { number, typedNumber, w, whole } from '../../words';
+import { number, typedPercent, w, whole } from '../../words';
 import { AddIcon, Button, Field, Notice, Sheet } from '../parts';
-import { pathTo, say, useDeed, useDesk } from '../shell';
+import { pathTo, say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.sculptures.zone;
 
@@ -24,10 +24,11 @@ export function SplitZone({ sculpture, zone, name, onClose }: SplitZoneProps) {
     { key: 2, name: `${name} 2`, share: '50' },
   ]);
   const [on, setOn] = useState(desk.today());
-  const { run, refused, busy } = useDeed();
-  const sum = parts.reduce((total, part) => total + (typedNumber(part.share) ?? 0), 0);
+  const typed = useTyped(['zone split', undefined, zone], { parts: [parts, setParts], on: [on, setOn] });
+  const { run, refused, busy } = useDeed(typed);
+  const sum = parts.reduce((total, part) => total + (typedPercent(part.share) ?? 0), 0);
   const right =
-    Math.abs(sum - 100) < 0.05 && parts.every((part) => part.name.trim() && (typedNumber(part.share) ?? 0) > 0);
+    Math.abs(sum - 100) < 0.05 && parts.every((part) => part.name.trim() && (typedPercent(part.share) ?? 0) > 0);
   const set = (key: number, change: { name?: string; share?: string }) =>
     setParts(parts.map((part) => (part.key === key ? { ...part, ...change } : part)));
   const split = () =>
@@ -36,7 +37,7 @@ export function SplitZone({ sculpture, zone, name, onClose }: SplitZoneProps) {
         splitZone(
           desk,
           zone,
-          parts.map((part) => ({ name: part.name.trim(), share: (typedNumber(part.share) ?? 0) / 100 })),
+          parts.map((part) => ({ name: part.name.trim(), share: (typedPercent(part.share) ?? 0) / 100 })),
           on,
         ),
       ({ zones }) => {
@@ -59,6 +60,7 @@ export function SplitZone({ sculpture, zone, name, onClose }: SplitZoneProps) {
       }
     >
       <p>{words.splitWhat}</p>
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {parts.map((part, i) => (
         <fieldset className="part" key={part.key}>
@@ -71,8 +73,7 @@ export function SplitZone({ sculpture, zone, name, onClose }: SplitZoneProps) {
           />
           <Field
             label={words.splitShare}
-            kind="number"
-            unit="%"
+            takes="percent"
             value={part.share}
             onChange={(value) => set(part.key, { share: value })}
           />

@@ -3,9 +3,9 @@ import { addStation, editStation, removeStation, thingsOf } from '../../actions'
 import type { Thing } from '../../engine/record';
 import { unitOf, w } from '../../words';
 import { Choice, Field, LinkButton, Notice, Sheet, SheetActs } from '../parts';
-import { pathTo, say, useDeed, useDesk, useQuestion } from '../shell';
+import { pathTo, say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { StandHere } from './StandHere';
-import { draftOf, fieldsOf, numberWrong, type StationDraft } from './stationDraft';
+import { draftOf, type FigureOfStation, fieldsOf, figures, numberWrong, type StationDraft } from './stationDraft';
 
 const words = w.stations.form;
 
@@ -21,7 +21,8 @@ export function StationSheet({ sculpture, station, onClose }: StationSheetProps)
   const desk = useDesk();
   const [draft, setDraft] = useState(() => draftOf(station?.body));
   const [tried, setTried] = useState(false);
-  const { run, refused, busy } = useDeed();
+  const typed = useTyped(['station', station?.thing, sculpture], { draft: [draft, setDraft] });
+  const { run, refused, busy } = useDeed(typed);
   const photos = useQuestion(thingsOf(desk, 'photo', sculpture));
   const taken = photos?.filter(({ body }) => station && body.station === station.thing).length ?? 0;
   const done = (text: string) => {
@@ -46,15 +47,15 @@ export function StationSheet({ sculpture, station, onClose }: StationSheetProps)
     <K extends keyof StationDraft>(key: K) =>
     (value: StationDraft[K]) =>
       setDraft({ ...draft, [key]: value });
-  const asked = (key: 'bearing' | 'distance' | 'height' | 'lens', unit: string, hint?: string) => (
+  const asked = (key: FigureOfStation, unit: string, hint?: string) => (
     <Field
       label={words[key]}
-      kind="number"
+      takes={figures[key]}
       unit={unit}
       value={draft[key]}
       onChange={set(key)}
       hint={hint}
-      error={tried && numberWrong(draft[key]) ? words.number : undefined}
+      error={tried && numberWrong(key, draft[key]) ? words.number : undefined}
       optional
     />
   );
@@ -81,6 +82,7 @@ export function StationSheet({ sculpture, station, onClose }: StationSheetProps)
         />
       }
     >
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {station && taken > 0 && (
         <Notice

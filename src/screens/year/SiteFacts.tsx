@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { keepPhoto, type YearAround } from '../../actions';
 import type { OrderOfVisits } from '../../engine/year';
-import { keptFrom, measureNumber, sayReason, typedNumber, unitOf, w, workName } from '../../words';
+import { fieldText, measureNumber, sayReason, typedMeasure, w, workName } from '../../words';
 import { Button, CameraIcon, Field, FileButton, Notice, Section } from '../parts';
 import { Reasons } from '../parts/Reasons';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import { keepSite } from './keepSite';
 
 const words = w.year.sitePlan;
@@ -25,9 +25,10 @@ export function SiteFacts({ around, walk, chosen, what, placed }: SiteFactsProps
   const { run, refused, busy } = useDeed();
   const [fault, setFault] = useState('');
   const { site, works } = around;
-  const [wide, setWide] = useState(site?.body.metresWide ? String(site.body.metresWide) : '');
+  const [wide, setWide] = useState(fieldText('length', site?.body.metresWide));
   const [tried, setTried] = useState(false);
-  const metres = keptFrom('length', typedNumber(wide));
+  const typed = useTyped(['width of the site', 'all'], { wide: [wide, setWide] });
+  const metres = typedMeasure('length', wide);
   const right = metres !== undefined && metres > 0 && metres <= widest;
   const kept = site?.body.metresWide;
   const names = new Map(works.map(({ sculpture }) => [sculpture.thing, workName(sculpture)]));
@@ -96,13 +97,13 @@ export function SiteFacts({ around, walk, chosen, what, placed }: SiteFactsProps
             <Reasons reasons={walk.reasons} />
           </>
         )}
+        {typed.line}
         <div className="row not-printed">
           <div className="grow">
             <Field
               label={words.wide}
               hint={words.wideHint}
-              kind="number"
-              unit={unitOf('length')}
+              takes="length"
               value={wide}
               onChange={setWide}
               error={tried && !right ? words.wideWrong : undefined}
@@ -117,7 +118,10 @@ export function SiteFacts({ around, walk, chosen, what, placed }: SiteFactsProps
               if (right)
                 void run(
                   () => keepSite(desk, site, { metresWide: metres }),
-                  () => say(words.saved),
+                  () => {
+                    typed.kept();
+                    say(words.saved);
+                  },
                 );
             }}
           >

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { keepScaleDrawn, type MapDraft } from '../../actions';
 import type { Thing } from '../../engine/record';
-import { keptFrom, typedNumber, unitOf, w } from '../../words';
+import { typedMeasure, w } from '../../words';
 import { Button, Field, Notice, UndoIcon } from '../parts';
-import { say, useDeed, useDesk } from '../shell';
+import { say, useDeed, useDesk, useTyped } from '../shell';
 import type { ChangeDraft } from './DraftPad';
 import { takenBack } from './drawn';
 
@@ -21,10 +21,11 @@ export function ScalePad({ draft, elevation, onChange, onLeave }: ScalePadProps)
   const desk = useDesk();
   const [length, setLength] = useState('');
   const [wrong, setWrong] = useState(false);
-  const { run, refused } = useDeed();
+  const typed = useTyped(['scale', undefined, elevation.thing], { length: [length, setLength] });
+  const { run, refused } = useDeed(typed);
   const { ends } = draft;
   const keep = () => {
-    const metres = keptFrom('length', typedNumber(length));
+    const metres = typedMeasure('length', length);
     setWrong(metres === undefined);
     if (metres !== undefined)
       void run(
@@ -34,14 +35,14 @@ export function ScalePad({ draft, elevation, onChange, onLeave }: ScalePadProps)
   };
   return (
     <>
+      {typed.line}
       {refused && <Notice kind="problem" title={refused} />}
       {ends.length < 2 ? (
         <p role="status">{ends.length === 0 ? words.scaleHow : words.scaleSecond}</p>
       ) : (
         <Field
           label={words.scaleLength}
-          kind="number"
-          unit={unitOf('length')}
+          takes="length"
           short
           value={length}
           onChange={setLength}
