@@ -1,9 +1,9 @@
 import type { Advice, ZoneHolds } from '../hold';
-import { addDays, latestRound, type Reason, type SculptureRecord, type Thing, zonesAt } from '../record';
+import { addDays, type Reason, type SculptureRecord, type Thing, zonesAt } from '../record';
 import type { Due, DueSort } from './due';
 import { addMonths } from './months';
 import { because } from './reasonCodes';
-import { stopWordsSeen } from './stopWordsSeen';
+import { stopWordsStanding } from './stopWordsSeen';
 import { watchNumbers } from './watchNumbers';
 
 /** What was worked out for one work, as far as due things read it. */
@@ -66,10 +66,9 @@ const looks = ({ record, advice }: WorkKnown, today: string): Due[] =>
     today,
   );
 
-/** A zone on which the last round saw something to ask the conservator about is not waxed before they have said so. */
+/** A zone on which the last look saw something to ask the conservator about is not waxed before they have said so. */
 const waxes = ({ record, advice }: WorkKnown, today: string): Due[] => {
-  const last = latestRound(record)?.body.date ?? today;
-  const stopped = new Set(stopWordsSeen(record, last).map(({ zone }) => zone));
+  const stopped = new Set(stopWordsStanding(record).map(({ zone }) => zone));
   return errand(
     record,
     'wax',

@@ -14,7 +14,7 @@ export type { Lists } from './planned';
 export { because, type WatchReason, watchReasons } from './reasonCodes';
 export { type Recall, recallList } from './recall';
 export { type TripwireStanding, tripwiresStanding } from './standing';
-export { type StopWordSeen, stopWordsSeen } from './stopWordsSeen';
+export { type StopWordSeen, stopWordsSeen, stopWordsStanding } from './stopWordsSeen';
 export {
   type TripwireSort,
   type TripwireSortId,

@@ -1,4 +1,4 @@
-import { type SculptureRecord, seriesOf } from '../record';
+import { endOf, type SculptureRecord, seriesOf } from '../record';
 import { kindOf } from '../trade';
 
 export interface StopWordSeen {
@@ -32,4 +32,20 @@ export const stopWordsSeen = (record: SculptureRecord, since: string): readonly 
     })
     .map(({ body, date }) => ({ zone: body.zone, kind: body.kind, date }))
     .reverse();
+};
+
+/**
+ * The stop words that stand: of each zone those of the last round that looked at it, whatever other zones a later round saw. Until the
+ * conservator has spoken and a round saw it otherwise, such a zone is neither washed nor waxed. `record` holds all rounds.
+ */
+export const stopWordsStanding = (record: SculptureRecord): readonly StopWordSeen[] => {
+  const dates = new Map(record.rounds.map(({ thing, body }) => [thing, body.date]));
+  const last = new Map<string, string>();
+  for (const { body } of record.visits) {
+    const date = dates.get(body.round);
+    if (date === undefined || (body.state !== 'found' && body.state !== 'nothing')) continue;
+    if (date > (last.get(body.zone) ?? '')) last.set(body.zone, date);
+  }
+  const living = new Set(record.zones.filter((zone) => endOf(zone) === undefined).map(({ thing }) => thing));
+  return stopWordsSeen(record, '').filter(({ zone, date }) => living.has(zone) && date >= (last.get(zone) ?? ''));
 };

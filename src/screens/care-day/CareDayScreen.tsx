@@ -12,7 +12,7 @@ import { NotHere } from '../shell/NotHere';
 import { AirEntry } from './AirEntry';
 import { emptyAir, readingOf } from './airDraft';
 import { type CareOf, coatingsInStore, readingsOf, useCareOf, usualTin } from './careOfWork';
-import { ForbiddenHere } from './ForbiddenHere';
+import { ForbiddenHere, LeftAlone } from './ForbiddenHere';
 import { GateAnswer, GateWord } from './GateAnswer';
 import { GoOnSheet } from './GoOnSheet';
 import { ReadingsTable } from './ReadingsTable';
@@ -102,6 +102,7 @@ function CareDay({ care: { record, planned, products } }: { readonly care: CareO
           {written !== words.recordKinds.wash && <p>{words.writtenWhat}</p>}
         </Notice>
       )}
+      <LeftAlone record={record} />
       <ForbiddenHere sculpture={sculpture} sheet={planned.methodSheet[0]} />
       <div className="care-columns">
         <AirEntry

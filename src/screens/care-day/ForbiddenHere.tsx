@@ -1,6 +1,7 @@
 import { methodsOn } from '../../engine/care';
-import type { Thing } from '../../engine/record';
-import { methodOf } from '../../engine/trade';
+import type { SculptureRecord, Thing } from '../../engine/record';
+import { kindOf, methodOf } from '../../engine/trade';
+import { stopWordsStanding } from '../../engine/watch';
 import { w } from '../../words';
 import { LinkButton, Notice } from '../parts';
 import { pathTo } from '../shell';
@@ -37,6 +38,24 @@ export function ForbiddenHere({
         </ul>
       )}
       {usual && <p className="soft">{words.forbiddenUsual}</p>}
+    </Notice>
+  );
+}
+
+/** Zones on which the last look saw what the conservator is asked about first: the air may be right, and they are left alone. */
+export function LeftAlone({ record }: { readonly record: SculptureRecord }) {
+  const standing = stopWordsStanding(record);
+  const zones = record.zones.filter(({ thing }) => standing.some(({ zone }) => zone === thing));
+  if (zones.length === 0) return null;
+  return (
+    <Notice kind="stop" title={words.leftAlone}>
+      <ul>
+        {zones.map(({ thing, body }) => {
+          const kinds = new Set(standing.filter(({ zone }) => zone === thing).map(({ kind }) => kind));
+          const names = [...kinds].map((kind) => kindOf(kind)?.name ?? kind).join(', ');
+          return <li key={thing}>{words.leftAloneZone(body.letter, names)}</li>;
+        })}
+      </ul>
     </Notice>
   );
 }

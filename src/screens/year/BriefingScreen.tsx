@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { methodsOn } from '../../engine/care';
 import { nameOf, type Thing } from '../../engine/record';
-import { cautionsAt, methodOf, stopRules } from '../../engine/trade';
+import { cautionsAt, kindOf, methodOf, stopRules } from '../../engine/trade';
 import { date, number, w } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
@@ -149,6 +149,14 @@ interface WorkLineProps {
   readonly sheet: Thing<'accessSheet'> | undefined;
 }
 
+/** Zones the last round saw a stop word on: whoever helps leaves them alone, whatever the day is for. */
+const leftAlone = ({ facts }: YearRow): readonly string[] =>
+  (facts?.need?.classes.zones ?? []).flatMap(({ about, stopWords }) => {
+    const zone = facts?.zones.find((one) => one.zone.thing === about)?.zone;
+    if (!zone || stopWords.length === 0) return [];
+    return [words.leftAlone(zone.body.letter, stopWords.map((kind) => kindOf(kind)?.name ?? kind).join(', '))];
+  });
+
 function WorkLine({ row, on, sheet }: WorkLineProps) {
   const { around, name, row: plan } = row;
   const waxed = (plan?.waxes ?? 0) > 0;
@@ -163,6 +171,12 @@ function WorkLine({ row, on, sheet }: WorkLineProps) {
   return (
     <>
       <span className="strong">{name}</span>: {doing.join(', ') || words.notLooked}.
+      {leftAlone(row).map((line) => (
+        <span key={line} className="strong">
+          {' '}
+          {line}
+        </span>
+      ))}
       {around.access && <span className="soft"> {around.access}</span>}
       {site.filter(Boolean).length > 0 && <span className="soft"> {site.filter(Boolean).join(' · ')}</span>}
       {around.inserts.length > 0 && (

@@ -98,6 +98,8 @@ export const careDay: Same<typeof english> = {
   look: 'Nachsehen',
   forbidden: 'Nicht an diesem Werk',
   forbiddenUsual: 'Die übliche Liste: Für dieses Werk hat es noch niemand festgelegt.',
+  leftAlone: 'Noch nicht waschen, noch nicht wachsen',
+  leftAloneZone: (letter: string, kinds: string) => `Zone ${letter}: ${kinds}. Fragen Sie zuerst den Restaurator.`,
   methodSheet: 'Was daran getan werden darf',
   methods: {
     title: 'Was daran getan werden darf',

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { kinds } from '../../../src/engine/trade';
-import { evaluateTripwire, stopWordsSeen, tripwiresStanding } from '../../../src/engine/watch';
+import { evaluateTripwire, stopWordsSeen, stopWordsStanding, tripwiresStanding } from '../../../src/engine/watch';
 import { mays, tended, today, waxed } from '../hold/garden';
-import { decision, factsOf, noMoney, planned, wire, work, zoneA } from './planned';
+import { decision, factsOf, noMoney, planned, wire, work, zoneA, zoneB } from './planned';
 
 const looks = (...rows: readonly (readonly [string, 'clear' | 'green'])[]) =>
   rows.map(([date, result]) => ({ date, result }));
@@ -202,6 +202,32 @@ describe('stop words seen since', () => {
     const now = { date: '2026-05-12', saw: { A: seen } };
     expect(since(now)).toEqual([`${first?.id} 2026-05-12`]);
     expect(since({ date: '2025-05-12', saw: { A: seen } }, now)).toEqual([]);
+  });
+});
+
+describe('stop words that stand', () => {
+  const mounds = [{ kind: 'pale-powdery-mounds', count: 'two to five' }] as const;
+  const standing = (rounds: Parameters<typeof tended>[0]['rounds']) =>
+    stopWordsStanding(tended({ zones: { A: {}, B: {} }, rounds })).map(({ zone }) => zone);
+
+  it('are not forgotten when a later round looks at other zones only', () => {
+    const spring = { date: '2026-05-12', saw: { A: mounds, B: 'nothing' } } as const;
+    expect(standing([spring, { date: '2026-09-01', type: 'autumn', saw: { A: 'not looked', B: 'nothing' } }])).toEqual([
+      zoneA,
+    ]);
+    expect(standing([spring, { date: '2026-09-01', type: 'autumn', saw: { B: mounds } }]).sort()).toEqual([
+      zoneA,
+      zoneB,
+    ]);
+  });
+
+  it('end where a later round looked at the zone and did not see them', () => {
+    expect(
+      standing([
+        { date: '2026-05-12', saw: { A: mounds } },
+        { date: '2026-09-01', saw: { A: 'nothing' } },
+      ]),
+    ).toEqual([]);
   });
 });
 

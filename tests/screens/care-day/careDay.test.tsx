@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { addPlanned, airOfDay, recordTreatment } from '../../../src/actions';
 import { CareDayScreen } from '../../../src/screens/care-day';
 import { axeFaults } from '../axe';
-import { aWork, done, freshDesk, show } from '../deskwork';
+import { aRound, aWork, done, freshDesk, show } from '../deskwork';
 
 const heron = async () => {
   const desk = await freshDesk();
@@ -36,6 +36,19 @@ describe('The wash and wax day', () => {
     expect(each).toContain('Pressure washer');
     expect(each.some((name) => name?.startsWith('Bleach'))).toBe(true);
     expect(within(never).getByText(/The usual list/)).toBeDefined();
+    expect(await axeFaults()).toEqual([]);
+  });
+
+  it('names above all else the zones that are neither washed nor waxed before the conservator has spoken', async () => {
+    const { desk, work } = await heron();
+    await aRound(desk, work, '2026-05-12', ['nothing', { 'green-under-film': 0.03 }]);
+    show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    const alone = await screen.findByRole('note', { name: /Not washed, not waxed yet/ });
+    expect(
+      within(alone)
+        .getAllByRole('listitem')
+        .map(({ textContent }) => textContent),
+    ).toEqual(['Zone B: Green under wax or lacquer. Ask the conservator first.']);
     expect(await axeFaults()).toEqual([]);
   });
 

@@ -5,7 +5,7 @@ import { addInsert, type Desk, setAccess, setPlanned } from '../../../src/action
 import { nameOf } from '../../../src/engine/record';
 import { BriefingScreen, CloseDownScreen, PackingScreen, SitePlanScreen } from '../../../src/screens/year';
 import { axeFaults } from '../axe';
-import { aWork, done, freshDesk, show } from '../deskwork';
+import { aRound, aWork, done, freshDesk, show } from '../deskwork';
 
 const bodies = async (desk: Desk, kind: 'listTicks' | 'sitePlan') =>
   (await desk.store.ofKind(kind)).filter(({ gone }) => !gone).map(({ lead }) => lead.body);
@@ -97,6 +97,15 @@ describe('The briefing', () => {
     expect(screen.getByText(/Steward, 555/)).toBeDefined();
     expect(await axeFaults()).toEqual([]);
   });
+});
+
+it('the briefing tells a helper which zones to leave alone, though the work is washed and waxed that day', async () => {
+  const { desk, heron } = await planned();
+  await aRound(desk, heron, '2026-05-12', ['nothing', { 'green-under-film': 0.03 }]);
+  show(desk, <BriefingScreen />);
+  expect(
+    await screen.findByText('Zone B is not washed, not waxed, not touched: Green under wax or lacquer. Ask first.'),
+  ).toBeDefined();
 });
 
 it('the briefing says first that hot work is done that day, and keeps people out of the clear zone, and where water is', async () => {
