@@ -75,9 +75,12 @@ describe('The list of sculptures', () => {
 
   it('puts the work in most need first and those never looked at last', async () => {
     const { desk } = await garden();
-    show(desk, <SculptureListScreen />);
+    const list = show(desk, <SculptureListScreen />);
     await screen.findAllByText(/Annual round/);
     await waitFor(() => expect(cards().join()).not.toMatch(/Being worked out/));
+    list.unmount();
+    show(desk, <SculptureListScreen />);
+    await screen.findAllByText(/Annual round/);
     const [first, second, third] = cards();
     expect(first).toMatch(/Grey heron/);
     expect(second).toMatch(/Boat on the quay/);
@@ -86,6 +89,21 @@ describe('The list of sculptures', () => {
       within(screen.getByRole('link', { name: /Never looked at/ })).getAllByText('not yet surveyed'),
     ).toBeDefined();
     expect(await axeFaults()).toEqual([]);
+  });
+
+  it('keeps every work where it stands while figures come, and puts them in order at a touch', async () => {
+    const user = userEvent.setup();
+    const desk = await freshDesk();
+    const pier = await aWork(desk, { title: 'Sound pier', number: '1', areas: [2] });
+    const gate = await aWork(desk, { title: 'Green gate', number: '2', areas: [2] });
+    await aRound(desk, pier, '2026-05-11', ['nothing']);
+    await aRound(desk, gate, '2026-05-10', [{ 'even-green-film': 0.5 }], { finding: { severity: 'severe' } });
+    show(desk, <SculptureListScreen />);
+    const order = await screen.findByRole('button', { name: 'Put in order' });
+    await waitFor(() => expect(cards().join()).not.toMatch(/Being worked out/));
+    expect(cards()[0], 'by number, as it stood while nothing was known').toMatch(/Sound pier/);
+    await user.click(order);
+    expect(cards()[0]).toMatch(/Green gate/);
   });
 
   it('never shows an index without its range and the share of the area seen', async () => {
