@@ -2,7 +2,7 @@ import { type Money, noCurrency, placesOf, unitsOf } from '../engine/money';
 import { fromTo, ours } from './inFigures';
 import { written } from './numbers';
 import { tongueNow } from './tongue';
-import { areaNumber, unitOf } from './units';
+import { areaNumber, decimalMark, unitOf } from './units';
 
 export { fromTo, inQuotes } from './inFigures';
 export {
@@ -45,11 +45,11 @@ export const money = (amount: Money, cents = !Number.isInteger(unitsOf(amount)))
   return `${currency(amount.currency)} ${written(unitsOf(amount), places, places)}`;
 };
 
-/** An amount as it is typed into a field, to be read again: "46000.50". */
+/** An amount as it is typed into a field, to be read again: "46000.50", "46000,50" in German. */
 export const moneyTyped = (amount: Money): string => {
   const units = unitsOf(amount);
   if (Number.isInteger(units)) return `${units}`;
-  const text = units.toFixed(placesOf(amount.currency));
+  const text = units.toFixed(placesOf(amount.currency)).replace('.', decimalMark());
   // Three places after a short number could be read as thousands: a nought before says they are not.
   return placesOf(amount.currency) === 3 && units < 1000 ? `0${text}` : text;
 };

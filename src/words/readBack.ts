@@ -2,8 +2,8 @@ import { isCurrency, isMoney, readMoney, unitsOf } from '../engine/money';
 import { readNumber, splitUnit } from '../engine/numerals';
 import { sayReason } from './en/reasons';
 import { typing as words } from './en/typing';
-import { decimalMark, readTyped, type TypedAs } from './typedNumber';
-import { numberTyped, unitOf } from './units';
+import { readTyped, type TypedAs } from './typedNumber';
+import { decimalMark, numberTyped, unitOf } from './units';
 
 /** What a field says of the number typed in it. */
 export interface ReadBack {

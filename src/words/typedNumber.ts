@@ -1,16 +1,5 @@
-import {
-  type DecimalMark,
-  type NumberRead,
-  plainFigures,
-  readFeetAndInches,
-  readNumber,
-  splitUnit,
-} from '../engine/numerals';
-import { tongueNow } from './tongue';
-import { fromUnit, inUnit, numberTyped, type Quantity, unitOf } from './units';
-
-/** The mark of the language spoken. */
-export const decimalMark = (): DecimalMark => (tongueNow().language === 'de' ? ',' : '.');
+import { type NumberRead, plainFigures, readFeetAndInches, readNumber, splitUnit } from '../engine/numerals';
+import { decimalMark, fromUnit, inUnit, numberTyped, type Quantity, unitOf } from './units';
 
 /** What a field takes: a measure, or a figure of its own. */
 export type TypedAs = Quantity | 'number' | 'percent' | 'hours';

@@ -80,9 +80,11 @@ export const fromUnit = (quantity: Quantity, typed: number): number => {
   return Number(((typed - offset) / factor).toPrecision(9));
 };
 
-/** A number as it is typed into a field: with a decimal point, or comma in German. */
-export const numberTyped = (value: number): string =>
-  tongueNow().language === 'de' ? String(value).replace('.', ',') : String(value);
+/** The mark of decimals in the language spoken. */
+export const decimalMark = (): '.' | ',' => (tongueNow().language === 'de' ? ',' : '.');
+
+/** A number as it is typed into a field: with a decimal point, or comma in German. The dust of binary sums is left out. */
+export const numberTyped = (value: number): string => String(Number(value.toPrecision(15))).replace('.', decimalMark());
 
 /** A value of the record as it is typed into a field, to be read again: without grouping. */
 export const measureTyped = (quantity: Quantity, value: number): string => {

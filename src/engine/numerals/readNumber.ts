@@ -11,7 +11,7 @@ export interface NumberRead {
   readonly fraction?: true;
 }
 
-/** More figures than a number of the computer holds without loss are none a person measures. */
+/** A whole number of more figures than the computer holds without loss is none a person measures. */
 const mostFigures = 15;
 
 /**
@@ -32,7 +32,6 @@ export const readNumber = (text: string, decimal: DecimalMark): NumberRead | und
 };
 
 const unsigned = (text: string, decimal: DecimalMark): NumberRead | undefined => {
-  if (text.replace(/\D/g, '').length > mostFigures) return undefined;
   const cut = Math.max(text.lastIndexOf('.'), text.lastIndexOf(','));
   const [left, right] = [text.slice(0, Math.max(cut, 0)), text.slice(cut + 1)];
   // No mark, or the same twice: no decimals.
@@ -49,8 +48,11 @@ const unsigned = (text: string, decimal: DecimalMark): NumberRead | undefined =>
 };
 
 /** Figures alone, of figures in groups of three or in none; undefined where the groups are not whole. */
-const withoutGroups = (text: string): string | undefined =>
-  /^\d+$|^[1-9]\d{0,2}([ ',.])\d{3}(?:\1\d{3})*$/.test(text) ? text.replace(/\D/g, '') : undefined;
+const withoutGroups = (text: string): string | undefined => {
+  if (!/^\d+$|^[1-9]\d{0,2}([ ',.])\d{3}(?:\1\d{3})*$/.test(text)) return undefined;
+  const figures = text.replace(/\D/g, '');
+  return figures.length > mostFigures ? undefined : figures;
+};
 
 /** "1/2", "3 1/2", "3-1/2"; the part is less than one. */
 const fractionOf = (text: string): NumberRead | undefined => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { maybeNumber, typedDegrees, typedTime } from '../../../src/screens/hot-work/typed';
+import { maybeMeasure, maybeNumber, typedTime } from '../../../src/screens/hot-work/typed';
 
 test.each([
   ['7:05', '07:05'],
@@ -21,7 +21,7 @@ test.each([
   ['--3', undefined],
   ['hot', undefined],
 ])('%j is read as %j degrees', (text, degrees) => {
-  expect(typedDegrees(text)).toBe(degrees);
+  expect(maybeMeasure('temperature', text)).toBe(degrees ?? 'wrong');
 });
 
 test('an empty figure is none, and a wrong one is not taken for none', () => {
