@@ -13,6 +13,8 @@ export interface WorkAround {
   readonly stations: number;
   readonly squares: number;
   readonly inserts: readonly Thing<'insert'>[];
+  /** Open checks: what of it could hurt somebody. */
+  readonly dangers: readonly Thing<'personCheck'>[];
   /** How it is got at, and where it stands, in her words. */
   readonly access: string | undefined;
   readonly place: string | undefined;
@@ -44,7 +46,7 @@ export const yearAround = (desk: Desk): Question<YearAround> =>
     'year around',
     () => `${desk.store.changes()} ${desk.today()}`,
     async () => {
-      const [sculptures, zones, rounds, stations, sentinels, inserts, access, places, visits, treatments] =
+      const [sculptures, zones, rounds, stations, sentinels, inserts, access, places, visits, treatments, checks] =
         await Promise.all([
           thingsOfKind(desk, 'sculpture'),
           thingsOfKind(desk, 'zone'),
@@ -56,6 +58,7 @@ export const yearAround = (desk: Desk): Question<YearAround> =>
           thingsOfKind(desk, 'place'),
           thingsOfKind(desk, 'visit'),
           thingsOfKind(desk, 'treatment'),
+          thingsOfKind(desk, 'personCheck'),
         ]);
       const today = desk.today();
       const of = <T extends { readonly body: { readonly sculpture: string } }>(list: readonly T[], work: string): T[] =>
@@ -71,6 +74,7 @@ export const yearAround = (desk: Desk): Question<YearAround> =>
           stations: of(stations, sculpture.thing).length,
           squares: of(sentinels, sculpture.thing).length,
           inserts: of(inserts, sculpture.thing),
+          dangers: of(checks, sculpture.thing).filter(({ body }) => body.closed === undefined),
           access: access.find(({ thing }) => thing === nameOf.access(sculpture.thing))?.body.text || undefined,
           place: places.find(({ thing }) => thing === nameOf.place(sculpture.thing))?.body.text || undefined,
         }));

@@ -42,20 +42,31 @@ export function ForbiddenHere({
   );
 }
 
-/** Zones on which the last look saw what the conservator is asked about first: the air may be right, and they are left alone. */
+/** What could hurt somebody, and zones on which the last look saw what the conservator is asked about first: the air may be right, and they are left alone. */
 export function LeftAlone({ record }: { readonly record: SculptureRecord }) {
   const standing = stopWordsStanding(record);
   const zones = record.zones.filter(({ thing }) => standing.some(({ zone }) => zone === thing));
-  if (zones.length === 0) return null;
+  const dangers = record.personChecks.filter(({ body }) => body.closed === undefined);
   return (
-    <Notice kind="stop" title={words.leftAlone}>
-      <ul>
-        {zones.map(({ thing, body }) => {
-          const kinds = new Set(standing.filter(({ zone }) => zone === thing).map(({ kind }) => kind));
-          const names = [...kinds].map((kind) => kindOf(kind)?.name ?? kind).join(', ');
-          return <li key={thing}>{words.leftAloneZone(body.letter, names)}</li>;
-        })}
-      </ul>
-    </Notice>
+    <>
+      {dangers.length > 0 && (
+        <Notice kind="stop" title={words.danger}>
+          {dangers.map(({ thing, body }) => (
+            <p key={thing}>{body.what}</p>
+          ))}
+        </Notice>
+      )}
+      {zones.length > 0 && (
+        <Notice kind="stop" title={words.leftAlone}>
+          <ul>
+            {zones.map(({ thing, body }) => {
+              const kinds = new Set(standing.filter(({ zone }) => zone === thing).map(({ kind }) => kind));
+              const names = [...kinds].map((kind) => kindOf(kind)?.name ?? kind).join(', ');
+              return <li key={thing}>{words.leftAloneZone(body.letter, names)}</li>;
+            })}
+          </ul>
+        </Notice>
+      )}
+    </>
   );
 }

@@ -171,7 +171,7 @@ function WorkLine({ row, on, sheet }: WorkLineProps) {
   return (
     <>
       <span className="strong">{name}</span>: {doing.join(', ') || words.notLooked}.
-      {leftAlone(row).map((line) => (
+      {[...around.dangers.map(({ body }) => words.danger(body.what)), ...leftAlone(row)].map((line) => (
         <span key={line} className="strong">
           {' '}
           {line}

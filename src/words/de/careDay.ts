@@ -98,6 +98,7 @@ export const careDay: Same<typeof english> = {
   look: 'Nachsehen',
   forbidden: 'Nicht an diesem Werk',
   forbiddenUsual: 'Die übliche Liste: Für dieses Werk hat es noch niemand festgelegt.',
+  danger: 'Gefahr für Menschen, noch offen: Niemand arbeitet darunter oder daran',
   leftAlone: 'Noch nicht waschen, noch nicht wachsen',
   leftAloneZone: (letter: string, kinds: string) => `Zone ${letter}: ${kinds}. Fragen Sie zuerst den Restaurator.`,
   methodSheet: 'Was daran getan werden darf',

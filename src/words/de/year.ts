@@ -148,6 +148,7 @@ export const year: Same<typeof english> = {
     closed: (what: string) => `Gesperrt: ${what}`,
     hot: (work: string, distance: string) =>
       `Heißarbeit an diesem Tag (${work}): Bleiben Sie außerhalb des Freibereichs von ${metres(distance)}, kein Wachs, kein Lösemittel. Es gilt die Tageskarte.`,
+    danger: (what: string) => `Gefahr für Menschen, noch offen: ${what}. Fragen Sie, bevor Sie hingehen.`,
     leftAlone: (letter: string, kinds: string) =>
       `Zone ${letter} wird nicht gewaschen, nicht gewachst, nicht berührt: ${kinds}. Fragen Sie zuerst.`,
     forbidden: 'Nie',

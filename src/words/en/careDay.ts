@@ -86,6 +86,7 @@ export const careDay = spoken('careDay', 'careDay', {
   look: 'Look at it',
   forbidden: 'Not on this work',
   forbiddenUsual: 'The usual list: nobody has said it of this work yet.',
+  danger: 'Danger to people, not closed: nobody works below or on it',
   leftAlone: 'Not washed, not waxed yet',
   leftAloneZone: (letter: string, kinds: string) => `Zone ${letter}: ${kinds}. Ask the conservator first.`,
   methodSheet: 'What may be done to it',

@@ -139,6 +139,7 @@ export const year = spoken('year', 'year', {
     closed: (what: string) => `Closed: ${what}`,
     hot: (work: string, metres: string) =>
       `Hot work at ${work} that day: stay out of the ${metres}\u00a0${unitOf('length')} kept clear, no wax, no solvent. Its day card rules.`,
+    danger: (what: string) => `Danger to people, not closed: ${what}. Ask before you go near.`,
     leftAlone: (letter: string, kinds: string) =>
       `Zone ${letter} is not washed, not waxed, not touched: ${kinds}. Ask first.`,
     forbidden: 'Never',

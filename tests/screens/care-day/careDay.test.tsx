@@ -1,7 +1,7 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { addPlanned, airOfDay, recordTreatment } from '../../../src/actions';
+import { addPlanned, airOfDay, openPersonCheck, recordTreatment } from '../../../src/actions';
 import { CareDayScreen } from '../../../src/screens/care-day';
 import { axeFaults } from '../axe';
 import { aRound, aWork, done, freshDesk, show } from '../deskwork';
@@ -42,7 +42,10 @@ describe('The wash and wax day', () => {
   it('names above all else the zones that are neither washed nor waxed before the conservator has spoken', async () => {
     const { desk, work } = await heron();
     await aRound(desk, work, '2026-05-12', ['nothing', { 'green-under-film': 0.03 }]);
+    await done(openPersonCheck(desk, work.sculpture, { what: 'The wing is loose' }));
     show(desk, <CareDayScreen sculpture={work.sculpture} />);
+    const danger = await screen.findByRole('note', { name: /Danger to people, not closed/ });
+    expect(within(danger).getByText('The wing is loose')).toBeDefined();
     const alone = await screen.findByRole('note', { name: /Not washed, not waxed yet/ });
     expect(
       within(alone)

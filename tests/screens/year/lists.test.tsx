@@ -1,7 +1,7 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { addInsert, type Desk, setAccess, setPlanned } from '../../../src/actions';
+import { addInsert, type Desk, openPersonCheck, setAccess, setPlanned } from '../../../src/actions';
 import { nameOf } from '../../../src/engine/record';
 import { BriefingScreen, CloseDownScreen, PackingScreen, SitePlanScreen } from '../../../src/screens/year';
 import { axeFaults } from '../axe';
@@ -102,10 +102,12 @@ describe('The briefing', () => {
 it('the briefing tells a helper which zones to leave alone, though the work is washed and waxed that day', async () => {
   const { desk, heron } = await planned();
   await aRound(desk, heron, '2026-05-12', ['nothing', { 'green-under-film': 0.03 }]);
+  await done(openPersonCheck(desk, heron.sculpture, { what: 'The wing is loose' }));
   show(desk, <BriefingScreen />);
   expect(
     await screen.findByText('Zone B is not washed, not waxed, not touched: Green under wax or lacquer. Ask first.'),
   ).toBeDefined();
+  expect(screen.getByText('Danger to people, not closed: The wing is loose. Ask before you go near.')).toBeDefined();
 });
 
 it('the briefing says first that hot work is done that day, and keeps people out of the clear zone, and where water is', async () => {
