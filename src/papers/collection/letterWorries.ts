@@ -79,7 +79,7 @@ const notAtRest = (source: PaperSource): PaperPiece[] => {
     table(
       '',
       [
-        { head: work },
+        { head: work, kind: 'narrow' },
         { head: zone },
         { head: what },
         { head: ofZone, kind: 'number' },
