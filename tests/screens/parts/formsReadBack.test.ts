@@ -52,7 +52,7 @@ describe.each([
   it('keeps a station, a tin, an area and colours', () => {
     for (let n = 0; n < 200; n++) {
       const station: BodyOf<'station'> = {
-        ...{ sculpture: 'sculpture/a', letter: 'A', aim: 'belt', bearing: upTo(359, 1) },
+        ...{ sculpture: 'sculpture/a', letter: 'A', order: 1, aim: 'belt', bearing: upTo(359, 1) },
         ...{ distance: 0.001 + upTo(60, 3), height: 0.001 + upTo(9, 3), lens: 1.125 + drawn.below(300) },
       };
       const fields = fieldsOf(draftOf(station));
