@@ -51,7 +51,7 @@ export const worksInGerman: Readonly<Record<string, string>> = {
   'Third arc, outer': 'Dritter Bogen, außen',
   'Third arc, inner': 'Dritter Bogen, innen',
   'Joints and weld lines': 'Fugen und Schweißnähte',
-  'Lower arcs, spray band': 'Untere Bögen, Spritzwasserband',
+  'Lower arcs, spray band': 'Untere Bögen, Gischtband',
   'Base ring': 'Sockelring',
   'Third arc, middle': 'Dritter Bogen, Mitte',
   'Steel pin in the basin rim, at the pump': 'Stahlstift im Beckenrand, bei der Pumpe',
@@ -85,6 +85,11 @@ export const worksInGerman: Readonly<Record<string, string>> = {
   'Cast glass, lens L1': 'Gegossenes Glas, Linse L1',
   'Comes out with its gasket. Ask the glass conservator before any heat, shock or solvent comes near.':
     'Lässt sich mit ihrer Dichtung herausnehmen. Fragen Sie die Glasrestauratorin, bevor Hitze, Erschütterung oder Lösemittel in die Nähe kommt.',
+  'Table top, number 1 of five from the left figure': 'Tischplatte, Nummer 1 von fünf, von der linken Figur aus',
+  'Table top, number 2 of five from the left figure': 'Tischplatte, Nummer 2 von fünf, von der linken Figur aus',
+  'Table top, number 3 of five from the left figure': 'Tischplatte, Nummer 3 von fünf, von der linken Figur aus',
+  'Table top, number 4 of five from the left figure': 'Tischplatte, Nummer 4 von fünf, von der linken Figur aus',
+  'Table top, number 5 of five from the left figure': 'Tischplatte, Nummer 5 von fünf, von der linken Figur aus',
   'Cast glass, lens L2': 'Gegossenes Glas, Linse L2',
   'Seized in its bezel. Ask the glass conservator before any heat, shock or solvent comes near.':
     'Sitzt in ihrer Fassung fest. Fragen Sie die Glasrestauratorin, bevor Hitze, Erschütterung oder Lösemittel in die Nähe kommt.',

@@ -123,7 +123,7 @@ export const yearsInGerman: Readonly<Record<string, string>> = {
   'Head of grounds: draining the basin for six weeks costs the planting round it a season.':
     'Leiter der Außenanlagen: Wird das Becken sechs Wochen lang abgelassen, kostet das die Bepflanzung ringsum eine Saison.',
   'Round of 14 May 2024: green on all nine zones, most on the base ring and the spray band, 60 % each.':
-    'Rundgang vom 14. Mai 2024: Grün in allen neun Zonen, am meisten am Sockelring und am Spritzwasserband, je 60 %.',
+    'Rundgang vom 14. Mai 2024: Grün in allen neun Zonen, am meisten am Sockelring und am Gischtband, je 60 %.',
   'Zone H: green stands right after the wax, so no hold has a clean start.':
     'Zone H: Grün ist gleich nach dem Wachsen da, deshalb beginnt keine Standzeit sauber.',
   'Conservator, April 2021: the colour of 1974 is gone from the upper faces.':
@@ -131,9 +131,10 @@ export const yearsInGerman: Readonly<Record<string, string>> = {
   'Quote of October 2024 for strip, desalting, hot patina and wax, good for 180 days.':
     'Angebot vom Oktober 2024 für Freilegen, Entsalzen, heißes Patinieren und Wachsen, 180 Tage gültig.',
   'The cheapest in money and the dearest a good month: on the spray band the green stands the day after waxing.':
-    'Am billigsten in Geld und am teuersten je gutem Monat: Am Spritzwasserband ist das Grün am Tag nach dem Wachsen da.',
+    'Am billigsten in Geld und am teuersten je gutem Monat: Am Gischtband ist das Grün am Tag nach dem Wachsen da.',
   'Ten small steps that cannot be taken back, and the spray band comes back each time.':
-    'Zehn kleine Schritte, die sich nicht zurücknehmen lassen, und das Spritzwasserband kommt jedes Mal wieder.',
+    'Zehn kleine Schritte, die sich nicht zurücknehmen lassen, und das Gischtband kommt jedes Mal wieder.',
+  'Member of the board': 'Mitglied des Vorstands',
   'Chair of the board': 'Vorsitzende des Vorstands',
   'Wax, mend or strip the stair': 'Die Treppe wachsen, ausbessern oder freilegen',
   'Strip and hot patina': 'Freilegen und heiß patinieren',
@@ -209,7 +210,7 @@ export const yearsInGerman: Readonly<Record<string, string>> = {
   'Scaffold firm': 'Gerüstfirma',
   'Basin floor under 0.35 to 0.6 m of water; feed pipe along the north edge.':
     'Beckenboden unter 0,35 bis 0,6 m Wasser; Zuleitung an der Nordkante.',
-  'Scaffold licence of the port; hot work for each day.': 'Gerüstgenehmigung des Hafens; Heißarbeit für jeden Tag.',
+  'Scaffold licence of the port; hot work for each day.': 'Gerüst: Genehmigung des Hafens; Heißarbeit für jeden Tag.',
   'Pump cabinet, to be locked off.': 'Pumpenschrank, abzuschalten und gegen Wiedereinschalten zu sichern.',
   'Two people, a line, the gate on the landward side kept free.':
     'Zwei Personen, eine Leine, das Tor auf der Landseite bleibt frei.',
@@ -233,7 +234,7 @@ export const yearsInGerman: Readonly<Record<string, string>> = {
     'Grüne Ablaufspuren von den Schweißnähten, etwa 30 %; eine offene Fuge',
   'G Joints and weld lines': 'G Fugen und Schweißnähte',
   'Even green film, about 65 %; new pits, many': 'Gleichmäßiger grüner Film, etwa 65 %; neue Grübchen, viele',
-  'H Lower arcs, spray band': 'H Untere Bögen, Spritzwasserband',
+  'H Lower arcs, spray band': 'H Untere Bögen, Gischtband',
   'Green line at the water, about 70 %; new pits; salts to be drawn out first':
     'Blaugrüne Linie am Wasser, etwa 70 %; neue Grübchen; zuerst sind Salze zu entziehen',
   'I Base ring': 'I Sockelring',

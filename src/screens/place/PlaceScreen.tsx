@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { climateSet, tabs } from '../../actions';
-import { w } from '../../words';
+import { measure, number, w } from '../../words';
 import { Button, EmptyState, Notice, Page, Reading, Section } from '../parts';
 import { pathTo, useDesk, useQuestion } from '../shell';
 import { AirEntry } from './AirEntry';
@@ -52,7 +52,9 @@ export function PlaceScreen() {
                 <div key={what}>
                   <dt>{words[what]}</dt>
                   <dd>
-                    {climate[what]} {words.units[what]}
+                    {what === 'temperature'
+                      ? measure('temperature', climate.temperature)
+                      : `${number(climate[what])} ${words.units[what]}`}
                   </dd>
                 </div>
               ))}

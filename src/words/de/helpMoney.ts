@@ -10,7 +10,7 @@ export const helpMoney: Same<typeof english> = {
   },
   money: {
     title: 'Wie mit Geld gerechnet wird',
-    what: 'Währung, Zinssätze und Preisanstieg für alle Rechnungen dieser Sammlung.',
+    what: 'Währung, Zinssätze und Preisanstieg für alle Berechnungen dieser Sammlung.',
     first: 'Legen Sie die Währung fest. Das Übrige lassen Sie, bis die Buchhaltung anderes sagt.',
     from: 'Sie legen es fest. Jede Summe über Jahre wird auch einen Punkt darunter und darüber gezeigt.',
   },

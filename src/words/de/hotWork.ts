@@ -40,9 +40,9 @@ export const hotWork: Same<typeof english> = {
   card: {
     date: 'Tag',
     dateMissing: 'Geben Sie an, welcher Tag.',
-    permit: 'Erlaubnisschein',
+    permit: 'Erlaubnis\u00adschein',
     permitHint: 'Seine Nummer, und wer ihn ausgestellt hat.',
-    authorised: 'Erlaubt von',
+    authorised: 'Erteilt von',
     watcher: 'Brandwache',
     role: (who: string) => `${who}: Funktion`,
     name: (who: string) => `${who}: Name`,
@@ -51,7 +51,7 @@ export const hotWork: Same<typeof english> = {
     watch: 'Brandwache nach der Arbeit',
     watchHint: 'So lange, wie Brandschutzbehörde und Versicherung verlangen.',
     figureWrong: 'Geben Sie eine Zahl ein, nicht unter null.',
-    inserts: 'Einlagen nahe an der Hitze',
+    inserts: 'Einlagen in der Nähe der Hitze',
     insertsHint: 'Jede davon wird beobachtet und danach fotografiert.',
     noInserts: 'Für dieses Werk sind keine Einlagen erfasst.',
     note: 'Notiz',
@@ -106,16 +106,16 @@ export const hotWork: Same<typeof english> = {
   },
 
   readings: {
-    title: 'Einlagen nahe an der Hitze',
+    title: 'Einlagen in der Nähe der Hitze',
     none: 'Auf der Liste dieses Tages steht keine Einlage.',
     toInserts: 'Grenzen und Schutz',
     limits: (words: string) => `Grenze ${words}.`,
     limitDegrees: (n: string) => heat(n),
-    limitDifference: (n: string) => `${apart(n)} zwischen zwei Seiten`,
+    limitDifference: (n: string) => `${apart(n)} Unterschied zwischen zwei Seiten`,
     limitRate: (n: string) => `${apart(n)} je Minute`,
     limitBy: (who: string, day: string) => `gesetzt von ${who}, ${day}`,
     noLimit:
-      'Keine Grenze von einer namentlich genannten Fachperson. Nehmen Sie sie heraus, oder lassen Sie sich die Grenze nennen.',
+      'Keine Grenze von einer namentlich genannten Fachperson. Nehmen Sie die Einlage heraus, oder lassen Sie sich ihre Grenze nennen.',
     out: 'Aus dem Werk herausgenommen.',
     alarmAt: (n: string) => `Alarm bei ${heat(n)}.`,
     spot: 'Stelle',
@@ -145,7 +145,7 @@ export const hotWork: Same<typeof english> = {
     highest: (n: string, time: string) => `Höchstwert ${heat(n)} um ${time}.`,
     drawn: (name: string, n: number, most: string) =>
       `${name}: ${n === 1 ? '1 Messung' : `${n} Messungen`} des Tages, höchstens ${heat(most)}`,
-    takeOff: (time: string, spot: string) => `Messung von ${time} wegnehmen, ${spot}`,
+    takeOff: (time: string, spot: string) => `Messung von ${time} entfernen, ${spot}`,
     alarm: (name: string) => `Hitze weg von: ${name}`,
   },
 
@@ -156,7 +156,8 @@ export const hotWork: Same<typeof english> = {
     photos: (name: string) => `${name}, danach`,
     kept: 'Was nach der Hitze gesehen wurde, ist gespeichert.',
     first: 'Nehmen Sie das Foto auf, und sagen Sie dann, wie der Zustand ist.',
-    changedWhat: 'Lassen Sie sie, wie sie ist, halten Sie Personen fern, und fragen Sie den zuständigen Restaurator.',
+    changedWhat:
+      'Lassen Sie die Einlage, wie sie ist, halten Sie Personen fern, und fragen Sie den zuständigen Restaurator.',
     seenBy: (by: string, time: string) => `${by}, ${time}`,
   },
 

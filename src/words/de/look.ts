@@ -13,9 +13,8 @@ export const look: Same<typeof english> = {
   all: 'Alle Zonen',
   showAll: (n: number) => (n === 1 ? '1 weitere Zone zeigen' : `${n} weitere Zonen zeigen`),
   clear: 'Frei',
-  green: 'Grün ist wieder da',
-  greenWhat:
-    'Grün ist wieder da: ein hellgrüner Fleck von mehr als 1 cm², sicher gesehen. Sonst wählen Sie „Nicht sicher“.',
+  green: 'Wieder grün',
+  greenWhat: 'Wieder grün: ein hellgrüner Fleck von mehr als 1 cm², sicher gesehen. Sonst wählen Sie „Nicht sicher“.',
   unsure: 'Nicht sicher',
   answerFor: (answer: string, letter: string) => `Zone ${letter}: ${answer}`,
   last: (day: string, result: string) => `Letzter Kontrollblick ${day}: ${result}`,

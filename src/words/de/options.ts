@@ -5,6 +5,13 @@ import type { Same } from '../tongue';
 const from = (year: string): string => (year === 'dieses Jahr' ? 'diesem Jahr' : year);
 const years = (n: number): string => (n === 1 ? '1 Jahr' : `${n} Jahre`);
 
+const sizes: Readonly<Record<string, readonly [string, string]>> = {
+  small: ['kleiner', 'kleine'],
+  large: ['großer', 'große'],
+};
+/** "10 kleine", "1 großer": of steps. */
+const sizeOf = (size: string, count: number): string => sizes[size]?.[count === 1 ? 0 : 1] ?? size;
+
 export const options: Same<typeof english> = {
   title: 'Möglichkeiten',
   lead: 'Wie es mit diesem Werk weitergehen kann: was jeder Weg bewirkt, kostet und bringt, und was die Einträge dazu sagen. Alle stehen mit dem da, was gegen sie spricht.',
@@ -35,7 +42,7 @@ export const options: Same<typeof english> = {
   monthsUnknown: 'noch nicht bekannt',
   steps: 'Schritte, die sich nicht zurücknehmen lassen',
   stepsOf: (count: number, size: string | undefined) =>
-    count === 0 ? 'keine' : size === undefined ? `${count}` : `${count} (${size})`,
+    count === 0 ? 'keine' : size === undefined ? `${count}` : `${count} ${sizeOf(size, count)}`,
   costs: 'Kosten',
   zones: 'Wo',
   whole: 'Das ganze Werk',

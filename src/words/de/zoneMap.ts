@@ -14,9 +14,9 @@ export const zoneMap: Same<typeof english> = {
   round: 'Rundgang',
   shadeBy: 'Zeigen',
   shade: {
-    index: 'Zustandsindex',
-    condition: 'Zustandsklasse',
-    urgency: 'Dringlichkeitsklasse',
+    index: 'Zustands\u00adindex',
+    condition: 'Zustands\u00adklasse',
+    urgency: 'Dringlichkeits\u00adklasse',
     change: 'Veränderung',
     hold: 'Standzeit des Wachses',
     outlines: 'Nur Umrisse',

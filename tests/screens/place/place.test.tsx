@@ -4,6 +4,7 @@ import { expect, it } from 'vitest';
 import { setClimate, undoLast } from '../../../src/actions';
 import { corrosionRates } from '../../../src/engine/site';
 import { PlaceScreen } from '../../../src/screens/place';
+import { speak } from '../../../src/words/tongue';
 import { axeFaults } from '../axe';
 import { done, freshDesk, show } from '../deskwork';
 
@@ -62,4 +63,14 @@ it('flags what lies outside the ranges, and says both categories where the colum
   show(desk, <PlaceScreen />);
   expect(await screen.findByText(/The temperature, 33, lies outside the range/)).toBeDefined();
   expect(screen.getByText(/The relative humidity, 97, lies outside the range/)).toBeDefined();
+});
+
+it('shows the figures in the unit and with the mark of the device', async () => {
+  speak({ language: 'en', locale: 'en-US', units: 'us' });
+  const desk = await freshDesk();
+  await done(setClimate(desk, { temperature: 10, humidity: 79.5, so2: 4, chloride: 30, from: 'invented' }));
+  show(desk, <PlaceScreen />);
+  expect(await screen.findByText('50 °F')).toBeDefined();
+  expect(screen.getByText('79.5 %')).toBeDefined();
+  speak({ language: 'en', locale: 'en-GB', units: 'metric' });
 });
