@@ -83,8 +83,8 @@ const serviceWorker = VitePWA({
   },
 });
 
-/** Where time or memory is measured, or a finger is held for so many milliseconds: nothing runs beside these. */
-const measured = ['bagIn', 'bagOut', 'fieldModes', 'keeping', 'photos', 'pixels'].map(
+/** Where time or memory is measured, a finger is held for so many milliseconds, or a slow tablet is imitated: nothing runs beside these. */
+const measured = ['bagIn', 'bagOut', 'fieldModes', 'keeping', 'photos', 'pixels', 'steady'].map(
   (name) => `tests/browser/${name}.test.ts`,
 );
 /** A whole run (tests/run.mjs) asks for these by themselves, and for the others two at once. */

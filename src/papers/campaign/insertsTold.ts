@@ -25,12 +25,12 @@ export const insertsTold = ({ record, planned }: Pick<CampaignOnPaper, 'record' 
   record.inserts
     .map((insert): InsertTold => {
       const care = planned.insertCare.find(({ body }) => body.insert === insert.thing)?.body;
-      const { material, count, zone, removable } = insert.body;
+      const { material, count, zone, removable, where } = insert.body;
       const letter = record.zones.find(({ thing }) => thing === zone)?.body.letter ?? '';
       const bedding = beddings.find(({ id }) => id === care?.bedding)?.name ?? care?.bedding ?? '';
       return {
         ...{ insert, care, bedding },
-        name: w.insertCare.nameOf(material, count, letter),
+        name: [w.insertCare.nameOf(material, count, letter), where].filter(Boolean).join(', '),
         removable: words.removableShort[removable],
         kept: keptBy(care),
         limit: limitOf(care),

@@ -29,7 +29,7 @@ function Told({ at, what, over }: ToldProps) {
   const desk = useDesk();
   if (at.state === 'left off') {
     return (
-      <div className="row not-printed" data-over={over || undefined}>
+      <div className="row not-printed" aria-hidden={over || undefined} data-over={over || undefined}>
         <p className="grow">{words.leftOff[what]}</p>
         <Button onClick={() => goOnWorkingOut(desk)}>{words.goOn}</Button>
       </div>
@@ -37,7 +37,12 @@ function Told({ at, what, over }: ToldProps) {
   }
   const known = at.all > 0;
   return (
-    <div className="row not-printed under-way" role="status" data-over={over || undefined}>
+    <div
+      className="row not-printed under-way"
+      role="status"
+      aria-hidden={over || undefined}
+      data-over={over || undefined}
+    >
       <div className="grow stack tight">
         <p>
           {words.underWay[what]} {known && <span className="figures">{words.step[what](at.done, at.all)}</span>}
