@@ -104,7 +104,7 @@ export const supper: DemoWork = {
     { zone: 'B', date: '2024-10-10', result: 'clear' },
     { zone: 'B', date: '2024-12-05', result: 'green' },
   ],
-  inserts: ['L1', 'L2', 'L3', 'L4', 'L5'].map((lens) => {
+  inserts: ['L1', 'L2', 'L3', 'L4', 'L5'].map((lens, i) => {
     const seized = lens === 'L2' || lens === 'L5';
     const said = [
       seized ? 'Seized in its bezel.' : 'Comes out with its gasket.',
@@ -112,6 +112,10 @@ export const supper: DemoWork = {
       'Ask the glass conservator before any heat, shock or solvent comes near.',
     ];
     const note = said.filter(Boolean).join(' ');
-    return { zone: 'B', material: `Cast glass, lens ${lens}`, removable: seized ? 'no' : 'yes', note };
+    return {
+      ...{ zone: 'B', material: `Cast glass, lens ${lens}`, removable: seized ? 'no' : 'yes', note },
+      ...{ materialBy: 'by its looks', makerKnown: false },
+      where: `Table top, number ${i + 1} of five from the left figure`,
+    };
   }),
 };

@@ -67,6 +67,9 @@ export interface DemoWork {
   readonly inserts?: readonly {
     readonly zone: string;
     readonly material: string;
+    readonly materialBy: 'by its looks';
+    readonly makerKnown: boolean;
+    readonly where: string;
     readonly removable: 'yes' | 'no';
     readonly note: string;
   }[];

@@ -20,6 +20,8 @@ export interface StoreRow {
   /** All that the log says was used of it, in its own unit. */
   readonly used: number;
   readonly uses: number;
+  /** Each of them, by its entry in a logbook. */
+  readonly log: readonly { readonly treatment: string; readonly date: string }[];
   /** How much goes on a square metre in one coat, as the log has it; grams or millilitres where they can be told, else its own unit. */
   readonly rate: (Figure & { readonly unit: string; readonly reasons: readonly Reason[] }) | undefined;
   /** Square metres of one coat that what is left will do. */
@@ -39,11 +41,11 @@ const rowOf = (product: Thing<'product'>, records: readonly SculptureRecord[], t
   const uses = records.flatMap((record) =>
     record.treatments
       .filter((treatment) => treatment.body.stock === product.thing)
-      .map((treatment) => ({ body: treatment.body, area: areaDone(record, treatment) })),
+      .map((treatment) => ({ thing: treatment.thing, body: treatment.body, area: areaDone(record, treatment) })),
   );
   const used = sum(uses.map((use) => use.body.used ?? 0));
   const since = sum(
-    uses.filter((use) => dayRange(use.body.date).from > (body.counted ?? '9999')).map((use) => use.body.used ?? 0),
+    uses.filter((use) => isSince(product, use.thing, dayRange(use.body.date).from)).map((use) => use.body.used ?? 0),
   );
   const over = body.left === undefined ? 0 : body.left - since;
   const left = body.left === undefined ? undefined : Math.max(0, over);
@@ -67,8 +69,13 @@ const rowOf = (product: Thing<'product'>, records: readonly SculptureRecord[], t
     left === undefined || !rate
       ? undefined
       : { value: (left * size) / rate.value, low: (left * size) / rate.high, high: (left * size) / rate.low };
-  return { product, left, used, uses: uses.length, rate, reaches, flags: flagsOf(product, left, over < 0, today) };
+  const log = uses.map(({ thing, body: { date } }) => ({ treatment: thing, date }));
+  return { product, left, used, uses: uses.length, log, rate, reaches, flags: flagsOf(product, left, over < 0, today) };
 };
+
+/** After the count: a later day, or the same day and not yet in the logbook when it was counted. */
+const isSince = ({ body: { counted, countedWith = [] } }: Thing<'product'>, use: string, from: string): boolean =>
+  counted !== undefined && (from > counted || (from === counted && !countedWith.includes(use)));
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
 

@@ -38,6 +38,7 @@ const fields: Readonly<Record<string, readonly string[]>> = {
   work: ['sculpture'],
   works: ['sculpture'],
   stock: ['product'],
+  countedWith: ['treatment'],
   weather: ['weather'],
   campaign: ['campaign'],
   photosBefore: ['photo'],

@@ -83,6 +83,13 @@ export const insertBody = z.looseObject({
   sculpture: thingName,
   zone: maybe(thingName),
   material: text(200),
+  /** What the name of the material rests on. */
+  materialBy: maybe(z.enum(['on record', 'by its looks', 'not known'])),
+  maker: maybe(text(200)),
+  /** False: looked for, and not known. */
+  makerKnown: maybe(z.boolean()),
+  /** Where in the zone it sits, in words, so that it is found again. */
+  where: maybe(text(300)),
   count: whole(1, 10000),
   removable: z.enum(['yes', 'no', 'not known']),
   note,

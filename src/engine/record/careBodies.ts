@@ -55,6 +55,8 @@ export const productBody = z.looseObject({
   unit: maybe(z.enum(['g', 'kg', 'ml', 'l', 'tin', 'piece'])),
   /** Day on which that was counted: what is used after it is taken off. */
   counted: maybe(day),
+  /** Uses of that day that were in the logbook when it was counted: what is written for that day later is taken off. */
+  countedWith: maybe(listOf(thingName, 0, 200)),
   /** What one tin or piece holds, grams. */
   gramsPerUnit: maybe(positive(1_000_000)),
   /** Below this it is time to order. */

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { setPlanned } from '../../actions';
 import { type ItemState, paperStanding } from '../../engine/campaign';
 import { type BodyOf, idPart, nameOf } from '../../engine/record';
-import type { PaperOf } from '../../engine/trade';
+import type { PaperItem, PaperOf } from '../../engine/trade';
 import { w } from '../../words';
 import { Button, Choice, Notice } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
@@ -10,6 +10,7 @@ import { Reasons } from '../parts/Reasons';
 import { say, useDeed, useDesk } from '../shell';
 import type { OpenFile } from './OfCampaign';
 import { PaperLetter } from './PaperLetter';
+import { PaperPlaceSheet } from './PaperPlaceSheet';
 import { PaperSources } from './PaperSources';
 
 const words = w.campaign.papers;
@@ -30,11 +31,16 @@ const withMarks = (items: Items, marks: Readonly<Record<string, ItemState>>): It
   ...Object.entries(marks).flatMap(([id, state]) => (items.some((item) => item.id === id) ? [] : [{ id, state }])),
 ];
 
+/** A line that says where; said as nothing, it says no more where. */
+const withPlace = ({ where: _, ...item }: Items[number], where: string): Items[number] =>
+  (where === '' ? item : { ...item, where }) as Items[number];
+
 /** Line by line: there, missing or not needed. Each touch is kept at once. */
 export function PaperCheck({ file, of, bid }: PaperCheckProps) {
   const desk = useDesk();
   const { run, refused } = useDeed();
   const [letter, setLetter] = useState(false);
+  const [place, setPlace] = useState<PaperItem>();
   // Touched just now and perhaps not yet read back: the next touch must not write over it.
   const [marks, setMarks] = useState<Readonly<Record<string, ItemState>>>({});
   const { campaign, planned, today } = file;
@@ -94,6 +100,13 @@ export function PaperCheck({ file, of, bid }: PaperCheckProps) {
               onChange={(value) => void mark(item.id, value)}
             />
             {where && <p className="small soft">{words.where(where)}</p>}
+            {state && state !== 'not asked' && (
+              <div className="not-printed">
+                <Button kind="quiet" aria-label={words.sayWhere(item.name)} onClick={() => setPlace(item)}>
+                  {words.sayWhereShort}
+                </Button>
+              </div>
+            )}
           </li>
         ))}
       </ol>
@@ -104,6 +117,22 @@ export function PaperCheck({ file, of, bid }: PaperCheckProps) {
         </Button>
       </div>
       <PrintRow />
+      {place && (
+        <PaperPlaceSheet
+          item={place}
+          about={name}
+          where={items.find(({ id }) => id === place.id)?.where ?? ''}
+          keep={(where) =>
+            setPlanned(
+              desk,
+              'completeness',
+              name,
+              bodyWith(items.map((each) => (each.id === place.id ? withPlace(each, where) : each))),
+            )
+          }
+          onClose={() => setPlace(undefined)}
+        />
+      )}
     </>
   );
 }

@@ -16,7 +16,7 @@ interface WeightsTableProps {
 export function WeightsTable({ criteria, body }: WeightsTableProps) {
   return (
     <>
-      <table className="plain-table">
+      <table className="plain-table bid-table">
         <caption>{words.weights}</caption>
         <thead>
           <tr>

@@ -5,7 +5,7 @@ import { Notice } from '../parts';
 import { Reasons } from '../parts/Reasons';
 import { AfterHeat } from './AfterHeat';
 import type { Around } from './AroundWork';
-import { limitText } from './insertNames';
+import { insertPlace, limitText } from './insertNames';
 import { ReadingChart } from './ReadingChart';
 import { ReadingEntry } from './ReadingEntry';
 import { ReadingTable } from './ReadingTable';
@@ -24,7 +24,9 @@ interface InsertNearHeatProps {
 
 /** One insert in the day: its limit, what was read, what that says, and how it is afterwards. */
 export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }: InsertNearHeatProps) {
-  const { planned } = around;
+  const { planned, record } = around;
+  const itself = record.inserts.find(({ thing }) => thing === insert);
+  const place = itself && insertPlace(record, itself);
   const care = planned.insertCare.find(({ body }) => body.insert === insert)?.body;
   const after = planned.insertAfter.find(({ body }) => body.insert === insert && body.hotDay === day.thing);
   const readings = planned.insertReading.filter(({ body }) => body.insert === insert && body.hotDay === day.thing);
@@ -40,6 +42,10 @@ export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }
   return (
     <li className={alarm ? 'hot-card alarm' : 'hot-card'}>
       <h3 className="hot-name">{name}</h3>
+      {place && <p>{place}</p>}
+      {itself?.body.materialBy === 'not known' && (
+        <p className="strong">{w.sculptures.insert.materialByWords['not known']}</p>
+      )}
       {out ? (
         <p className="strong">{words.out}</p>
       ) : (

@@ -9,7 +9,7 @@ import { pathTo, useDesk, useQuestion } from '../shell';
 import { type Around, AroundWork } from './AroundWork';
 import { HeatTalk } from './HeatTalk';
 import { InsertCareSheet } from './InsertCareSheet';
-import { insertName, limitText } from './insertNames';
+import { insertName, insertPlace, limitText } from './insertNames';
 import './hotWork.css';
 
 const words = w.insertCare;
@@ -57,6 +57,7 @@ function Inserts({ around }: { readonly around: Around }) {
                   </span>
                 )}
               </div>
+              {insertPlace(record, insert) !== '' && <p>{insertPlace(record, insert)}</p>}
               <p className={limitText(care) ? 'strong' : undefined}>{limitText(care) ?? words.fact.noLimit}</p>
               <p>{care?.method ? words.keptBy(words.methods[care.method]) : words.fact.noMethod}</p>
               {care?.shield && <p className="file-name">{care.shield}</p>}
@@ -89,6 +90,10 @@ function Inserts({ around }: { readonly around: Around }) {
 const factsOf = ({ body }: Thing<'insert'>, care: BodyOf<'insertCare'> | undefined): string[] => {
   const bedding = beddings.find(({ id }) => id === care?.bedding);
   return [
+    body.materialBy && w.sculptures.insert.materialByWords[body.materialBy],
+    body.maker
+      ? w.sculptures.insert.madeBy(body.maker)
+      : body.makerKnown === false && w.sculptures.insert.makerNotKnown,
     words.removable[body.removable],
     bedding && words.setIn(bedding.name, bedding.caution ?? ''),
     care?.fixings,

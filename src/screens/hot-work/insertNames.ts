@@ -7,6 +7,12 @@ export const insertName = (record: SculptureRecord, { body }: Thing<'insert'>): 
   return w.insertCare.nameOf(body.material, body.count, letter);
 };
 
+/** Where it sits: "Zone B, Table top: second from the left", as far as it was said. */
+export const insertPlace = (record: SculptureRecord, { body }: Thing<'insert'>): string => {
+  const zone = record.zones.find(({ thing }) => thing === body.zone)?.body;
+  return [zone && w.sculptures.zone.edit(zone.letter, zone.name), body.where].filter(Boolean).join(': ');
+};
+
 export const insertNames =
   (record: SculptureRecord): NameOfThing =>
   (thing) => {

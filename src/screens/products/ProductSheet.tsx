@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import type { Thing } from '../../engine/record';
+import type { StoreRow } from '../../engine/care';
+import type { BodyOf, Thing } from '../../engine/record';
 import { sortOfProduct, sortsOfProduct } from '../../engine/trade';
 import { w } from '../../words';
 import { Field, Notice } from '../parts';
@@ -15,11 +16,13 @@ const units = ['g', 'kg', 'ml', 'l', 'tin', 'piece'] as const;
 interface ProductSheetProps {
   /** Undefined: a new one. */
   readonly product: Thing<'product'> | undefined;
+  /** Its uses in the logbooks. */
+  readonly log: StoreRow['log'];
   readonly onClose: () => void;
 }
 
 /** A tin or bottle: what it is, its batch, what is left; then its safety sheet and limits. */
-export function ProductSheet({ product, onClose }: ProductSheetProps) {
+export function ProductSheet({ product, log, onClose }: ProductSheetProps) {
   const desk = useDesk();
   const [text, setText] = useState<ProductText>(() =>
     product ? productText(product.body, desk.today()) : newProduct(desk.today()),
@@ -30,7 +33,9 @@ export function ProductSheet({ product, onClose }: ProductSheetProps) {
   const wrong = wrongNumbers(text);
   const body = () => {
     setTried(true);
-    return text.name.trim() === '' || wrong.size > 0 ? undefined : productBody(text);
+    if (text.name.trim() === '' || wrong.size > 0) return undefined;
+    const said = productBody(text);
+    return { ...said, countedWith: countedWith(said, product?.body, log) };
   };
   const plain = (key: keyof ProductText, label: string, hint?: string) => (
     <Field label={label} hint={hint} value={text[key]} onChange={set(key)} maxLength={300} optional />
@@ -110,3 +115,14 @@ export function ProductSheet({ product, onClose }: ProductSheetProps) {
     </PlannedSheet>
   );
 }
+
+/** Uses of the day of counting that were written before it; where nothing was counted anew, as they were. */
+const countedWith = (
+  said: BodyOf<'product'>,
+  before: BodyOf<'product'> | undefined,
+  log: StoreRow['log'],
+): string[] | undefined => {
+  if (before && said.left === before.left && said.counted === before.counted) return before.countedWith;
+  const uses = log.filter(({ date }) => date === said.counted).map(({ treatment }) => treatment);
+  return uses.length > 0 ? uses : undefined;
+};

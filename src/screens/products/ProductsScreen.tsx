@@ -71,7 +71,13 @@ export function ProductsScreen() {
           <PrintRow />
         </>
       )}
-      {open && <ProductSheet product={open === 'new' ? undefined : open} onClose={() => setOpen(undefined)} />}
+      {open && (
+        <ProductSheet
+          product={open === 'new' ? undefined : open}
+          log={open === 'new' ? [] : (rows.find(({ product }) => product.thing === open.thing)?.log ?? [])}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
     </Page>
   );
 }

@@ -24,7 +24,7 @@ export function Inserts({ record }: { readonly record: SculptureRecord }) {
       {record.inserts.length === 0 && <p className="soft">{words.none}</p>}
       <ul className="lines bare">
         {record.inserts.map((insert) => {
-          const { count, material, removable, zone, note } = insert.body;
+          const { count, material, removable, zone, note, where, maker, makerKnown, materialBy } = insert.body;
           const letter = zone && letters.get(zone);
           return (
             <li key={insert.thing}>
@@ -34,6 +34,9 @@ export function Inserts({ record }: { readonly record: SculptureRecord }) {
                   <span className="soft line-detail">
                     {[
                       letter && w.sculptures.zone.edit(letter, zoneName(record, zone)),
+                      where,
+                      materialBy && words.materialByWords[materialBy],
+                      maker ? words.madeBy(maker) : makerKnown === false && words.makerNotKnown,
                       words.removableWords[removable],
                       note,
                     ]

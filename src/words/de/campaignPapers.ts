@@ -5,7 +5,7 @@ import type { Same } from '../tongue';
 export const papers: Same<typeof englishPapers> = {
   titles: {
     request: 'Angebotsanfrage',
-    proposal: 'Behandlungsvorschlag',
+    proposal: 'Behandlungs\u00advorschlag',
     report: 'Behandlungsbericht',
   },
   leads: {
@@ -24,6 +24,12 @@ export const papers: Same<typeof englishPapers> = {
           .filter(Boolean)
           .join(', '),
   where: (where: string) => `Wo: ${where}`,
+  sayWhere: (item: string) => `Fundstelle angeben: ${item}`,
+  sayWhereShort: 'Fundstelle angeben',
+  place: 'Wo im Papier',
+  placeHint: 'Eine Seite, eine Überschrift; bei Fehlendem, wo Sie gesucht haben.',
+  keepPlace: 'Speichern',
+  placeSaid: 'Die Fundstelle ist gespeichert.',
   source: 'Woher diese Liste kommt',
   hideSource: 'Herkunft verbergen',
   toLetter: 'Brief über das Fehlende',

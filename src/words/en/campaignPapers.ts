@@ -18,6 +18,12 @@ export const papers = spoken('campaignPapers', 'papers', {
       ? 'Whole'
       : [missing > 0 && `${missing} missing`, unseen > 0 && `${unseen} not looked for yet`].filter(Boolean).join(', '),
   where: (where: string) => `Where: ${where}`,
+  sayWhere: (item: string) => `Say where: ${item}`,
+  sayWhereShort: 'Say where',
+  place: 'Where in the paper',
+  placeHint: 'A page, a heading; of what is missing, where you looked.',
+  keepPlace: 'Keep',
+  placeSaid: 'Where it stands is kept.',
   source: 'Where this list comes from',
   hideSource: 'Hide where it comes from',
   toLetter: 'Letter of what is missing',

@@ -37,6 +37,14 @@ describe('What is in store', () => {
     expect(row.flags).toEqual(['no safety sheet']);
   });
 
+  it('takes off what was used later on the day of counting, and not what was in the logbook when it was counted', () => {
+    const records = [waxed(['2026-05-21', 80], ['2026-05-21', 50])];
+    const counted = { left: 500, unit: 'g', counted: '2026-05-21' } as const;
+    expect(one(counted, records).left).toBe(370);
+    const [first] = records.flatMap(({ treatments }) => treatments);
+    expect(one({ ...counted, countedWith: [first!.thing] }, records).left).toBe(450);
+  });
+
   it('never counts below nothing, and says it must be counted anew', () => {
     const row = one({ left: 50, unit: 'g', counted: '2026-05-01', sheet: 'x' }, [waxed(['2026-05-21', 80])]);
     expect(row.left).toBe(0);

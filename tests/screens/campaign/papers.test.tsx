@@ -52,6 +52,23 @@ describe('What a paper must hold', () => {
     expect((await kept(desk, 'completeness'))[0]).toMatchObject({ of: 'report', letterSent: '2026-10-15' });
   });
 
+  it('says of a line where in the paper it stands, and keeps that when the line is marked anew', async () => {
+    const user = userEvent.setup();
+    const { desk, campaign } = await heronWithCampaign();
+    show(desk, <CompletenessScreen campaign={campaign} of="request" />);
+    await screen.findByText('Nobody has looked through the request yet.');
+    expect(screen.queryByRole('button', { name: /Say where/ })).toBeNull();
+    await user.click(mark(/Water and power/, 'there'));
+    await user.click(await screen.findByRole('button', { name: /Say where: Water and power/ }));
+    await user.type(screen.getByRole('textbox', { name: /Where in the paper/ }), 'page 3');
+    await user.click(screen.getByRole('button', { name: 'Keep' }));
+    expect(await screen.findByText('Where: page 3')).toBeDefined();
+    await user.click(mark(/Water and power/, 'missing'));
+    await waitFor(async () =>
+      expect((await kept(desk, 'completeness'))[0]?.items).toMatchObject([{ state: 'missing', where: 'page 3' }]),
+    );
+  });
+
   it('writes no letter where nothing is missing', async () => {
     const user = userEvent.setup();
     const { desk, campaign } = await heronWithCampaign();

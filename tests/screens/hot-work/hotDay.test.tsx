@@ -46,6 +46,7 @@ it('what is open before anything is lit stands on top, by the name of the insert
   const hotDay = await cardOf(desk, place, { clearZone: 6 });
   show(desk, <HotDayScreen hotDay={hotDay} />);
   expect(await screen.findAllByText(/lens L2 .zone B. has no limit set by a named expert/)).toHaveLength(2);
+  expect(screen.getByText('Zone B, part B: L2 from the left figure')).toBeDefined();
   expect(screen.getByText(/The clear zone is 6 m; published rules ask for 10.7 m/)).toBeDefined();
   expect(screen.getByText(/lens L5 \(zone B\) is on the work and not on this day’s list/)).toBeDefined();
   const before = screen.getByText(/checks are still open/).textContent;

@@ -7,7 +7,10 @@ export const hotPlace = async (desk: Desk) => {
   const work = await aWork(desk, { title: 'Test table', number: 'T-3', areas: [1, 2] });
   const { sculpture, zones } = work;
   const lens = async (name: string) => {
-    const fields = { material: `Cast glass, lens ${name}`, count: 1, removable: 'no' as const };
+    const fields = {
+      ...{ material: `Cast glass, lens ${name}`, count: 1, removable: 'no' as const },
+      where: `${name} from the left figure`,
+    };
     return (await done(addInsert(desk, sculpture, { ...fields, zone: zones[1] as string }))).insert;
   };
   const [l2, l5] = [await lens('L2'), await lens('L5')];

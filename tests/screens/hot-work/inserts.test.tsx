@@ -15,6 +15,7 @@ it('a limit is refused without the expert who set it, and stands with name and d
   const place = await hotPlace(desk);
   show(desk, <InsertsScreen sculpture={place.sculpture} />);
   await user.click(await screen.findByRole('button', { name: `Change: ${lens}` }));
+  expect(screen.getByText('Zone B, part B: L5 from the left figure')).toBeDefined();
   const sheet = within(await screen.findByRole('dialog'));
   await user.type(sheet.getByRole('textbox', { name: /^Never hotter than/ }), '60');
   await user.click(sheet.getByRole('button', { name: 'Keep it' }));

@@ -104,6 +104,36 @@ describe('A sculpture’s page', () => {
     expect(await screen.findByRole('button', { name: /4 × cast glass/ })).toBeDefined();
   });
 
+  it('says where an insert sits, who made it, and that nobody knows its material', async () => {
+    const user = userEvent.setup();
+    const desk = await freshDesk();
+    const work = await aWork(desk, { title: 'Grey heron', number: '2', areas: [2] });
+    const { insert } = await done(
+      addInsert(desk, work.sculpture, { material: 'clear lens', count: 1, removable: 'no' }),
+    );
+    show(desk, <SculptureScreen sculpture={work.sculpture} />);
+    await user.click(await screen.findByRole('button', { name: /clear lens/ }));
+    await user.click(screen.getByRole('radio', { name: 'Material not known' }));
+    await user.click(screen.getByRole('checkbox', { name: 'Looked for: maker not known' }));
+    await user.type(screen.getByRole('textbox', { name: /Where it sits/ }), 'Left eye, from the front');
+    expect(await axeFaults()).toEqual([]);
+    await user.click(screen.getByRole('button', { name: 'Keep the insert' }));
+    const row = await screen.findByRole('button', { name: /Left eye, from the front/ });
+    expect(row.textContent).toContain('Material not known · Looked for: maker not known');
+    const body = async () => (await desk.store.current(insert))?.lead.body;
+    expect(await body()).toMatchObject({
+      materialBy: 'not known',
+      makerKnown: false,
+      where: 'Left eye, from the front',
+    });
+    await user.click(row);
+    await user.type(screen.getByRole('textbox', { name: /Who made it/ }), 'A glass house');
+    expect(screen.queryByRole('checkbox', { name: /maker not known/ })).toBeNull();
+    await user.click(screen.getByRole('button', { name: 'Keep the insert' }));
+    expect(await screen.findByText(/made by A glass house/)).toBeDefined();
+    expect(await body()).toMatchObject({ maker: 'A glass house', makerKnown: true });
+  });
+
   it('keeps what an insert is worth with the insert, in one deed, and refuses half a number', async () => {
     const user = userEvent.setup();
     const desk = await freshDesk();
