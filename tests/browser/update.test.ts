@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { pathTo } from '../../src/screens/shell/paths';
+import { w } from '../../src/words';
 import { startTablet, type Tablet } from './chromium';
 import { built, type Host, startHost } from './server';
 import { watch } from './watch';
@@ -71,4 +73,23 @@ test('the worker file is asked for anew even where the host lets it be cached', 
   const { page } = await open();
   const asked = await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.updateViaCache);
   expect(asked).toBe('none');
+});
+
+test('a form that is half filled when the newer version takes over is filled in again in it', {
+  retry: 0,
+}, async () => {
+  const { page } = await open();
+  await page.goto(`${host.url}#${pathTo.newSculpture()}`);
+  const title = page.getByRole('textbox', { name: w.sculptures.form.title });
+  const note = page.getByRole('textbox', { name: w.sculptures.form.note });
+  await title.fill('Sitting heron');
+  await note.pressSequentially('Found behind the glasshouse');
+  makeNewerVersion();
+  await host.stop();
+  host = await startHost({ port: host.port, folder: newer });
+  await page.evaluate(() => navigator.serviceWorker.getRegistration().then((r) => r?.update()));
+  await page.getByRole('button', { name: 'Start it now' }).click();
+  await expect.poll(() => page.title(), { timeout: 30_000 }).toContain('Newer');
+  await page.getByText(/^Not yet kept: what you typed on .+ is here again\.$/).waitFor();
+  expect([await title.inputValue(), await note.inputValue()]).toEqual(['Sitting heron', 'Found behind the glasshouse']);
 });

@@ -59,7 +59,7 @@ test('of an entry that is changed only what was typed is held: what came from el
   const place = `logbook ${treatment} ${work.sculpture}`;
   await done(holdTyped(desk, place, { at: desk.now(), where: '/', title: '', values: { 'text.note': 'half a sen' } }));
   show(desk, <LogbookScreen sculpture={work.sculpture} />);
-  await user.click(await screen.findByRole('button', { name: /^Change|^Edit/ }));
+  await user.click(await screen.findByRole('button', { name: /Edit the entry/ }));
   await saysBack();
   expect([box(/Note/).value, box(/^Who/).value]).toEqual(['half a sen', 'Steward']);
 });
