@@ -32,9 +32,10 @@ const param = (reasons: readonly Reason[], code: string): Reason['params'] | und
   reasons.find((reason) => reason.code === code)?.params;
 
 /** When to wax again, or in a few words why there is no day. */
-export function WaxAgain({ advice }: { readonly advice: Advice }) {
+export function WaxAgain({ advice, stopped }: { readonly advice: Advice; readonly stopped: boolean }) {
   const { waxAgainBy, asksConservator, expected, reasons } = advice;
   if (asksConservator) return <span className="strong">{words.doesNotHold}</span>;
+  if (stopped) return <span className="strong">{words.stopped}</span>;
   if (waxAgainBy) {
     const range = rangeOf(waxAgainBy);
     return (

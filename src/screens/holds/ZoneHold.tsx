@@ -16,7 +16,7 @@ const words = w.holds;
 /** One zone: what lies on it, when to wax again, when to look, whether its holds get shorter, and behind it its holds and why. */
 export function ZoneHold({ row }: { readonly row: ZoneRow }) {
   const id = useId();
-  const { sculpture, zone, holds, advice } = row;
+  const { sculpture, zone, holds, advice, stopped } = row;
   const name = words.zoneHead(zone.body.letter, zone.body.name);
   const { word, n, p, lastPair } = holds.shortening;
   // The drawing stands open where it has something to say.
@@ -44,7 +44,7 @@ export function ZoneHold({ row }: { readonly row: ZoneRow }) {
           <div>
             <dt>{words.waxAgain}</dt>
             <dd>
-              <WaxAgain advice={advice} />
+              <WaxAgain advice={advice} stopped={stopped} />
             </dd>
           </div>
           <div>

@@ -1,6 +1,7 @@
 import type { CollectionInsights, WorkInsights } from '../../actions';
 import type { Advice, ZoneHolds } from '../../engine/hold';
 import type { Thing } from '../../engine/record';
+import { stopWordsStanding } from '../../engine/watch';
 
 /** As much of what was worked out as this screen reads. */
 export interface HoldsTold extends Pick<CollectionInsights, 'lives' | 'workingOut'> {
@@ -13,6 +14,8 @@ export interface ZoneRow {
   readonly zone: Thing<'zone'>;
   readonly holds: ZoneHolds;
   readonly advice: Advice;
+  /** A stop word stands here: it is not waxed before the conservator has spoken. */
+  readonly stopped: boolean;
 }
 
 /** True where something is asked for: a coating, a look, or the conservator. */
@@ -32,11 +35,12 @@ export const zoneRows = ({ perWork }: Pick<HoldsTold, 'perWork'>): readonly Zone
   perWork
     .flatMap(({ record, holds, advice }) => {
       const { sculpture } = record;
+      const stopped = new Set(stopWordsStanding(record).map((seen) => seen.zone));
       return advice.flatMap((one): ZoneRow[] => {
         const zone = record.zones.find(({ thing }) => thing === one.zone);
         const own = holds.find((row) => row.zone === one.zone);
         return zone && own && own.holds.length + own.noHolds.length > 0
-          ? [{ sculpture, zone, holds: own, advice: one }]
+          ? [{ sculpture, zone, holds: own, advice: one, stopped: stopped.has(one.zone) }]
           : [];
       });
     })

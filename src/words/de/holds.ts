@@ -56,6 +56,7 @@ export const holds: Same<typeof english> = {
   range: (low: string, high: string) => `${low} bis ${high}`,
   notBefore: (low: string) => `nicht vor ${low}`,
   notAfter: (high: string) => `bis ${high}`,
+  stopped: 'Noch nicht: Hier wurde ein Stoppbegriff gesehen. Fragen Sie den Restaurator',
   doesNotHold: 'Das Wachs hält hier nicht: Fragen Sie den Restaurator',
   noNeed: 'Derzeit kein Termin nötig',
   greenBack: 'Das Grün ist wieder da',

@@ -56,6 +56,7 @@ export const holds = spoken('holds', 'holds', {
   range: (low: string, high: string) => `${low} to ${high}`,
   notBefore: (low: string) => `not before ${low}`,
   notAfter: (high: string) => `up to ${high}`,
+  stopped: 'Not yet: a stop word was seen here. Ask the conservator',
   doesNotHold: 'Waxing does not hold here: ask the conservator',
   noNeed: 'No need for a date shows',
   greenBack: 'The green is back',

@@ -42,6 +42,24 @@ describe('the holds of the demo', () => {
     expect(within(folds).getByText('If waxed on 20 May 2027: look on 22 July 2027')).toBeDefined();
   });
 
+  it('ask for no wax where a stop word stands, whatever day the holds come to', async () => {
+    const told = garden.perWork.find(({ advice }) => advice.some((one) => one.waxAgainBy && !one.asksConservator));
+    const { record, advice } = told!;
+    const zone = advice.find((one) => one.waxAgainBy && !one.asksConservator)!.zone;
+    const dayOf = (round: string) => record.rounds.find(({ thing }) => thing === round)?.body.date ?? '';
+    const round = record.visits
+      .filter(({ body }) => body.zone === zone && body.state !== 'not looked')
+      .map(({ body }) => body.round)
+      .sort((a, b) => dayOf(a).localeCompare(dayOf(b)))
+      .at(-1)!;
+    const one = record.findings[0]!;
+    const body = { ...one.body, zone, round, kind: 'green-under-film', cleared: undefined, carriedFrom: undefined };
+    const stopped = { ...record, findings: [...record.findings, { ...one, body }] };
+    const perWork = garden.perWork.map((work) => (work === told ? { ...work, record: stopped } : work));
+    show(await freshDesk(), <HoldsView insights={{ ...garden, perWork }} own={null} mayWrite />);
+    expect(screen.getAllByText('Not yet: a stop word was seen here. Ask the conservator').length).toBeGreaterThan(0);
+  });
+
   it('show each hold as a stretch of months, never as a point', async () => {
     const user = userEvent.setup();
     await showGarden();
