@@ -154,7 +154,7 @@ describe('A sculpture’s page', () => {
       .poll(async () => (await desk.store.current(nameOf.insertValue(insert)))?.lead.body.value)
       .toEqual({ minor: 125050, currency: 'EUR' });
     await user.click(await screen.findByRole('button', { name: /5 × cast glass/ }));
-    expect((await screen.findByRole<HTMLInputElement>('textbox', { name: /What it is worth/ })).value).toBe('1250.5');
+    expect((await screen.findByRole<HTMLInputElement>('textbox', { name: /What it is worth/ })).value).toBe('1250.50');
     await user.clear(screen.getByRole('textbox', { name: /What it is worth/ }));
     await user.click(screen.getByRole('button', { name: 'Keep the insert' }));
     await expect.poll(async () => (await desk.store.current(nameOf.insertValue(insert)))?.gone).toBe(true);
