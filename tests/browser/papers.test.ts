@@ -3,8 +3,9 @@ import { createRequire } from 'node:module';
 import type axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { PaperSort } from '../../src/papers/layout';
 import { w } from '../../src/words';
-import { onePaperOfEach } from '../files/papersOfGarden';
+import { longestOfEach, onePaperOfEach } from '../files/papersOfGarden';
 import { openApp, tabletUpright } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { chooseSheet, printed, type SheetSize, saidOnPaper, sheetPoints, showPaper } from './paperPages';
@@ -42,6 +43,25 @@ const sheetsOf = (pdf: Buffer): { many: number; size: readonly number[] } => {
 };
 
 /** By all rules of axe, or by the one alone that hangs on the theme as well as on the size. */
+/** How many sheets the paper that is shown takes, and that they are of the size asked for. */
+async function pagesOn(size: SheetSize): Promise<number> {
+  await chooseSheet(page, size);
+  const pdf = sheetsOf(await printed(page));
+  const [width, height] = sheetPoints[size];
+  const sides = [Math.min(...pdf.size), Math.max(...pdf.size)];
+  expect(Math.abs(sides[0]! - width)).toBeLessThan(1.5);
+  expect(Math.abs(sides[1]! - height)).toBeLessThan(1.5);
+  return pdf.many;
+}
+
+const withinPages = async ({ pages }: PaperSort): Promise<void> => {
+  for (const size of ['A4', 'Letter'] as const) {
+    const many = await pagesOn(size);
+    expect(many, `${size}: from ${pages.join(' to ')} pages`).toBeGreaterThanOrEqual(pages[0]);
+    expect(many, `${size}: from ${pages.join(' to ')} pages`).toBeLessThanOrEqual(pages[1]);
+  }
+};
+
 async function axeFaults(of: Page, onlyContrast = false): Promise<string[]> {
   if (!(await of.evaluate(() => 'axe' in globalThis))) await of.evaluate(`${axeSource}; 0`);
   const found = await of.evaluate(
@@ -70,16 +90,7 @@ test.each(named)(
     const { sort, hash } = paper;
     await page.setViewportSize(tabletUpright);
     await showPaper(page, hash);
-    for (const size of ['A4', 'Letter'] as SheetSize[]) {
-      await chooseSheet(page, size);
-      const pdf = sheetsOf(await printed(page));
-      expect(pdf.many, `${size}: from ${sort.pages.join(' to ')} pages`).toBeGreaterThanOrEqual(sort.pages[0]);
-      expect(pdf.many, `${size}: from ${sort.pages.join(' to ')} pages`).toBeLessThanOrEqual(sort.pages[1]);
-      const [width, height] = sheetPoints[size];
-      const sides = [Math.min(...pdf.size), Math.max(...pdf.size)];
-      expect(Math.abs(sides[0]! - width)).toBeLessThan(1.5);
-      expect(Math.abs(sides[1]! - height)).toBeLessThan(1.5);
-    }
+    await withinPages(sort);
     const found: string[] = [];
     for (const theme of ['light', 'sun'] as const) {
       await inTheme(theme);
@@ -93,6 +104,18 @@ test.each(named)(
     await page.setViewportSize(tabletUpright);
     expect(found).toEqual([]);
     expect(faults).toEqual([]);
+  },
+);
+
+test.each(longestOfEach().map((paper) => ({ ...paper, name: paper.sort.id })))(
+  '$name keeps to its pages where it has most to say: $label',
+  async ({ sort, hash }) => {
+    await page.setViewportSize(tabletUpright);
+    await showPaper(page, hash);
+    await withinPages(sort);
+    const cards = await page.locator('.paper-card-sheet').count();
+    // A sheet of pencil cards is one page, or its head would be missing over the rest.
+    if (cards > 0) expect(await pagesOn('Letter')).toBe(1 + cards);
   },
 );
 

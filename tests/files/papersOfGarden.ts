@@ -1,4 +1,4 @@
-import type { PaperSort } from '../../src/papers/layout';
+import { type PaperSort, picturesIn, textOf } from '../../src/papers/layout';
 import { paperSorts } from '../../src/papers/registry';
 import { gardenSurvey, sourceOf } from './gardenSource';
 
@@ -11,6 +11,9 @@ export interface PaperOfGarden {
   readonly hash: string;
 }
 
+/** What a picture takes on a sheet, in letters that would stand in its place: about an eighth of a page. */
+const lettersOfPicture = 400;
+
 /** Everything of the invented garden that a paper can be made of, kind by kind. */
 export const papersOfGarden = (): readonly PaperOfGarden[] => {
   const source = sourceOf(gardenSurvey());
@@ -22,6 +25,20 @@ export const papersOfGarden = (): readonly PaperOfGarden[] => {
       hash: `#/papers/${sort.id}/${encodeURIComponent(about)}`,
     })),
   );
+};
+
+/** The one of each kind that has most to set, where there are several: it is the first to run over its pages. */
+export const longestOfEach = (): readonly PaperOfGarden[] => {
+  const source = sourceOf(gardenSurvey());
+  const size = ({ sort, about }: PaperOfGarden): number => {
+    const body = sort.make(source, about)?.body;
+    return textOf(body).length + picturesIn(body).length * lettersOfPicture;
+  };
+  const all = papersOfGarden();
+  return paperSorts.flatMap((sort) => {
+    const [longest, ...others] = all.filter((one) => one.sort === sort).sort((a, b) => size(b) - size(a));
+    return longest && others.length > 0 ? [longest] : [];
+  });
 };
 
 /** One of each kind. */
