@@ -80,7 +80,7 @@ export const paperCondition: Same<typeof english> = {
 
   condition: 'Zustand',
   summary: 'In wenigen Worten',
-  summaryHint: 'Was am meisten zählt, in eigenen Worten. Bleibt das Feld leer, kommt das Papier ohne sie aus.',
+  summaryHint: 'Was am meisten zählt, in eigenen Worten. Bleibt das Feld leer, kommt das Papier ohne diese Angabe aus.',
   index: 'Zustandsindex',
   indexOf: (value: string, range: string) => `${value} (${range})`,
   indexNone: 'keiner: Es wurde keine Zone angesehen',

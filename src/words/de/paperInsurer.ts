@@ -6,13 +6,13 @@ export const paperInsurer: Same<typeof english> = {
   reader: 'Makler, Versicherung',
   why: 'Wozu diese Mitteilung dient',
   whyHint:
-    'Police, Leihgabe oder Schaden, zu dem sie gehört; eine Nummer, die die Versicherung kennt. Bleibt das Feld leer, kommt das Papier ohne sie aus.',
+    'Police, Leihgabe oder Schaden, zu dem sie gehört; eine Nummer, die die Versicherung kennt. Bleibt das Feld leer, kommt das Papier ohne diese Angabe aus.',
 
   condition: 'Zustand, wie er ist',
   conditionHow: (day: string, type: string, surface: string) =>
     `Festgehalten am ${day} (${type}, ${surface}). Was hier steht, war an diesem Tag vorhanden.`,
   indexHow: (share: string) =>
-    `0 bis 100, 100 ist intakt; über ${share} der Fläche. In Klammern die 90-%-Spanne, aus der Schätzung mit dem Auge.`,
+    `0 bis 100, 100 ist intakt; über ${share} der Fläche. In Klammern die 90-%-Spanne, aus der Schätzung nach Augenmaß.`,
   class: 'Zustandsklasse',
   classHow:
     'Nach DIN EN 16096:2012, in eigenen Worten, 0 bis 3: wie stark sichtbare Anzeichen sind. Wie von einer namentlich genannten Person gesetzt, sonst wie von der Regel vorgeschlagen.',
@@ -83,7 +83,7 @@ export const paperInsurer: Same<typeof english> = {
     `${title}: ${[who && `${who} steht für die Arbeit ein`, until && `bis ${until}`].filter(Boolean).join(' ')}${terms ? `. ${terms}` : '.'}`,
   own: 'Was sonst vereinbart ist',
   ownHint:
-    'Wer das Risiko am Standort, auf dem Transport, bei einer Behandlung trägt, wie es in Ihren Verträgen steht. Bleibt das Feld leer, kommt das Papier ohne sie aus.',
+    'Wer das Risiko am Standort, auf dem Transport, bei einer Behandlung trägt, wie es in Ihren Verträgen steht. Bleibt das Feld leer, kommt das Papier ohne diese Angabe aus.',
   signs: 'für den Eigentümer',
   lacks: {
     values: (n: number) => (n === 1 ? '1 Einlage hat keinen Wert.' : `${n} Einlagen haben keinen Wert.`),

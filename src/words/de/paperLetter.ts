@@ -11,7 +11,7 @@ export const paperLetter: Same<typeof english> = {
     endHint: 'Was in kein Feld passt.',
   },
   lead: (name: string, works: string, zones: string, first: string, last: string) =>
-    `Dieser Brief ist aus den Einträgen der Sammlung „${name}“ entworfen: ${works}, ${zones}, Rundgänge von ${first} bis ${last}. Was darin steht, haben die eingetragen, die die Werke betreut haben; nichts wurde ergänzt.`,
+    `Dieser Brief ist aus den Einträgen der Sammlung „${name}“ entworfen: ${works}, ${zones}, Rundgänge vom ${first} bis zum ${last}. Was darin steht, haben die eingetragen, die die Werke betreut haben; nichts wurde ergänzt.`,
   leadNoRound: (name: string, works: string) =>
     `Dieser Brief ist aus den Einträgen der Sammlung „${name}“ entworfen: ${works}. Noch gab es keinen Rundgang.`,
   works: (n: number, figure: string) => (n === 1 ? 'ein Werk' : `${figure} Werke`),
@@ -74,7 +74,7 @@ export const paperLetter: Same<typeof english> = {
   underWay: 'Im Gang und versprochen',
   campaign: (work: string, title: string, step: string) => `${work}, ${title}: steht bei „${step}“.`,
   warranty: (work: string, who: string, day: string, terms: string) =>
-    `${work}: ${who || 'Die Firma'} steht bis ${day} für die Arbeit ein. ${terms}`.trim(),
+    `${work}: ${who || 'Die Firma'} steht bis zum ${day} für die Arbeit ein. ${terms}`.trim(),
   agreement: (topic: string, text: string, who: string, day: string) =>
     `${topic}: ${text} Vereinbart mit ${who} am ${day}.`,
   loan: (work: string, to: string, day: string) =>
@@ -89,7 +89,7 @@ export const paperLetter: Same<typeof english> = {
   surveyor: 'hat Rundgänge gemacht',
   consulted: (what: string) => `wurde zu „${what}“ gefragt`,
   promised: (what: string) => `steht für „${what}“ ein`,
-  grounds: (what: string) => `hat sich geeinigt über: ${what}`,
+  grounds: (what: string) => `hat vereinbart: ${what}`,
   contacts: 'Wen man anruft, wie zuletzt gesagt',
   papersOut: 'Ausgehändigte Papiere',
   papersOutRow: (day: string, title: string, to: string) => `${day}: ${title}${to ? `, an ${to}` : ''}.`,

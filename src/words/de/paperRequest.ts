@@ -107,7 +107,7 @@ export const paperRequest: Same<typeof english> = {
 
   hot: 'Heißarbeit',
   hotText:
-    'Keine Flamme ohne Erlaubnisschein für den Tag, ohne freien Bereich und ohne Brandwache, die nach der letzten Flamme bleibt. Wie viel davon, sagen Brandschutzbehörde und Versicherung; die veröffentlichten Regeln hierunter sind das Mindeste.',
+    'Keine Flamme ohne Erlaubnisschein für den Tag, ohne Freibereich und ohne Brandwache, die nach der letzten Flamme bleibt. Wie viel davon, sagen Brandschutzbehörde und Versicherung; die veröffentlichten Regeln hierunter sind das Mindeste.',
   hotChecks: 'Angesehen und in Ordnung, bevor etwas entzündet wird',
 
   approvals: 'Probefläche, Musterplatte und wer zustimmt',

@@ -5,7 +5,7 @@ export const paperSite: Same<typeof english> = {
   title: 'Baustellenkarte',
   reader: 'alle, die vor Ort arbeiten oder helfen',
   heading: (work: string) => `Vor Ort: ${work}`,
-  lead: 'Zuerst lesen, dann anfassen. Sie hängt dort, wo alle vorbeikommen.',
+  lead: 'Zuerst lesen, dann anfassen. Diese Karte hängt dort, wo alle vorbeikommen.',
 
   never: 'Verboten ist',
   untouched: (zone: string, kinds: string) =>
@@ -34,7 +34,7 @@ export const paperSite: Same<typeof english> = {
   nobodyKnows:
     'Vom Schreibtisch aus kann niemand sagen, wie nahe eine Flamme an Glas, Email oder Stein kommen darf. Was nicht als hitzefest bekannt ist, wird vorher herausgenommen, oder die Fachperson dafür sagt Grenze und Weg.',
 
-  stop: 'Aufhören, alles lassen, wie es ist, und anrufen, wenn',
+  stop: 'Aufhören, alles lassen, wie es ist, und anrufen, sobald eines davon eintritt',
   stopWho:
     'Jede Person darf die Arbeit anhalten. Ob es weitergeht, entscheiden Restaurator und kuratorische Leitung gemeinsam.',
   contacts: 'Wen Sie anrufen',
@@ -57,7 +57,7 @@ export const paperSite: Same<typeof english> = {
   wasteLabel: 'Abwasser und Abfall',
   wasteHint: 'Wohin das Wasser geht, was aufgefangen wird, wer es wegbringt.',
 
-  hot: 'Heißarbeit: Nichts wird entzündet, bevor',
+  hot: 'Heißarbeit: bevor etwas entzündet wird',
   hotPermit: (permit: string, who: string) => `Erlaubnisschein: ${permit}. Erteilt von: ${who}.`,
   hotClear: (metres: string) => `Ringsum frei oder abgeschirmt: ${metres}.`,
   hotWatch: (minutes: string) =>

@@ -39,7 +39,7 @@ const dayNamed = (s: Params, key: string): string => days[s.text(key)] ?? s.text
 /** What stands in the way of a campaign, what is there, what a bid or paper lacks, and why an entry is not taken. */
 export const reasonsOfCampaign: Same<typeof english> = {
   'campaign: cause open': (s) =>
-    `${cause(s)}: noch wirksam (${onZones(s)}). Was behandelt wird, bevor sie fort ist, kann bald wieder so aussehen.`,
+    `${cause(s)}: noch wirksam (${onZones(s)}). Was behandelt wird, bevor die Ursache fort ist, kann bald wieder so aussehen.`,
   'campaign: cause being removed': (s) => `${cause(s)}: wird beseitigt (${onZones(s)}).`,
   'campaign: cause removed lately': (s) =>
     `${cause(s)}: beseitigt am ${s.day('date')}. Sehen Sie nach dem ${s.day('until')} wieder hin: ein Jahr ohne sie kann genügen.`,

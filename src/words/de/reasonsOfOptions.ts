@@ -47,7 +47,7 @@ export const reasonsOfOptions: Same<typeof english> = {
   'option: cheapest per good month': (s) => `Am billigsten je gutem Monat: ${s.thing('option')}.`,
   'option: dearest per good month': (s) => `Am teuersten je gutem Monat: ${s.thing('option')}.`,
   'option: overtakes': (s) =>
-    `${s.thing('option')} kostet bis zum Jahr ${s.number('year')} mehr als ${s.thing('other')}; erst von da an hat es nicht mehr gekostet, in heutigem Wert.`,
+    `${s.thing('option')} hat bis zum Jahr ${s.number('year')} mehr gekostet als ${s.thing('other')}; erst von da an insgesamt nicht mehr als diese, in heutigem Wert.`,
   'option: dearer throughout': (s) =>
     `${s.thing('option')} hat über alle ${s.number('years')} Jahre mehr gekostet als ${s.thing('other')}.`,
   'option: never dearer': (s) => `${s.thing('option')} kostet nie mehr als ${s.thing('other')}.`,
@@ -55,9 +55,9 @@ export const reasonsOfOptions: Same<typeof english> = {
   'option: order turns if': (s) =>
     `${whatIf[s.text('what')] ?? s.text('what')}, kann ${s.thing('other')} günstiger sein.`,
   'option: steps that cannot be taken back': (s) =>
-    `Es verlangt ${size(s)}, ${s.text('count') === '1' ? 'der' : 'die'} nicht rückgängig zu machen ${s.text('count') === '1' ? 'ist' : 'sind'}.`,
-  'option: good months only said': () => 'Seine guten Monate sind, was jemand gesagt hat, nicht was gesehen wurde.',
-  'option: months from elsewhere': () => 'Seine guten Monate kommen aus veröffentlichten Spannen anderer Werke.',
+    `Diese Möglichkeit verlangt ${size(s)}, ${s.text('count') === '1' ? 'der' : 'die'} nicht rückgängig zu machen ${s.text('count') === '1' ? 'ist' : 'sind'}.`,
+  'option: good months only said': () => 'Die guten Monate sind angegeben, nicht beobachtet.',
+  'option: months from elsewhere': () => 'Die guten Monate kommen aus veröffentlichten Spannen anderer Werke.',
   'option: ranges overlap': (s) =>
     `Die Preise sind so ungenau, dass ${s.thing('other')} je gutem Monat günstiger sein kann.`,
   'option: beyond the years': (s) =>

@@ -21,7 +21,7 @@ export const tradeOfWork: NamesOfTrade = {
     },
     'strip and repatinate': {
       name: 'Freilegen und neu patinieren, dann wachsen',
-      does: 'Alle Schichten werden bis aufs Metall abgenommen, eine neue Farbe wird mit Wärme angelegt, dann gewachst, danach jedes Jahr Wachs.',
+      does: 'Alle Schichten werden bis aufs Metall abgenommen, eine neue Farbe wird mit Wärme angelegt und gewachst; danach jedes Jahr Wachs.',
       who: 'Ein Restaurator entscheidet und überwacht; Heißarbeit mit Zulassung; Künstler oder Nachlass und Eigentümer stimmen der Farbe zu.',
       risks:
         'Verlorene Werkspuren, offene Poren, gesprungene Einlagen, eine Farbe, die nicht die des Werks ist; der Versicherer deckt es vielleicht nicht.',
@@ -177,7 +177,7 @@ export const tradeOfWork: NamesOfTrade = {
     documents: 'Die angebotene Dokumentation',
     people: 'Die Ausführenden',
     time: 'Zeit und Ablauf',
-    costs: 'Kosten, Zeile für Zeile',
+    costs: 'Kosten, Position für Position',
     'after-care': 'Nachsorge',
   }),
   itemsOfReport: named({

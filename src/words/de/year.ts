@@ -153,7 +153,7 @@ export const year: Same<typeof english> = {
       `Zone ${letter} wird nicht gewaschen, nicht gewachst, nicht berührt: ${kinds}. Fragen Sie zuerst.`,
     forbidden: 'Nie',
     forbiddenHere: (work: string, what: readonly string[]) => `${work}: ${what.join('; ')}`,
-    stop: 'Aufhören und anrufen, wenn',
+    stop: 'Aufhören und anrufen, sobald eines davon eintritt',
     stopWho: 'Eine Hilfskraft beobachtet, wäscht und wachst kalt. Sonst nichts, und im Zweifel nichts.',
     safety: 'Sicherheit',
     contacts: 'Wen Sie anrufen',
