@@ -70,6 +70,8 @@ const rowOf = (line: readonly string[], names: readonly string[], decimalComma: 
     ['lower', lower],
     ['upper', upper],
   ] as const) {
+    if (decimalComma && /^[1-9]\d{0,2}\.\d{3}$/.test(text))
+      return `the ${name} end “${text}” can be read two ways. Write thousands without a mark, and decimals with a comma.`;
     const time = number(text);
     if (text !== '' && !Number.isFinite(time))
       return `the ${name} end “${text}” is no number. Write a number, or leave it empty.`;

@@ -63,6 +63,7 @@ describe('survey life', () => {
     ['', /no column “lower” and no column “upper”\. It is empty/],
     ['from,to\n1,2\n', /names “from”, “to”\. Write a first line/],
     ['lower,upper\n', /no row/],
+    ['group;lower;upper\na;1.500;2000\n', /Line 2: the lower end “1.500” can be read two ways/],
     ['lower,upper\n1,2\nx,3\n', /Line 3: the lower end “x” is no number/],
     ['lower,upper\n1,2e999\n', /Line 2: the upper end “2e999” is no number/],
     ['lower,upper\n-1,2\n', /Line 2: the lower end -1 is under 0/],

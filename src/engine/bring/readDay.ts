@@ -12,9 +12,18 @@ export interface DayRead {
 
 const longest = 60;
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+/** Where German names begin otherwise. */
+const germanMonths: Readonly<Record<string, string>> = {
+  mär: 'mar',
+  mae: 'mar',
+  mai: 'may',
+  okt: 'oct',
+  dez: 'dec',
+  jän: 'jan',
+};
 const figures = /^(\d{1,2})([./-])\s?(\d{1,2})\2\s?(\d{4}|\d{2})$/;
 const yearFirst = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ]\d{1,2}:\d{2}.*)?$/;
-const dayMonth = /^(\d{1,2})(?:st|nd|rd|th|\.)? ([a-z]{3,9})\.?,? (\d{4})$/i;
+const dayMonth = /^(\d{1,2})(?:st|nd|rd|th|\.)? ([a-zä]{3,9})\.?,? (\d{4})$/i;
 const monthDay = /^([a-z]{3,9})\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4})$/i;
 
 /** The two figures of a day whose order the figures themselves do not tell. */
@@ -95,7 +104,8 @@ const byMonth = (
   name: string | undefined,
   d: string | undefined,
 ): DayRead | undefined => {
-  const month = months.indexOf((name ?? '').slice(0, 3).toLowerCase()) + 1;
+  const start = (name ?? '').slice(0, 3).toLowerCase();
+  const month = months.indexOf(germanMonths[start] ?? start) + 1;
   return month > 0 ? day(text, today, Number(year), month, Number(d)) : undefined;
 };
 

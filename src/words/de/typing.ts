@@ -5,5 +5,5 @@ import type { Same } from '../tongue';
 export const typing: Same<typeof english> = {
   readAs: (value: string) => `Gelesen als ${value}.`,
   readAsNot: (value: string, other: string) => `Gelesen als ${value}, nicht als ${other}.`,
-  notNumber: 'Das ist keine Zahl. Schreiben Sie sie wie 1500 oder 2,5.',
+  notNumber: 'Das lässt sich hier nicht als Zahl lesen. Schreiben Sie sie wie 1500 oder 2,5.',
 };

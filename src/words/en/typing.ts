@@ -4,5 +4,5 @@ import { spoken } from '../tongue';
 export const typing = spoken('typing', 'typing', {
   readAs: (value: string) => `Read as ${value}.`,
   readAsNot: (value: string, other: string) => `Read as ${value}, not as ${other}.`,
-  notNumber: 'This is no number. Write it like 1500 or 2.5.',
+  notNumber: 'This cannot be read as a number here. Write it like 1500 or 2.5.',
 });

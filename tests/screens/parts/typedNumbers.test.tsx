@@ -45,14 +45,17 @@ const toldWith = (field: HTMLElement): string =>
 describe.each([
   {
     ...{ locale: 'en-GB', units: 'metric', unit: 'm', big: '1,500', keypad: '1.5' },
-    ...{ bigTold: 'Read as 1500 m, not as 1.5.', none: 'This is no number. Write it like 1500 or 2.5.' },
+    ...{
+      bigTold: 'Read as 1500 m, not as 1.5.',
+      none: 'This cannot be read as a number here. Write it like 1500 or 2.5.',
+    },
     ...{ money: '46.000', moneyTold: 'Read as 46000, not as 46.', percent: '12.5 %', row: /^Hours/ },
     ...{ hoursTold: 'Read as 2.5.' },
   },
   {
     ...{ locale: 'de-DE', units: 'metric', unit: 'm', big: '1.500', keypad: '1.5' },
     ...{ bigTold: 'Gelesen als 1500 m, nicht als 1,5.' },
-    ...{ none: 'Das ist keine Zahl. Schreiben Sie sie wie 1500 oder 2,5.' },
+    ...{ none: 'Das lässt sich hier nicht als Zahl lesen. Schreiben Sie sie wie 1500 oder 2,5.' },
     ...{ money: '46,000', moneyTold: 'Gelesen als 46000, nicht als 46.', percent: '12,5 %', row: /^Stunden/ },
     ...{ hoursTold: 'Gelesen als 2,5.' },
   },
