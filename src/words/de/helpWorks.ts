@@ -79,7 +79,7 @@ export const helpWorks: Same<typeof english> = {
   },
   keeping: {
     title: 'Sicher aufbewahren',
-    what: 'Wie sicher die Daten auf diesem Gerät liegen, wo es Kopien gibt und wie Platz wird.',
+    what: 'Wie sicher die Daten auf diesem Gerät liegen, wo es Kopien gibt, was eingegeben und nicht gespeichert wurde, und wie Platz wird.',
     first:
       'Bitten Sie den Browser, sie zu behalten. Geben Sie dann nach jedem Tag mit Rundgängen eine Tasche mit und öffnen Sie sie einmal anderswo.',
     from: 'Einträge und Bytes werden hier gezählt. „Alles durchsehen“ vergleicht jedes Foto mit der Prüfsumme vom Tag seiner Aufnahme.',

@@ -75,7 +75,7 @@ export const helpWorks = spoken('helpWorks', 'helpWorks', {
   },
   keeping: {
     title: 'Keeping it safe',
-    what: 'How safely the record lies on this device, where copies are, and how to make room.',
+    what: 'How safely the record lies on this device, where copies are, what was typed and not kept, and how to make room.',
     first: 'Ask the browser to keep it. Then carry a bag out after each day of rounds and open it once elsewhere.',
     from: 'Entries and bytes are counted here. “Look everything through” compares each photo with the fingerprint taken when it was kept.',
   },
