@@ -9,7 +9,7 @@ export const shell: Same<typeof english> = {
     plan: 'Planung',
     carry: 'Mitgeben',
     method: 'Methode',
-    settings: 'Optionen',
+    settings: 'Einstel\u00adlungen',
   },
   skip: 'Zum Inhalt springen',
   undo: 'Rückgängig',
