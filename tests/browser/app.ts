@@ -7,6 +7,7 @@ import type { Entry } from '../../src/engine/record';
 import { w } from '../../src/words';
 import type { Tablet } from './chromium';
 import type { Host } from './server';
+import { choose } from './still';
 
 export const tabletUpright = { width: 820, height: 1180 };
 
@@ -57,7 +58,7 @@ export const fileOf = ({ collection, entries }: { collection: string; entries: r
 /** Prepares the whole survey on the screen Carry, without photos or as a bag with them, and downloads it: where the file lies. */
 export async function carriedOut(page: Page, make: 'survey' | 'bag'): Promise<string> {
   await goTo(page, 'carry');
-  await page.getByRole('radio', { name: w.carry.makes[make] }).check({ force: true });
+  await choose(page.getByRole('radio', { name: w.carry.makes[make] }));
   await page.getByRole('button', { name: w.carry.prepares[make], exact: true }).click();
   const download = page.getByRole('button', { name: w.carry.download, exact: true });
   const [handed] = await Promise.all([page.waitForEvent('download'), download.click()]);

@@ -7,6 +7,7 @@ import { carryIn, fileOf, openApp, stillAtWork } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { gardenFile } from './screensOfGarden';
 import { type Host, startHost } from './server';
+import { choose } from './still';
 import { watch } from './watch';
 
 let host: Host;
@@ -85,7 +86,7 @@ const addEntry = async (type: string, day: string): Promise<void> => {
   await to(`#/sculpture/${work}/logbook`, w.logbook.title);
   await button(w.logbook.add).click();
   const dialog = sheet(w.logbook.add);
-  await dialog.getByRole('radio', { name: treatmentOf(type)?.name ?? type, exact: true }).check({ force: true });
+  await choose(dialog.getByRole('radio', { name: treatmentOf(type)?.name ?? type, exact: true }));
   await dialog.getByLabel(w.logbook.day, { exact: true }).fill(day);
   await keep(dialog, w.logbook.save);
 };
@@ -108,7 +109,7 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   await to(`#/decisions/${work}`, w.decisions.title);
   await button(/^Answer: /).click();
   const answer = sheet(w.decisions.sheet.title);
-  await answer.getByRole('radio', { name: 'Keep to it', exact: false }).check({ force: true });
+  await choose(answer.getByRole('radio', { name: 'Keep to it', exact: false }));
   await answer.getByLabel(w.decisions.sheet.by).fill('Steward');
   await keep(answer, w.decisions.sheet.save);
   await expect.poll(() => page.getByText(w.decisions.metTitle('1')).count()).toBe(0);
@@ -139,7 +140,7 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   const gift = sheet(w.funds.giftSheet.add);
   await gift.getByLabel(w.funds.giftSheet.who).fill('A friend of the quay');
   await gift.getByLabel(w.funds.giftSheet.amount).fill('52 000');
-  await gift.getByRole('radio', { name: w.funds.state['in hand'] }).check({ force: true });
+  await choose(gift.getByRole('radio', { name: w.funds.state['in hand'] }));
   await gift.getByLabel(w.funds.giftSheet.received).fill('2026-10-14');
   await keep(gift, w.funds.giftSheet.save);
   await expect.poll(async () => units(spaced(await inHand.textContent()))).toBe(67_000);
@@ -155,7 +156,7 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   await to(`#/sculpture/${work}/campaigns`, w.campaign.title);
   await button(/^Spray of a basin/).click();
   const cause = sheet(w.campaign.causes.edit);
-  await cause.getByRole('radio', { name: w.campaign.causes.states.removed, exact: true }).check({ force: true });
+  await choose(cause.getByRole('radio', { name: w.campaign.causes.states.removed, exact: true }));
   await cause.getByLabel(w.campaign.causes.changed).fill('2026-10-15');
   await keep(cause, w.campaign.causes.save);
 
@@ -181,7 +182,7 @@ test('the pending campaign goes from its trigger to the watch of twelve months, 
   await button(w.campaign.approvals.addShort).click();
   const approval = sheet(w.campaign.approvals.sheet.add);
   await approval.getByLabel(w.campaign.approvals.sheet.words).fill('A hand wide on zone D: tool marks stand.');
-  await approval.getByRole('radio', { name: w.campaign.approvals.answers.yes, exact: true }).check({ force: true });
+  await choose(approval.getByRole('radio', { name: w.campaign.approvals.answers.yes, exact: true }));
   await button(/signature/i, approval).click();
   await approval.getByLabel(/Role/).last().fill('Conservator');
   await keep(approval, w.campaign.approvals.sheet.save);

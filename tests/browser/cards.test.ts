@@ -6,6 +6,7 @@ import { openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { type SheetDrawn, sheetsOf } from './pdfDrawing';
 import { type Host, startHost } from './server';
+import { choose } from './still';
 
 const words = w.stations.cards;
 
@@ -29,7 +30,7 @@ const printed = async (paper: 'A4' | 'Letter'): Promise<SheetDrawn[]> => {
   await page.evaluate(() => {
     location.hash = '/cards';
   });
-  await page.getByRole('radio', { name: words.papers[paper], exact: true }).check({ force: true });
+  await choose(page.getByRole('radio', { name: words.papers[paper], exact: true }));
   await page
     .getByRole('img', { name: /^Card: SW-06/ })
     .last()

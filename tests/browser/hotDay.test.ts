@@ -8,6 +8,7 @@ import { carryIn, fileOf, openApp } from './app';
 import { startTablet, type Tablet } from './chromium';
 import { measure } from './measure';
 import { type Host, startHost } from './server';
+import { choose } from './still';
 import { watch } from './watch';
 
 const words = w.hotWork;
@@ -126,7 +127,7 @@ test('a day of hot work is not closed before its watch has really ended, through
     .last()
     .setInputFiles(photo);
   await page.getByRole('img', { name: w.parts.photosHere.alt(words.after.photos(lens), 1) }).waitFor();
-  await page.getByRole('radio', { name: words.after.states.unchanged }).check({ force: true });
+  await choose(page.getByRole('radio', { name: words.after.states.unchanged }));
   await page.getByText(words.close.nothing).waitFor();
   await button(words.close.act).click();
   await page.getByText(/^Closed at .* by Helper\.$/).waitFor();

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { w } from '../../src/words';
+import { choose } from './still';
 
 export type SheetSize = 'A4' | 'Letter';
 
@@ -27,7 +28,7 @@ export async function showPaper(page: Page, hash: string): Promise<void> {
 }
 
 export const chooseSheet = (page: Page, size: SheetSize): Promise<void> =>
-  page.getByRole('radio', { name: w.stations.cards.papers[size] }).check({ force: true });
+  choose(page.getByRole('radio', { name: w.stations.cards.papers[size] }));
 
 /** The paper as the browser prints it, on the sheet the paper asks for. */
 export const printed = (page: Page): Promise<Buffer> => page.pdf({ preferCSSPageSize: true, printBackground: false });

@@ -136,7 +136,7 @@ const ids = (entries: readonly Entry[]) => entries.map(({ id }) => id).sort();
 test.each(Object.entries(browsers))(
   'a round is walked, carried out and found again after a restart with the host gone, in %s',
   // As with the built app in Chromium: a real browser misses a touch now and then, and the run says so.
-  { timeout: 150_000, retry: 1 },
+  { timeout: 300_000, retry: 1 },
   async (name, startBrowser) => {
     const home = mkdtempSync(join(tmpdir(), `patina-round-${name}-`));
     homes.push(home);

@@ -3,7 +3,7 @@ import type { Driver, Handle } from './driver';
 export type Role = 'button' | 'link' | 'radio' | 'checkbox' | 'heading' | 'listitem' | 'dialog' | 'file';
 
 /** Seconds a thing may take to come. */
-const patience = 30;
+const patience = 60;
 
 /**
  * The first thing of that role with that name that is shown. Names after "Accessible Name and Description Computation 1.2" as far as this
