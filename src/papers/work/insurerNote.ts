@@ -1,7 +1,7 @@
 import { levelOf } from '../../engine/condition';
 import type { WorkOnPaper } from '../../engine/reckoning';
 import type { Thing } from '../../engine/record';
-import { date, share, thingNames, w } from '../../words';
+import { date, midSentence, share, thingNames, w } from '../../words';
 import { close, figure, h, type PaperPiece, type PaperSort, pictures, say, section, signatures } from '../layout';
 import { nameOfWork, ownText, thingsOfAll, workOf, worksToChoose } from '../reading';
 import { factsOfWork, photosOfRound, roundTypeOf, surfaceOf } from './conditionFacts';
@@ -107,7 +107,7 @@ const condition = (work: WorkOnPaper, latest: LatestOnPaper, photos: readonly Th
   const setBy = sculpture.set?.condition === undefined ? undefined : sculpture.set.setBy;
   return section(
     words.condition,
-    say(words.conditionHow(date(round.body.date), roundTypeOf(round), surfaceOf(round))),
+    say(words.conditionHow(date(round.body.date), midSentence(roundTypeOf(round)), surfaceOf(round))),
     h(
       'div',
       { class: 'figures' },

@@ -21,8 +21,8 @@ export const paperCondition = spoken('paperCondition', 'paperCondition', {
   },
   open: 'The round is not closed yet: zones may still be added.',
   surfaceOnly:
-    'Looked at was the surface that can be seen from outside. Nothing was opened, sampled or tested: core, armature, fixings and foundation are not part of this survey.',
-  noDangers: 'No danger to people stands open in the record on the day this paper was made.',
+    'Only the surface that can be seen from outside was looked at. Nothing was opened, sampled or tested: core, armature, fixings and foundation are not part of this survey.',
+  noDangers: 'On the day this paper was made the record named no danger to people that was still open.',
 
   what: 'The work',
   facts: {

@@ -59,7 +59,7 @@ export const paperInsurer = spoken('paperInsurer', 'paperInsurer', {
 
   inserts: 'Inserts and their values',
   insertColumns: { insert: 'Insert', zone: 'Zone', count: 'Count', value: 'Value recorded' },
-  noValue: (inserts: string) => `No value is recorded of: ${inserts}.`,
+  noValue: (inserts: string) => `No value is recorded for: ${inserts}.`,
   insertsHow: 'Values as they were entered, each with its note; this paper makes none.',
 
   risk: 'Who carries the risk, as recorded',

@@ -26,7 +26,7 @@ export const paperLetter = spoken('paperLetter', 'paperLetter', {
   worries: 'Open worries',
   dangerOpen: (work: string, zone: string, what: string, day: string) =>
     `${work}${zone ? `, ${zone}` : ''}: ${what}. Open since ${day}; a named person has to close it.`,
-  noDanger: 'No danger to people stands open in the record.',
+  noDanger: 'The record names no danger to people that is still open.',
   incident: (work: string, what: string, day: string) => `${work}, ${day}: ${what} Not closed yet.`,
   seenThere: (kind: string, day: string) => `${kind} (${day})`,
   stopWord: (work: string, zone: string, kinds: string) =>

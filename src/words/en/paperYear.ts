@@ -52,7 +52,7 @@ export const paperYear = spoken('paperYear', 'paperYear', {
   onlyFrom: (share: string) => `sure only above ${share}`,
   couldBeChance: 'among so many comparisons it may be chance',
   changesHow:
-    'Share of the zone, judged by eye. A change counts as sure when it is larger than the error of both judgements allows, at a chance of one in ten to be wrong over the page.',
+    'Share of the zone, judged by eye. A change counts as sure when it is larger than the error of both judgements allows, with one chance in ten of being wrong over the page.',
   wanted: 'Decisions wanted',
   wantedNone: 'None this year.',
   wire: (title: string, what: string) => `Decide anew: ${title}. What was to change our mind has come: ${what}.`,

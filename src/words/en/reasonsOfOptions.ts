@@ -41,7 +41,7 @@ export const reasonsOfOptions = spoken('reasonsOfOptions', 'reasonsOfOptions', {
   'option: cheapest per good month': (s) => `Cheapest per good month: ${s.thing('option')}.`,
   'option: dearest per good month': (s) => `Dearest per good month: ${s.thing('option')}.`,
   'option: overtakes': (s) =>
-    `${s.thing('option')} costs more than ${s.thing('other')} until year ${s.number('year')}; only from then on it has cost no more, in today’s worth.`,
+    `${s.thing('option')} costs more than ${s.thing('other')} until year ${s.number('year')}; only from then on has it cost no more, in today’s worth.`,
   'option: dearer throughout': (s) =>
     `${s.thing('option')} has cost more than ${s.thing('other')} through all ${s.number('years')} years.`,
   'option: never dearer': (s) => `${s.thing('option')} never costs more than ${s.thing('other')}.`,

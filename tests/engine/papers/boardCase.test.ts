@@ -38,7 +38,7 @@ describe('The case for the board', () => {
     const told = text();
     expect(told).toContain('Cheapest in money: way A.');
     expect(told).toContain('Dearest per good month: way A.');
-    expect(told).toContain('Way C costs more than way B until year 19; only from then on it has cost no more');
+    expect(told).toContain('Way C costs more than way B until year 19; only from then on has it cost no more');
   });
 
   it('tells the price once, with its reserve, and what waiting one and three years makes of it', () => {

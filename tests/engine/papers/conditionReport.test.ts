@@ -27,7 +27,7 @@ describe('the condition report of the stair in the demo', () => {
     expect(ofClass('not-looked')(left as never)).toBe(true);
     expect(textOf(left)).toContain('All 9 zones were looked at on 12 May 2026.');
     expect(textOf(left)).toContain('Nothing was opened, sampled or tested');
-    expect(textOf(dangers)).toContain('No danger to people stands open');
+    expect(textOf(dangers)).toContain('the record named no danger to people that was still open');
   });
 
   it('holds identification, purpose, examiner, day and the conditions of looking', () => {

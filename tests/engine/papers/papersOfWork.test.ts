@@ -96,7 +96,7 @@ describe('the note to the insurer', () => {
 
   it('gives values where they are recorded, and says of every other insert that none is', () => {
     expect(wordsOf(paperOf('insurer-note', smallWith()))).toMatch(/glass A, Shoulder 2 EUR 125/);
-    expect(wordsOf(note('SW-03'))).toContain('No value is recorded of: 1 × Cast glass, lens L1;');
+    expect(wordsOf(note('SW-03'))).toContain('No value is recorded for: 1 × Cast glass, lens L1;');
     expect(note('SW-03').lacks).toContain('5 inserts have no value.');
   });
 

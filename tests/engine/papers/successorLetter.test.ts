@@ -74,7 +74,7 @@ describe('The letter to the successor', () => {
     expect(text(source)).toContain(
       'SW-02 Half-Tide Stair: The top arc rocks. Open since 1 October 2026; a named person has to close it.',
     );
-    expect(text()).toContain('No danger to people stands open in the record.');
+    expect(text()).toContain('The record names no danger to people that is still open.');
   });
 
   it('tells where things are kept, by whom known, and leaves room to write while nothing is said', () => {

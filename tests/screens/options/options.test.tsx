@@ -58,7 +58,7 @@ describe('Options set side by side', () => {
     const side = within(section('Side by side'));
     expect(side.getByText('Cheapest in money: A · Yearly wax only.')).toBeDefined();
     expect(side.getByText('Dearest per good month: A · Yearly wax only.')).toBeDefined();
-    expect(screen.getByText(/until year 19; only from then on it has cost no more/)).toBeDefined();
+    expect(screen.getByText(/until year 19; only from then on has it cost no more/)).toBeDefined();
   });
 
   it('print what speaks against the favourite, and against any other way that is leaned to', async () => {
