@@ -1,6 +1,7 @@
 import type { Insights } from '../../actions';
 import type { Advice, ZoneHolds } from '../../engine/hold';
 import type { SculptureRecord } from '../../engine/record';
+import { stopWordsStanding } from '../../engine/watch';
 import { date, type NameOfThing, w } from '../../words';
 import { LinkButton, Section } from '../parts';
 import { type HoldBarRow, HoldBars, reach } from '../parts/charts';
@@ -32,6 +33,7 @@ export function Holds({ record, insights, only, nameOf }: HoldsProps) {
       </Section>
     );
   }
+  const stopped = new Set(stopWordsStanding(record).map((seen) => seen.zone));
   const told = rows.filter(lookedAt);
   const bars = new Map(rows.map((row) => [row.zone, holdBarRows(row)]));
   const all = [...bars.values()].flat();
@@ -42,6 +44,7 @@ export function Holds({ record, insights, only, nameOf }: HoldsProps) {
       key={row.zone}
       holds={row}
       advice={insights.advice.find(({ zone }) => zone === row.zone)}
+      stopped={stopped.has(row.zone)}
       zone={record.zones.find(({ thing }) => thing === row.zone)}
       nameOf={nameOf}
       bars={bars.get(row.zone) ?? []}
@@ -69,6 +72,8 @@ const lookedAt = ({ holds, noHolds }: ZoneHolds): boolean =>
 interface ZoneHoldProps {
   readonly holds: ZoneHolds;
   readonly advice: Advice | undefined;
+  /** A stop word stands here: no day to wax is named before the conservator has spoken. */
+  readonly stopped: boolean;
   readonly zone: SculptureRecord['zones'][number] | undefined;
   readonly nameOf: NameOfThing;
   readonly bars: readonly HoldBarRow[];
@@ -77,7 +82,7 @@ interface ZoneHoldProps {
   readonly legendFor: readonly HoldBarRow[];
 }
 
-function ZoneHold({ holds, advice, zone, nameOf, bars, most, legendFor }: ZoneHoldProps) {
+function ZoneHold({ holds, advice, stopped, zone, nameOf, bars, most, legendFor }: ZoneHoldProps) {
   const { shortening, event, onNow } = holds;
   const title = words.zone(zone?.body.letter ?? '?', zone?.body.name ?? '');
   const reasons = [
@@ -96,7 +101,7 @@ function ZoneHold({ holds, advice, zone, nameOf, bars, most, legendFor }: ZoneHo
       <HoldBars title={words.barsTitle} titleUnseen rows={bars} most={most} legendFor={legendFor} />
       <ul className="bare stack tight">
         {onNow && <li>{words.onNow[onNow.state](date(onNow.from))}</li>}
-        {advice && <Advised advice={advice} />}
+        {advice && <Advised advice={advice} stopped={stopped} />}
         <li className="soft">{words.events[event]}</li>
       </ul>
       <Fold show={words.why} hide={words.whyHide} alsoOnPaper>
@@ -106,13 +111,14 @@ function ZoneHold({ holds, advice, zone, nameOf, bars, most, legendFor }: ZoneHo
   );
 }
 
-function Advised({ advice }: { readonly advice: Advice }) {
+function Advised({ advice, stopped }: { readonly advice: Advice; readonly stopped: boolean }) {
   const { waxAgainBy, asksConservator, nextLook, ifCoated } = advice;
   const range = waxAgainBy && [waxAgainBy.low, waxAgainBy.high];
   return (
     <>
       {asksConservator && <li className="strong">{words.asks}</li>}
-      {!asksConservator && waxAgainBy && (
+      {!asksConservator && stopped && waxAgainBy && <li className="strong">{w.holds.stopped}.</li>}
+      {!asksConservator && !stopped && waxAgainBy && (
         <li>
           {range?.every((day) => day !== null)
             ? words.waxAgain(date(waxAgainBy.day), date(range[0] ?? ''), date(range[1] ?? ''))

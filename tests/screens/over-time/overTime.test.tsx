@@ -2,7 +2,10 @@ import { screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, it } from 'vitest';
 import { recordTreatment } from '../../../src/actions';
+import { adviceOf, holdsOf, livesOf } from '../../../src/engine/hold';
 import { OverTimeScreen } from '../../../src/screens/over-time';
+import { Holds } from '../../../src/screens/over-time/Holds';
+import { demoDay, saltlamp } from '../../engine/hold/saltlamp';
 import { axeFaults } from '../axe';
 import { aRound, aWork, done, freshDesk, show } from '../deskwork';
 
@@ -44,6 +47,31 @@ it('shows the zone that was chosen, with its own coatings and what takes off its
   expect(within(zone).getByText(/On it now: coated 20 May 2026; nobody has looked since/)).toBeDefined();
   expect(screen.queryByRole('article', { name: 'Zone B, part B' })).toBeNull();
   expect(screen.getByText(/points are missing from 100/)).toBeDefined();
+});
+
+it('names no day to wax for a zone on which a stop word stands', async () => {
+  const all = saltlamp.map((record) => ({ record, zones: holdsOf(record, demoDay) }));
+  const lives = livesOf(all, 1);
+  const told = all.map(({ record, zones }) => ({
+    record,
+    holds: zones,
+    advice: adviceOf(record, zones, lives, demoDay),
+  }));
+  const asksWax = (one: { waxAgainBy: unknown; asksConservator: boolean }) => one.waxAgainBy && !one.asksConservator;
+  const { record, holds, advice } = told.find((work) => work.advice.some(asksWax))!;
+  const zone = advice.find(asksWax)!.zone;
+  const shown = (here: typeof record) =>
+    show(desk, <Holds record={here} insights={{ holds, advice } as never} only={zone} nameOf={() => undefined} />);
+  const desk = await freshDesk();
+  const { unmount } = shown(record);
+  expect(screen.getByText(/^Wax again/)).toBeDefined();
+  unmount();
+  const last = [...record.rounds].sort((a, b) => a.body.date.localeCompare(b.body.date)).at(-1)!;
+  const one = record.findings[0]!;
+  const body = { ...one.body, zone, round: last.thing, kind: 'green-under-film' };
+  shown({ ...record, findings: [...record.findings, { ...one, body }] });
+  expect(screen.getByText(/^Not yet: a stop word was seen here/)).toBeDefined();
+  expect(screen.queryByText(/^Wax again/)).toBeNull();
 });
 
 it('says of a zone whose surface became another one from when its growth is told', async () => {
