@@ -33,6 +33,7 @@ export { hotWork } from './en/hotWork';
 export { incidents } from './en/incidents';
 export { inStep } from './en/inStep';
 export { insertCare } from './en/insertCare';
+export { inserts } from './en/inserts';
 export { keeping } from './en/keeping';
 export { layers } from './en/layers';
 export { logbook } from './en/logbook';

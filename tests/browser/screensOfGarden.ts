@@ -66,7 +66,7 @@ const sheets = (work: string, zone: string): readonly Screen[] => {
   return [
     { name: 'sheet: start your own', hash: '#/welcome', touch: [sculptures.welcome.own], sheet: true },
     { name: 'sheet: danger', hash: `#/sculpture/${work}`, touch: [sculptures.check.open], sheet: true },
-    { name: 'sheet: insert', hash: `#/sculpture/${work}`, touch: [sculptures.insert.add], sheet: true },
+    { name: 'sheet: insert', hash: `#/sculpture/${work}`, touch: [w.inserts.add], sheet: true },
     { name: 'sheet: join zones', hash: `#/sculpture/${work}/zones`, touch: [sculptures.zone.join], sheet: true },
     {
       name: 'sheet: split zone',

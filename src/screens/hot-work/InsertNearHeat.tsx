@@ -43,9 +43,7 @@ export function InsertNearHeat({ around, day, insert, name, mayWrite, by, onBy }
     <li className={alarm ? 'hot-card alarm' : 'hot-card'}>
       <h3 className="hot-name">{name}</h3>
       {place && <p>{place}</p>}
-      {itself?.body.materialBy === 'not known' && (
-        <p className="strong">{w.sculptures.insert.materialByWords['not known']}</p>
-      )}
+      {itself?.body.materialBy === 'not known' && <p className="strong">{w.inserts.materialByWords['not known']}</p>}
       {out ? (
         <p className="strong">{words.out}</p>
       ) : (

@@ -90,10 +90,8 @@ function Inserts({ around }: { readonly around: Around }) {
 const factsOf = ({ body }: Thing<'insert'>, care: BodyOf<'insertCare'> | undefined): string[] => {
   const bedding = beddings.find(({ id }) => id === care?.bedding);
   return [
-    body.materialBy && w.sculptures.insert.materialByWords[body.materialBy],
-    body.maker
-      ? w.sculptures.insert.madeBy(body.maker)
-      : body.makerKnown === false && w.sculptures.insert.makerNotKnown,
+    body.materialBy && w.inserts.materialByWords[body.materialBy],
+    body.maker ? w.inserts.madeBy(body.maker) : body.makerKnown === false && w.inserts.makerNotKnown,
     words.removable[body.removable],
     bedding && words.setIn(bedding.name, bedding.caution ?? ''),
     care?.fixings,

@@ -9,7 +9,7 @@ import { Select } from '../parts/Select';
 import { say, useDeed, useDesk, useQuestion, useTyped } from '../shell';
 import { useMoney } from '../shell/useMoney';
 
-const words = w.sculptures.insert;
+const words = w.inserts;
 type Removable = BodyOf<'insert'>['removable'];
 type MaterialBy = NonNullable<BodyOf<'insert'>['materialBy']>;
 const materialsBy: readonly MaterialBy[] = ['on record', 'by its looks', 'not known'];

@@ -5,7 +5,7 @@ import { w } from '../../words';
 import { AddIcon, Button, Notice, OnIcon, Section } from '../parts';
 import { InsertSheet } from './InsertSheet';
 
-const words = w.sculptures.insert;
+const words = w.inserts;
 
 /** What is set into the bronze and bears less than it, with the cautions that go with it. */
 export function Inserts({ record }: { readonly record: SculptureRecord }) {

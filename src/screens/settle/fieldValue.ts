@@ -38,7 +38,7 @@ const coded: Readonly<Record<string, (id: string) => string | undefined>> = {
   count: worded(w.round.said.count),
   severity: worded(w.round.said.severity),
   activity: worded(w.round.said.activity),
-  removable: worded(w.sculptures.insert.removableWords),
+  removable: worded(w.inserts.removableWords),
   result: worded(w.logbook.results),
 };
 

@@ -38,6 +38,7 @@ export * as hotWork from './hotWork';
 export * as incidents from './incidents';
 export * as inStep from './inStep';
 export * as insertCare from './insertCare';
+export * as inserts from './inserts';
 export * as keeping from './keeping';
 export * as layers from './layers';
 export * as logbook from './logbook';

@@ -1,0 +1,37 @@
+import type { inserts as english } from '../en/inserts';
+import type { Same } from '../tongue';
+
+export const inserts: Same<typeof english> = {
+  title: 'Einlagen',
+  lead: 'Glas, Email, Stein: was in die Bronze eingesetzt ist und weniger verträgt als sie.',
+  none: 'Keine eingetragen.',
+  add: 'Einlage hinzufügen',
+  edit: 'Einlage bearbeiten',
+  row: (count: string, material: string) => `${count} × ${material}`,
+  material: 'Material und Machart',
+  materialMissing: 'Geben Sie an, woraus sie besteht.',
+  materialBy: 'Worauf beruht das?',
+  materialByWords: {
+    'on record': 'Geprüft oder belegt',
+    'by its looks': 'Auf dem Aussehen',
+    'not known': 'Material nicht bekannt',
+  },
+  maker: 'Wer sie gemacht hat',
+  makerNotKnown: 'Gesucht: Hersteller nicht bekannt',
+  madeBy: (maker: string) => `gemacht von ${maker}`,
+  where: 'Wo sie sitzt',
+  whereHint: 'Damit sie wiedergefunden wird: Seite, Höhe, von wo gezählt.',
+  count: 'Anzahl',
+  countWrong: 'Geben Sie eine ganze Zahl ab 1 ein.',
+  removable: 'Lässt sie sich herausnehmen?',
+  removableWords: { yes: 'Herausnehmbar', no: 'Nicht herausnehmbar', 'not known': 'Nicht bekannt' },
+  zone: 'In welcher Zone',
+  zoneNone: 'Keine Angabe',
+  value: 'Wert',
+  valueHint: 'Für die Versicherung. Kann aus einer Datei weggelassen werden.',
+  note: 'Notiz',
+  save: 'Einlage speichern',
+  saved: 'Die Einlage ist gespeichert.',
+  remove: 'Entfernen',
+  removed: 'Die Einlage ist entfernt. Rückgängig holt sie zurück.',
+};

@@ -1,0 +1,37 @@
+import { spoken } from '../tongue';
+
+/** What is set into a work: on its own page, and where something hot comes near it. */
+export const inserts = spoken('inserts', 'inserts', {
+  title: 'Inserts',
+  lead: 'Glass, enamel, stone: what is set into the bronze and bears less than it.',
+  none: 'None written down.',
+  add: 'Add an insert',
+  edit: 'Edit the insert',
+  row: (count: string, material: string) => `${count} × ${material}`,
+  material: 'Material and make',
+  materialMissing: 'Say what it is made of.',
+  materialBy: 'What says so?',
+  materialByWords: {
+    'on record': 'Tested or on record',
+    'by its looks': 'Its looks',
+    'not known': 'Material not known',
+  },
+  maker: 'Who made it',
+  makerNotKnown: 'Looked for: maker not known',
+  madeBy: (maker: string) => `made by ${maker}`,
+  where: 'Where it sits',
+  whereHint: 'So that it is found again: side, height, counted from where.',
+  count: 'How many',
+  countWrong: 'Give a whole number, 1 or more.',
+  removable: 'Can it be taken out?',
+  removableWords: { yes: 'Can be taken out', no: 'Cannot be taken out', 'not known': 'Not known' },
+  zone: 'In which zone',
+  zoneNone: 'Not said',
+  value: 'What it is worth',
+  valueHint: 'For the insurer. It can be left out of a file.',
+  note: 'Note',
+  save: 'Keep the insert',
+  saved: 'The insert is kept.',
+  remove: 'Remove it',
+  removed: 'The insert is removed. Undo brings it back.',
+});
