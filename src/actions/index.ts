@@ -113,6 +113,6 @@ export { askPersistence, type StorageHealth, storageHealth } from './storageHeal
 export { addSurveyor, editSurveyor, setSurveyor } from './surveyors';
 export { type TabState, tabs, takeOver } from './tabs';
 export { setTourStep, tourStep } from './tour';
-export * from './typed';
 export { editTreatment, recordTreatment, removeTreatment, type TreatmentFields } from './treatments';
+export * from './typed';
 export { undoLast } from './undoLast';

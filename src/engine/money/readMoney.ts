@@ -1,5 +1,5 @@
-import type { Reason } from '../record';
 import { plainFigures } from '../numerals';
+import type { Reason } from '../record';
 import { amountRefused, type Money } from './amount';
 import { isCurrency, placesOf, unitOf } from './currencies';
 import { because } from './reasonCodes';
