@@ -48,6 +48,10 @@ const tables: readonly { readonly use: string; readonly of: readonly unknown[] }
     of: [trade.workItems, trade.areaTolerance, trade.outlierFactor, trade.fewestPrices, trade.seasonDays],
   },
   {
+    use: w.bidScores.title,
+    of: [trade.bidCriteria, trade.priceFormula, trade.mostMark, trade.fewestScorers, trade.marksApart],
+  },
+  {
     use: w.hotWork.title,
     of: [trade.hotWorkRules, trade.hotChecks, trade.exposureLimits, trade.patinationHeats],
   },
