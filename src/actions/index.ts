@@ -82,6 +82,7 @@ export {
   paperSource,
   photoUrl,
   type RoundsThatMayBeOne,
+  recordState,
   roundScore,
   roundSetting,
   roundsThatMayBeOne,

@@ -442,7 +442,7 @@ export const onlyAsk: readonly string[] = [
   'rememberedAnew rememberedVersion openPersonChecks openSurveyFile ownHoldRules ownScale patrolWalk persistenceWanted photoAway photosInBag photoExpected photoSeriesOf photoUrl',
   'daysOfPhotos listText worksHere photosOfWork photosOfZone pixelsUnderWay prepareBag prepareCalendar prepareSurvey roundScore roundSetting roundView roundsThatMayBeOne roundsUnderWay',
   'sculptureList sculptureRecordOf shotList sidesOf sinceCarried stopWorkingOut storageHealth surveyors tabs thenAndNowOf thingsOf',
-  'typedAt typedNotKept unsettled walkList walkSettingKept paperSource pictureData preparePaper waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
+  'typedAt typedNotKept unsettled walkList walkSettingKept paperSource recordState pictureData preparePaper waysToSave whatNames workingOut zoneAt zoneMapOf zoneView zonesToLook',
 ].flatMap((line) => line.split(' '));
 
 /** They do not come to the store of a collection: a box, the camera, the browser, the opening of a store, which has tests of its own. */

@@ -5,7 +5,9 @@ import {
   deskOn,
   editSculpture,
   needList,
+  paperSource,
   type Question,
+  recordState,
   removeSculpture,
   roundScore,
   sculptureList,
@@ -170,5 +172,19 @@ test('a collection not set up yet has no name', async () => {
   const state = collectionState(on(store, around.newId));
   watched(state);
   expect(await answered(state)).toMatchObject({ name: null, invented: false });
+  store.close();
+});
+
+test('a list that is handed out names the record as its papers do, and another once a zone was looked at', async () => {
+  const { desk, store, one } = await filled(41);
+  const asked = recordState(desk);
+  watched(asked);
+  const papers = paperSource(desk);
+  watched(papers);
+  const before = await answered(asked);
+  expect((await answered(papers))?.source.state).toBe(before);
+  await aRound(desk, one, '2026-09-01', ['nothing', 'nothing']);
+  const after = await answered(asked, (state) => state !== before);
+  expect((await answered(papers, (now) => now?.source.state === after))?.source.state).toBe(after);
   store.close();
 });

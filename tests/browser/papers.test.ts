@@ -152,3 +152,24 @@ test.each(named)(
     }
   },
 );
+
+test('the foot of a printed list names the state of the record; that of a screen that is no paper does not', async () => {
+  const footOf = async (hash: string, title: string) => {
+    await page.evaluate((to) => {
+      location.hash = to;
+    }, hash);
+    await page.getByRole('heading', { level: 1, name: title }).waitFor();
+    if (hash === '#/packing') await page.locator('data.record-state').waitFor({ state: 'attached' });
+    return page.evaluate(() => {
+      dispatchEvent(new Event('beforeprint'));
+      const css = document.adoptedStyleSheets.flatMap((sheet) => [...sheet.cssRules].map(({ cssText }) => cssText));
+      dispatchEvent(new Event('afterprint'));
+      return css.join('\n');
+    });
+  };
+  const word = w.paperLayout.state('');
+  expect(await footOf('#/packing', w.year.packing.title)).toContain(word);
+  const settings = await footOf('#/settings', w.settings.title);
+  expect(settings).toContain(w.settings.title);
+  expect(settings).not.toContain(word);
+});

@@ -14,6 +14,7 @@ export { ownHoldRules } from './ownHoldRules';
 export { ownScale } from './ownScale';
 export { type PaperSourceAsked, paperSource } from './paperSource';
 export { photoUrl } from './photoUrl';
+export { recordState } from './recordState';
 export { type AskedRound, roundScore, roundSetting } from './roundScore';
 export { type SculptureRow, sculptureList } from './sculptureList';
 export { sculptureRecordOf } from './sculptureRecordOf';

@@ -3,6 +3,7 @@ import { collectionState, settings } from '../../actions';
 import { date, pageFoot, w } from '../../words';
 import { useDesk } from './DeskContext';
 import { layOnPage } from './pageSheet';
+import { recordStateShown } from './RecordState';
 import { useQuestion } from './useQuestion';
 
 /** Where a paper is shown, its own foot stands. */
@@ -10,8 +11,8 @@ const hasOwnFoot = () => document.querySelector('.paper-sheet') !== null;
 
 /**
  * The foot of every page of any screen that is printed, from its own button or the browser's: collection, screen, day and page x of y.
- * Set when printing begins, for the title of the screen that is printed. A paper is made from the record and names its state; a screen
- * also shows what is chosen on it, so no state of the record would tell two prints of it apart.
+ * Set when printing begins, for the title of the screen that is printed. Lists that are handed out name the state of the record too; of
+ * any other screen it would not tell two prints apart, as they also show what is chosen on it.
  */
 export function PrintFoot() {
   const desk = useDesk();
@@ -28,7 +29,8 @@ export function PrintFoot() {
       if (hasOwnFoot()) return;
       const words = w.paperLayout;
       const title = document.title.replace(` · ${w.product}`, '');
-      const line = [desk.invented && words.invented, name, title, date(desk.today())];
+      const state = recordStateShown();
+      const line = [desk.invented && words.invented, name, title, date(desk.today()), state && words.state(state)];
       takeOff = layOnPage(pageFoot(line.filter(Boolean).join(' · '), paper));
     };
     addEventListener('beforeprint', put);

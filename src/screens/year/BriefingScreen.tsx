@@ -6,6 +6,7 @@ import { date, number, w } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading, Section } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk } from '../shell';
+import { RecordState } from '../shell/RecordState';
 import { DayChoice, type DayChosen, dayFirst } from './DayChoice';
 import { rowsOn, visitsOn, wholeYear } from './dayPlanned';
 import { useYear, type YearAtHand } from './useYear';
@@ -139,6 +140,7 @@ function Briefing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Da
         </Section>
       </div>
       <PrintRow />
+      <RecordState />
     </>
   );
 }

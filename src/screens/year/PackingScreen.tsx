@@ -4,6 +4,7 @@ import { date, w } from '../../words';
 import { EmptyState, LinkButton, Notice, Page, Reading, Section, Tick } from '../parts';
 import { PrintRow } from '../parts/PrintRow';
 import { pathTo, useDesk } from '../shell';
+import { RecordState } from '../shell/RecordState';
 import { DayChoice, type DayChosen, dayFirst } from './DayChoice';
 import { rowsOn, visitsOn, wholeYear } from './dayPlanned';
 import { OwnItems } from './OwnItems';
@@ -116,6 +117,7 @@ function Packing({ atHand, on }: { readonly atHand: YearAtHand; readonly on: Day
         <LinkButton to={pathTo.ready()}>{w.ready.link}</LinkButton>
       </div>
       <PrintRow />
+      <RecordState />
     </>
   );
 }
