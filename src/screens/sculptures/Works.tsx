@@ -32,7 +32,7 @@ export function Works({ rows, over }: { readonly rows: readonly SculptureRow[]; 
     <Page
       title={w.sculptures.title}
       over={over}
-      lead={w.sculptures.lead}
+      lead={room.size > 0 ? w.sculptures.leadWaits : w.sculptures.lead}
       actions={
         <>
           <LinkButton to={pathTo.walk()}>{w.sculptures.toWalk}</LinkButton>

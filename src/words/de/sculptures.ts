@@ -6,6 +6,7 @@ import { roundType } from './roundType';
 export const sculptures: Same<typeof english> = {
   title: 'Skulpturen',
   lead: 'Zuerst die, die es am nötigsten haben.',
+  leadWaits: 'Zuerst die, die es am nötigsten haben, sobald neu geordnet ist.',
   add: 'Skulptur hinzufügen',
   toWalk: 'Rundweg: Ist das Grün wieder da?',
   toHolds: 'Wie lange das Wachs hält',

@@ -5,6 +5,7 @@ import { spoken } from '../tongue';
 export const sculptures = spoken('sculptures', 'sculptures', {
   title: 'Sculptures',
   lead: 'Those in most need first.',
+  leadWaits: 'Those in most need first, once they are put in order.',
   add: 'Add a sculpture',
   toWalk: 'Walk: is the green back?',
   toHolds: 'How long the wax holds',
