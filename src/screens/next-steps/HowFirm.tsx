@@ -25,7 +25,7 @@ export function HowFirm({ order, needs, firmness }: HowFirmProps) {
   const firm = asked.filter(({ word }) => word === 'firm').length;
   return (
     <Section title={words.firm}>
-      {firmness && <p>{words.firmCount(firm, asked.length)}</p>}
+      {asked.length > 0 && <p>{words.firmCount(firm, asked.length)}</p>}
       {firmness && <Reasons reasons={firmness.reasons} />}
       <UnderWay what="firmness" />
       {first.size > 0 && (

@@ -69,6 +69,16 @@ describe('Next steps', () => {
     expect(screen.queryByText(/Not yet known: how firm/)).toBeNull();
   });
 
+  it('counts no firm places where a zone stands alone', async () => {
+    const desk = await freshDesk();
+    const work = await aWork(desk, { title: 'Grey heron', number: '2', areas: [2] });
+    await aRound(desk, work, '2026-05-10', ['nothing']);
+    show(desk, <NextStepsScreen />);
+    expect(await screen.findByRole('heading', { name: 'How firm is this order?' })).toBeDefined();
+    expect(await screen.findByText(/The order was drawn 1,000 times anew/)).toBeDefined();
+    expect(screen.queryByText(/places asked for/)).toBeNull();
+  });
+
   it('leads from a zone to the years of its work', async () => {
     const { desk, heron } = await garden();
     const { history } = show(desk, <NextStepsScreen />);
