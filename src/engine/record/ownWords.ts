@@ -72,6 +72,7 @@ const fields: ReadonlySet<string> = new Set([
   'what',
   'where',
   'who',
+  'takenWhy',
   'why',
   'words',
 ]);
