@@ -9,6 +9,7 @@ import { LogbookScreen } from '../../../src/screens/logbook';
 import { NextStepsScreen } from '../../../src/screens/next-steps';
 import { SculptureScreen } from '../../../src/screens/sculptures/SculptureScreen';
 import { demoDay, saltlamp } from '../../engine/hold/saltlamp';
+import { withStopWord } from '../../engine/hold/withStopWord';
 import { axeFaults } from '../axe';
 import { aRound, aWork, done, freshDesk, show } from '../deskwork';
 
@@ -46,15 +47,7 @@ describe('the holds of the demo', () => {
     const told = garden.perWork.find(({ advice }) => advice.some((one) => one.waxAgainBy && !one.asksConservator));
     const { record, advice } = told!;
     const zone = advice.find((one) => one.waxAgainBy && !one.asksConservator)!.zone;
-    const dayOf = (round: string) => record.rounds.find(({ thing }) => thing === round)?.body.date ?? '';
-    const round = record.visits
-      .filter(({ body }) => body.zone === zone && body.state !== 'not looked')
-      .map(({ body }) => body.round)
-      .sort((a, b) => dayOf(a).localeCompare(dayOf(b)))
-      .at(-1)!;
-    const one = record.findings[0]!;
-    const body = { ...one.body, zone, round, kind: 'green-under-film', cleared: undefined, carriedFrom: undefined };
-    const stopped = { ...record, findings: [...record.findings, { ...one, body }] };
+    const stopped = withStopWord(record, zone);
     const perWork = garden.perWork.map((work) => (work === told ? { ...work, record: stopped } : work));
     show(await freshDesk(), <HoldsView insights={{ ...garden, perWork }} own={null} mayWrite />);
     expect(screen.getAllByText('Not yet: a stop word was seen here. Ask the conservator').length).toBeGreaterThan(0);

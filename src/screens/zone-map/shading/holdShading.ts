@@ -1,5 +1,6 @@
 import type { WorkInsights } from '../../../actions';
-import { date, w } from '../../../words';
+import { stopWordsStanding } from '../../../engine/watch';
+import { date, midSentence, w } from '../../../words';
 import type { KeyRow, Shading } from './shading';
 
 const words = w.zoneMap;
@@ -29,13 +30,17 @@ const codeOf = (told: Pick<WorkInsights, 'holds' | 'advice'>, zone: string): Hol
   return on.state === 'clear' ? 'holds' : 'unknown';
 };
 
-/** How the wax stands on each zone. */
-export const holdShading = (told: Pick<WorkInsights, 'holds' | 'advice'>): Shading => ({
-  key,
-  from: words.shadeFrom.hold,
-  of: (zone) => {
-    const code = codeOf(told, zone);
-    const day = told.advice.find((row) => row.zone === zone)?.waxAgainBy?.day;
-    return { code, said: day ? `${words.hold[code]}, ${words.waxAgain(date(day))}` : words.hold[code] };
-  },
-});
+/** How the wax stands on each zone, and when to wax again; no day where a stop word stands. */
+export const holdShading = (told: Pick<WorkInsights, 'record' | 'holds' | 'advice'>): Shading => {
+  const stopped = new Set(stopWordsStanding(told.record).map(({ zone }) => zone));
+  return {
+    key,
+    from: words.shadeFrom.hold,
+    of: (zone) => {
+      const code = codeOf(told, zone);
+      const day = told.advice.find((row) => row.zone === zone)?.waxAgainBy?.day;
+      const then = day && (stopped.has(zone) ? midSentence(w.holds.stopped) : words.waxAgain(date(day)));
+      return { code, said: then ? `${words.hold[code]}, ${then}` : words.hold[code] };
+    },
+  };
+};
