@@ -125,6 +125,7 @@ export function InsertCareSheet({ record, insert, name, care, onClose }: InsertC
       />
       <Field
         label={words.mostPerMinute}
+        hint={words.mostPerMinuteHint}
         takes="difference"
         unit={words.perMinute}
         value={text.mostPerMinute}

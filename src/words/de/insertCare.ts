@@ -31,6 +31,8 @@ export const insertCare: Same<typeof english> = {
   most: 'Nie heißer als',
   mostDifference: 'Temperaturunterschied zweier Seiten nie über',
   mostPerMinute: 'Nie schneller ansteigend als',
+  mostPerMinuteHint:
+    'Alarm gibt hier nur ein Anstieg. Glas kann auch springen, wenn es schnell abkühlt: Fragen Sie die Fachperson auch danach.',
   perMinute: `${unitOf('difference')} je Minute`,
   figureWrong: 'Eine Zahl, oder lassen Sie das Feld leer.',
   limitBy: 'Grenze gesetzt von: Funktion',

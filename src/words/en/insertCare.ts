@@ -27,6 +27,8 @@ export const insertCare = spoken('insertCare', 'insertCare', {
   most: 'Never hotter than',
   mostDifference: 'Two sides never further apart than',
   mostPerMinute: 'Never rising faster than',
+  mostPerMinuteHint:
+    'Only a rise gives an alarm here. Glass can break as well when it cools fast: ask the expert about that too.',
   perMinute: `${unitOf('difference')} a minute`,
   figureWrong: 'A number, or leave it empty.',
   limitBy: 'Limit set by: role',
