@@ -1,10 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { w } from '../../src/words';
 import { openApp } from './app';
+import { axeFaults } from './axe';
 import { startTablet, type Tablet } from './chromium';
 import { measure } from './measure';
 import { gardenFile, type Screen, screensOfGarden, screensOfPad, workToWalk } from './screensOfGarden';
@@ -13,7 +11,6 @@ import { showScreen } from './showScreen';
 import { startRound } from './walkRound';
 import { watch } from './watch';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const sizes = { tablet: { width: 820, height: 1180 }, phone: { width: 390, height: 844 } };
 const garden = gardenFile();
 const screens = screensOfGarden(garden.entries);
@@ -47,26 +44,6 @@ afterAll(async () => {
 
 const show = (screen: Screen) => showScreen(page, screen);
 
-/** By all rules of axe, or by the one alone that asks for contrast. */
-async function axeFaults(onlyContrast: boolean): Promise<string[]> {
-  // The page's own policy keeps scripts out of the page; the debugger may still bring one.
-  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(`${axeSource}; 0`);
-  const found = await page.evaluate(
-    (rules) =>
-      (globalThis as unknown as { axe: typeof axe }).axe.run(document, {
-        resultTypes: ['violations'],
-        preload: false,
-        ...(rules && { runOnly: rules }),
-      }),
-    onlyContrast ? ['color-contrast'] : undefined,
-  );
-  return found.violations.flatMap(({ id, help, nodes }) =>
-    nodes.map(
-      ({ target, failureSummary }) => `${id} (${help}): ${target.join(' ')} ${failureSummary?.split('\n')[1] ?? ''}`,
-    ),
-  );
-}
-
 /** A hundred screens, each read by axe: a busy machine needs its time. A limit against hanging only. */
 const soManyScreens = 900_000;
 
@@ -91,7 +68,7 @@ test.each(looks)(
       if (open !== (screen.sheet === true)) found.push(`${screen.name}: its sheet is ${open ? 'open' : 'not open'}`);
       const wrong = [
         ...(await measure(page, screen.field ? onTheLadder : atTheDesk)),
-        ...(await axeFaults(onlyContrast)),
+        ...(await axeFaults(page, onlyContrast)),
       ];
       found.push(...wrong.map((fault) => `${screen.name}: ${fault}`));
     }

@@ -1,18 +1,16 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { PaperSort } from '../../src/papers/layout';
 import { w } from '../../src/words';
 import { longestOfEach, onePaperOfEach } from '../files/papersOfGarden';
 import { openApp, tabletUpright } from './app';
+import { axeFaults } from './axe';
 import { startTablet, type Tablet } from './chromium';
 import { chooseSheet, printed, type SheetSize, saidOnPaper, sheetPoints, showPaper } from './paperPages';
 import { type Host, startHost } from './server';
 import { watch } from './watch';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const papers = onePaperOfEach();
 const named = papers.map((paper) => ({ ...paper, name: paper.sort.id }));
 let host: Host;
@@ -61,20 +59,6 @@ const withinPages = async ({ pages }: PaperSort): Promise<void> => {
     expect(many, `${size}: from ${pages.join(' to ')} pages`).toBeLessThanOrEqual(pages[1]);
   }
 };
-
-async function axeFaults(of: Page, onlyContrast = false): Promise<string[]> {
-  if (!(await of.evaluate(() => 'axe' in globalThis))) await of.evaluate(`${axeSource}; 0`);
-  const found = await of.evaluate(
-    (rules) =>
-      (globalThis as unknown as { axe: typeof axe }).axe.run(document, {
-        resultTypes: ['violations'],
-        preload: false,
-        ...(rules && { runOnly: rules }),
-      }),
-    onlyContrast ? ['color-contrast'] : undefined,
-  );
-  return found.violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
-}
 
 const inTheme = async (theme: 'light' | 'sun') => {
   await page.evaluate((to) => document.documentElement.setAttribute('data-theme', to), theme);
