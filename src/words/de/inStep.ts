@@ -19,7 +19,7 @@ export const inStep: Same<typeof english> = {
 
   pickTitle: 'Ein Ordner dieses Geräts',
   pickLead:
-    'Auf einem Stick, einem Laufwerk oder ein Ordner, den ein anderes Programm auf mehreren Geräten gleich hält. Der Browser fragt Sie, ob die App Zugriff bekommt.',
+    'Auf einem Stick, einem Laufwerk oder ein Ordner, den ein anderes Programm auf mehreren Geräten gleich hält. Der Browser fragt dann, ob die App dort Dateien bearbeiten darf: Bis Sie es zulassen, beginnt nichts.',
   pick: 'Ordner wählen',
   pickNot:
     'Dieser Browser lässt eine App keinen Ordner verwenden. Nehmen Sie den Ordner auf dem Server, oder geben Sie Dateien mit.',

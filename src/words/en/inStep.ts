@@ -19,7 +19,7 @@ export const inStep = spoken('inStep', 'inStep', {
 
   pickTitle: 'A folder of this device',
   pickLead:
-    'On a stick, on a drive, or a folder that another program keeps the same on several devices. The browser asks you to let the app in.',
+    'On a stick, on a drive, or a folder that another program keeps the same on several devices. The browser then asks whether the app may edit files there: nothing begins until you allow it.',
   pick: 'Choose a folder',
   pickNot: 'This browser does not let an app use a folder. Use the folder on the server, or carry by files.',
 
