@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { screen } from '@testing-library/react';
+import { screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { addSculpture, type Desk, joinFolder } from '../../../src/actions';
@@ -32,6 +32,11 @@ const inFolder = async (seed: number) => {
   return { desk, folder };
 };
 const button = (name: string) => screen.findByRole('button', { name });
+/** A touch before what enables it was kept is none. */
+const ready = async (name: string) => {
+  await waitFor(async () => expect((await button(name)).hasAttribute('disabled')).toBe(false));
+  return button(name);
+};
 
 describe('Keep in step', () => {
   it('is off at first, says what goes into the folder, and leads to carrying by hand', async () => {
@@ -49,7 +54,7 @@ describe('Keep in step', () => {
     const asked = vi.fn();
     vi.stubGlobal('fetch', asked);
     show(await freshDesk(2), <InStepScreen />);
-    await user.click(await button('Switch on'));
+    await user.click(await ready('Switch on'));
     expect(screen.getByText('Type the name the server knows you by.')).toBeDefined();
     expect(screen.getByText('Type the password.')).toBeDefined();
     expect(asked).not.toHaveBeenCalled();
@@ -62,7 +67,7 @@ describe('Keep in step', () => {
     show(desk, <InStepScreen />);
     await user.type(await screen.findByLabelText('Name'), 'garden');
     await user.type(screen.getByLabelText('Password'), 'open-sesame');
-    await user.click(await button('Switch on'));
+    await user.click(await ready('Switch on'));
     expect((await screen.findByRole('alert')).textContent).toContain('did not take this name and password');
     expect(await button('Switch on')).toBeDefined();
     expect(JSON.stringify([await desk.store.metas(''), { ...localStorage }])).not.toContain('open-sesame');
@@ -76,7 +81,7 @@ describe('Keep in step', () => {
     await done(addSculpture(desk, { number: '2', title: 'Deer' }));
     show(desk, <InStepScreen />);
     expect(await screen.findByText('Waiting here: 1 entry and 0 photos.')).toBeDefined();
-    await user.click(await button('Keep in step now'));
+    await user.click(await ready('Keep in step now'));
     expect(await screen.findByText('Nothing is waiting here.')).toBeDefined();
     expect(screen.getByText(/^Last in step on 15 October 2026, 10:/)).toBeDefined();
     expect(screen.getByText('Written: 1 entry, 0 photos.')).toBeDefined();
@@ -90,7 +95,7 @@ describe('Keep in step', () => {
     await done(addSculpture(desk, { number: '2', title: 'Deer' }));
     folder.put = () => Promise.reject(new StoreProblem(folderReason('folder: full', {})));
     show(desk, <InStepScreen />);
-    await user.click(await button('Keep in step now'));
+    await user.click(await ready('Keep in step now'));
     expect((await screen.findByRole('alert')).textContent).toContain('The server has no room left');
     expect(screen.getByText('Waiting here: 1 entry and 0 photos.')).toBeDefined();
   });
@@ -100,7 +105,7 @@ describe('Keep in step', () => {
     await folder.put('someone/1.json', new TextEncoder().encode('{"half') as Uint8Array<ArrayBuffer>);
     const user = userEvent.setup();
     show(desk, <InStepScreen />);
-    await user.click(await button('Keep in step now'));
+    await user.click(await ready('Keep in step now'));
     expect(await screen.findByText(/“someone\/1.json” in the folder is half written or was altered/)).toBeDefined();
     expect(screen.getByText(/The file ends too early|cut off|not complete/i)).toBeDefined();
   });
@@ -122,7 +127,7 @@ describe('Keep in step', () => {
     // Only a browser can keep such a handle; here it is handed in.
     desk.store.meta = async <T,>(key: string) => (key === 'in step folder' ? (handle as T) : meta<T>(key));
     show(desk, <InStepScreen />);
-    await user.click(await button('Let the app in again'));
+    await user.click(await ready('Let the app in again'));
     expect((await screen.findByRole('alert')).textContent).toContain('“stick”');
     expect(asked).toBe(1);
     expect(screen.queryByRole('button', { name: 'Keep in step now' })).toBeNull();
@@ -146,7 +151,7 @@ describe('Keep in step', () => {
     // Only a browser can keep such a handle.
     mine.store.setMeta = async (key, value) => (key === 'in step folder' ? undefined : setMeta(key, value));
     show(mine, <InStepScreen />);
-    await user.click(await button('Choose a folder'));
+    await user.click(await ready('Choose a folder'));
     expect((await screen.findByRole('alert')).textContent).toContain('The folder holds another collection');
     expect(await button('Choose a folder')).toBeDefined();
     await rm(path, { recursive: true });
@@ -157,7 +162,7 @@ describe('Keep in step', () => {
     const { desk, folder } = await inFolder(10);
     const before = await folder.list('');
     show(desk, <InStepScreen />);
-    await user.click(await button('Switch off'));
+    await user.click(await ready('Switch off'));
     expect(await button('Switch on')).toBeDefined();
     expect(await folder.list('')).toEqual(before);
   });

@@ -1,4 +1,4 @@
-import { screen, within } from '@testing-library/react';
+import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { MaskOf, MaskSeen } from '../../../src/actions';
@@ -56,6 +56,11 @@ afterEach(() => {
 
 const opened = (at: OnPhoto) => show(at.desk, <MeasureScreen photo={photo} about={at.zone} />);
 const button = (name: string | RegExp) => screen.findByRole('button', { name });
+/** A touch before what enables it was kept is none. */
+const ready = async (name: string | RegExp) => {
+  await waitFor(async () => expect((await button(name)).hasAttribute('disabled')).toBe(false));
+  return button(name);
+};
 const measures = async ({ desk }: OnPhoto) => (await desk.store.ofKind('measure')).filter(({ gone }) => !gone);
 
 /** Three spots of each sort. */
@@ -77,13 +82,13 @@ describe('The pixels of a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(31);
     opened(at);
-    await user.click(await button('Use the pixels'));
+    await user.click(await ready('Use the pixels'));
     await tapped();
     expect(await screen.findByText(/The mask takes in 25 %\. This is no figure yet/)).toBeDefined();
     expect(document.querySelector('image[href="blob:mask"]')).not.toBeNull();
     expect(await measures(at)).toHaveLength(0);
     expect(await axeFaults()).toEqual([]);
-    await user.click(await button('Lay the check dots'));
+    await user.click(await ready('Lay the check dots'));
     for (let n = 1; n <= 30; n++) {
       const asked = await screen.findByRole('region', { name: `Check dot ${n} of 30` });
       expect(document.querySelector('image[href="blob:mask"]')).toBeNull();
@@ -92,7 +97,7 @@ describe('The pixels of a photo', () => {
       );
     }
     await screen.findByText(/Of \d+ check dots in it, 0 were not green/);
-    await user.click(await button('Back to the figures'));
+    await user.click(await ready('Back to the figures'));
     expect((await screen.findByRole('row', { name: /^pixels, checked/ })).textContent).toMatch(
       /25 %\d+ % to \d+ %of this photo/,
     );
@@ -108,7 +113,7 @@ describe('The pixels of a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(32);
     opened(at);
-    await user.click(await button('Use the pixels'));
+    await user.click(await ready('Use the pixels'));
     await tapped();
     await user.click(await screen.findByRole('radio', { name: 'puts the mask right' }));
     await user.click(screen.getByRole('radio', { name: 'Large' }));
@@ -117,7 +122,7 @@ describe('The pixels of a photo', () => {
       expect((pixels.asked.at(-1) as MaskOf).brush).toEqual([{ as: 'sound', radius: 0.04, path: [[0.5, 0.5]] }]),
     );
     const before = pixels.asked.length;
-    await user.click(await button('Undo the last touch of the brush'));
+    await user.click(await ready('Undo the last touch of the brush'));
     await vi.waitFor(async () => {
       const metas = await at.desk.store.metas<{ working?: { brush?: unknown[] } }>('measuring measure/');
       expect(metas[0]?.[1].working?.brush).toEqual([]);
@@ -130,7 +135,7 @@ describe('The pixels of a photo', () => {
     pixels.refuses = true;
     const at = await onPhoto(33);
     opened(at);
-    await user.click(await button('Use the pixels'));
+    await user.click(await ready('Use the pixels'));
     await tapped();
     expect(await screen.findByText('No figure can be told from this')).toBeDefined();
     expect((await button('Lay the check dots')).hasAttribute('disabled')).toBe(true);
@@ -140,9 +145,9 @@ describe('The pixels of a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(34);
     const first = opened(at);
-    await user.click(await button('Use the pixels'));
+    await user.click(await ready('Use the pixels'));
     await tapped();
-    await user.click(await button('Lay the check dots'));
+    await user.click(await ready('Lay the check dots'));
     for (let n = 1; n <= 4; n++) {
       const asked = await screen.findByRole('region', { name: `Check dot ${n} of 30` });
       await user.click(within(asked).getByRole('button', { name: 'Green' }));
@@ -151,10 +156,10 @@ describe('The pixels of a photo', () => {
     first.unmount();
     opened(at);
     await screen.findByRole('region', { name: 'Check dot 5 of 30' });
-    await user.click(await button('The dot before'));
+    await user.click(await ready('The dot before'));
     await screen.findByRole('region', { name: 'Check dot 4 of 30' });
-    await user.click(await button('Change the mask'));
-    await user.click(await button('Lay the check dots'));
+    await user.click(await ready('Change the mask'));
+    await user.click(await ready('Lay the check dots'));
     await screen.findByRole('region', { name: 'Check dot 1 of 30' });
   });
 });

@@ -13,6 +13,11 @@ beforeEach(() => {
 
 const opened = (at: OnPhoto) => show(at.desk, <MeasureScreen photo={photo} about={at.zone} />);
 const button = (name: string | RegExp) => screen.findByRole('button', { name });
+/** A touch before what enables it was kept is none. */
+const ready = async (name: string | RegExp) => {
+  await waitFor(async () => expect((await button(name)).hasAttribute('disabled')).toBe(false));
+  return button(name);
+};
 const rowOf = async (how: string) => (await screen.findByRole('row', { name: new RegExp(`^${how} `) })).textContent;
 const measures = async ({ desk }: OnPhoto) => (await desk.store.ofKind('measure')).filter(({ gone }) => !gone);
 
@@ -30,13 +35,13 @@ describe('Dots on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(1);
     opened(at);
-    await user.click(await button('Judge dots'));
-    await user.click(await button('Lay the dots'));
+    await user.click(await ready('Judge dots'));
+    await user.click(await ready('Lay the dots'));
     await screen.findByRole('img', { name: 'The photo around dot 1' });
     expect(await axeFaults()).toEqual([]);
     await judge(user, 'y'.repeat(5) + 'n'.repeat(44), 49);
     await screen.findByText(/5 of 49 dots lie on the finding/);
-    await user.click(await button('Back to the figures'));
+    await user.click(await ready('Back to the figures'));
     expect(await rowOf('by eye')).toMatch(/20 %.*of the zone12 May 2026/);
     expect(await rowOf('dots')).toMatch(/10 %4 % to 22 %of this photo15 October 2026/);
     expect((await at.desk.store.ofKind('finding'))[0]?.lead.body).toMatchObject({
@@ -49,16 +54,16 @@ describe('Dots on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(2);
     const first = opened(at);
-    await user.click(await button('Judge dots'));
-    await user.click(await button('Lay the dots'));
+    await user.click(await ready('Judge dots'));
+    await user.click(await ready('Lay the dots'));
     await judge(user, 'yng', 49);
     await screen.findByRole('region', { name: 'Dot 4 of 49' });
     first.unmount();
     opened(at);
     await screen.findByRole('region', { name: 'Dot 4 of 49' });
-    await user.click(await button('The dot before'));
+    await user.click(await ready('The dot before'));
     await screen.findByRole('region', { name: 'Dot 3 of 49' });
-    await user.click(await button('Stop for now'));
+    await user.click(await ready('Stop for now'));
     const card = await screen.findByRole('region', { name: 'Judge dots' });
     expect(within(card).getByText(/Not finished.*2 of 49 dots are judged/)).toBeDefined();
     expect(await measures(at)).toHaveLength(0);
@@ -70,8 +75,8 @@ describe('Dots on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(3);
     opened(at);
-    await user.click(await button('Judge dots'));
-    await user.click(await button('Lay the dots'));
+    await user.click(await ready('Judge dots'));
+    await user.click(await ready('Lay the dots'));
     await judge(user, 'g'.repeat(40) + 'n'.repeat(9), 49);
     expect(await screen.findByText(/of the dots lie in glare/)).toBeDefined();
     expect(screen.queryByRole('button', { name: 'Keep this figure' })).toBeNull();
@@ -82,7 +87,7 @@ describe('Dots on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(15);
     opened(at);
-    await user.click(await button('Trace'));
+    await user.click(await ready('Trace'));
     await button('Place a corner');
     for (const corner of [
       [0.3, 0.3],
@@ -92,9 +97,9 @@ describe('Dots on a photo', () => {
     ] as const)
       touch(corner);
     await screen.findByText(/4 corners, not closed/);
-    await user.click(await button('Close'));
-    await user.click(await button('That is all of it'));
-    await user.click(await button('Judge dots'));
+    await user.click(await ready('Close'));
+    await user.click(await ready('That is all of it'));
+    await user.click(await ready('Judge dots'));
     expect(await screen.findByText(/the largest patch is 30 % wide: neighbours tell much the same/)).toBeDefined();
   });
 
@@ -102,7 +107,7 @@ describe('Dots on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(4, { size: { width: 160, height: 120 } });
     opened(at);
-    await user.click(await button('Judge dots'));
+    await user.click(await ready('Judge dots'));
     expect(await screen.findByText(/Take a photo from closer/)).toBeDefined();
     expect((await button('Lay the dots')).hasAttribute('disabled')).toBe(true);
   });
@@ -113,7 +118,7 @@ describe('Patches traced on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(5);
     opened(at);
-    await user.click(await button('Trace'));
+    await user.click(await ready('Trace'));
     await button('Place a corner');
     for (const corner of [
       [0.3, 0.3],
@@ -124,10 +129,10 @@ describe('Patches traced on a photo', () => {
       touch(corner);
     await screen.findByText(/4 corners, not closed/);
     expect(screen.getByRole('button', { name: 'There is no green here' }).hasAttribute('disabled')).toBe(true);
-    await user.click(await button('Close'));
+    await user.click(await ready('Close'));
     await screen.findByText('So far:', { exact: false });
     expect(await axeFaults()).toEqual([]);
-    await user.click(await button('That is all of it'));
+    await user.click(await ready('That is all of it'));
     expect(await rowOf('traced')).toMatch(/4 %/);
     const [kept] = await measures(at);
     expect(kept?.lead.body).toMatchObject({ coverage: { method: 'traced' }, kind: 'even-green-film', about: at.zone });
@@ -137,7 +142,7 @@ describe('Patches traced on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(6);
     const first = opened(at);
-    await user.click(await button('Trace'));
+    await user.click(await ready('Trace'));
     await button('Place a corner');
     for (const corner of [
       [0.3, 0.3],
@@ -145,9 +150,9 @@ describe('Patches traced on a photo', () => {
       [0.4, 0.4],
     ] as const)
       touch(corner);
-    await user.click(await button('Move the corner right'));
+    await user.click(await ready('Move the corner right'));
     await screen.findByText(/3 corners, not closed/);
-    await user.click(await button('Close'));
+    await user.click(await ready('Close'));
     await screen.findByText(/1 patch is closed/);
     touch([0.6, 0.6]);
     await waitFor(async () => {
@@ -157,8 +162,8 @@ describe('Patches traced on a photo', () => {
     first.unmount();
     opened(at);
     expect((await screen.findByText(/1 patch is closed/)).textContent).toContain('1 corner, not closed');
-    await user.click(await button('Undo the last corner'));
-    await user.click(await button('Open the last patch again'));
+    await user.click(await ready('Undo the last corner'));
+    await user.click(await ready('Open the last patch again'));
     expect(await screen.findByText(/3 corners, not closed/)).toBeDefined();
   });
 
@@ -166,7 +171,7 @@ describe('Patches traced on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(7);
     opened(at);
-    await user.click(await button('Trace'));
+    await user.click(await ready('Trace'));
     await button('Place a corner');
     for (const corner of [
       [0.3, 0.3],
@@ -183,8 +188,8 @@ describe('Patches traced on a photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(8);
     opened(at);
-    await user.click(await button('Trace'));
-    await user.click(await button('There is no green here'));
+    await user.click(await ready('Trace'));
+    await user.click(await ready('There is no green here'));
     expect(await rowOf('traced')).toMatch(/^traced0 %/);
   });
 });
@@ -196,7 +201,7 @@ describe('The part of the photo', () => {
     opened(at);
     expect(await screen.findByText(/not known yet which part of this photo is Zone A/)).toBeDefined();
     expect((await button('Judge dots')).hasAttribute('disabled')).toBe(true);
-    await user.click(await button('Draw the part'));
+    await user.click(await ready('Draw the part'));
     await button('Place a corner');
     for (const corner of [
       [0.1, 0.1],
@@ -207,7 +212,7 @@ describe('The part of the photo', () => {
       touch(corner);
     await screen.findByText(/4 corners, not closed/);
     expect(await axeFaults()).toEqual([]);
-    await user.click(await button('This is the part'));
+    await user.click(await ready('This is the part'));
     expect(await screen.findByText('The part as it was drawn here.')).toBeDefined();
     expect((await button('Judge dots')).hasAttribute('disabled')).toBe(false);
   });
@@ -216,14 +221,14 @@ describe('The part of the photo', () => {
     const user = userEvent.setup();
     const at = await onPhoto(10);
     opened(at);
-    await user.click(await button('Trace'));
-    await user.click(await button('There is no green here'));
-    await user.click(await button('Draw another part'));
-    await user.click(await button('The whole picture'));
-    await user.click(await button('This is the part'));
+    await user.click(await ready('Trace'));
+    await user.click(await ready('There is no green here'));
+    await user.click(await ready('Draw another part'));
+    await user.click(await ready('The whole picture'));
+    await user.click(await ready('This is the part'));
     expect(await rowOf('traced')).toMatch(/measured in another part of the photo/);
-    await user.click(await button('Change the patches'));
-    await user.click(await button('Go over to the new part'));
+    await user.click(await ready('Change the patches'));
+    await user.click(await ready('Go over to the new part'));
     await waitFor(() => expect(screen.queryByText('The part was drawn anew since')).toBeNull());
   });
 });
@@ -249,9 +254,9 @@ describe('A figure', () => {
     const user = userEvent.setup();
     const at = await onPhoto(13);
     opened(at);
-    await user.click(await button('Trace'));
-    await user.click(await button('There is no green here'));
-    await user.click(await button('Remove the figure: traced'));
+    await user.click(await ready('Trace'));
+    await user.click(await ready('There is no green here'));
+    await user.click(await ready('Remove the figure: traced'));
     await waitFor(() => expect(screen.queryByRole('row', { name: /^traced/ })).toBeNull());
     expect(await rowOf('by eye')).toMatch(/20 %/);
   });

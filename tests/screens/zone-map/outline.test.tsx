@@ -22,6 +22,11 @@ const touch = async (name: string, x: number, y: number): Promise<void> => {
 };
 const corner = (x: number, y: number) => touch('Put a corner of the outline here', x, y);
 const button = (name: string | RegExp) => screen.findByRole('button', { name });
+/** A touch before what enables it was kept is none. */
+const ready = async (name: string | RegExp) => {
+  await waitFor(async () => expect((await button(name)).hasAttribute('disabled')).toBe(false));
+  return button(name);
+};
 
 const outlineOf = async (desk: Desk, { elevation }: WorkWithSide, zone: string) => {
   const current = await desk.store.current(nameOf.outline(elevation, zone));
@@ -34,13 +39,13 @@ describe('Drawing the zones', () => {
     const desk = await freshDesk();
     const work = await heronFromWest(desk, [2, 1], 0);
     open(desk, work);
-    await userEvent.click(await button('Begin with A · part A'));
+    await userEvent.click(await ready('Begin with A · part A'));
     expect(((await button('Close outline')) as HTMLButtonElement).disabled).toBe(true);
     for (const [i, [x, y]] of square(0.2, 0.2, 0.4)[0]!.entries()) {
       await corner(x, y);
       await screen.findByText(new RegExp(`${i + 1} corners?\\.`));
     }
-    await userEvent.click(await button('Close outline'));
+    await userEvent.click(await ready('Close outline'));
     expect(await button('Next: B · part B')).toBeDefined();
     expect(await outlineOf(desk, work, work.zones[0]!)).toEqual(
       square(0.2, 0.2, 0.4).map((ring) => ring.map(([x, y]) => [Number(x.toFixed(5)), Number(y.toFixed(5))])),
@@ -53,14 +58,14 @@ describe('Drawing the zones', () => {
     const desk = await freshDesk();
     const work = await heronFromWest(desk, [2, 1], 0);
     const first = open(desk, work);
-    await userEvent.click(await button('Begin with A · part A'));
+    await userEvent.click(await ready('Begin with A · part A'));
     await corner(0.1, 0.1);
     await corner(0.5, 0.1);
     await screen.findByText(/2 corners\./);
     first.unmount();
     open(desk, work);
     expect(await screen.findByText(/2 corners\./)).toBeDefined();
-    await userEvent.click(await button('Undo corner'));
+    await userEvent.click(await ready('Undo corner'));
     expect(await screen.findByText(/1 corner\./)).toBeDefined();
   });
 
@@ -68,7 +73,7 @@ describe('Drawing the zones', () => {
     const desk = await freshDesk();
     const work = await heronFromWest(desk, [2], 0);
     open(desk, work);
-    await userEvent.click(await button('Begin with A · part A'));
+    await userEvent.click(await ready('Begin with A · part A'));
     for (const [i, [x, y]] of (
       [
         [0.1, 0.1],
@@ -80,11 +85,11 @@ describe('Drawing the zones', () => {
       await corner(x, y);
       await screen.findByText(new RegExp(`${i + 1} corners?\\.`));
     }
-    await userEvent.click(await button('Close outline'));
+    await userEvent.click(await ready('Close outline'));
     expect((await screen.findByRole('alert')).textContent).toMatch(/The line crosses itself/);
     expect(await outlineOf(desk, work, work.zones[0]!)).toBeUndefined();
-    await userEvent.click(await button('Undo corner'));
-    await userEvent.click(await button('Close outline'));
+    await userEvent.click(await ready('Undo corner'));
+    await userEvent.click(await ready('Close outline'));
     await waitFor(async () => expect((await outlineOf(desk, work, work.zones[0]!))?.[0]).toHaveLength(3));
   });
 
@@ -93,7 +98,7 @@ describe('Drawing the zones', () => {
     const work = await heronFromWest(desk, [2, 1], 0);
     await done(setOutline(desk, work.elevation, work.zones[0]!, square(0.2, 0.2, 0.2)));
     open(desk, work);
-    await userEvent.click(await button('Next: B · part B'));
+    await userEvent.click(await ready('Next: B · part B'));
     for (const [i, [x, y]] of (
       [
         [0.407, 0.197],
@@ -105,7 +110,7 @@ describe('Drawing the zones', () => {
       await corner(x, y);
       await screen.findByText(new RegExp(`${i + 1} corners?\\.`));
     }
-    await userEvent.click(await button('Close outline'));
+    await userEvent.click(await ready('Close outline'));
     await waitFor(async () => expect((await outlineOf(desk, work, work.zones[1]!))?.[0]).toHaveLength(4));
     const ring = (await outlineOf(desk, work, work.zones[1]!))![0]!;
     expect([ring[0], ring[3]]).toEqual([
@@ -119,12 +124,12 @@ describe('Drawing the zones', () => {
     const work = await heronFromWest(desk, [2, 1], 1);
     open(desk, work);
     await userEvent.click(await screen.findByRole('button', { name: /part A\s*drawn/ }));
-    await userEvent.click(await button('Add a piece'));
+    await userEvent.click(await ready('Add a piece'));
     for (const [i, [x, y]] of square(0.6, 0.6, 0.2)[0]!.entries()) {
       await corner(x, y);
       await screen.findByText(new RegExp(`${i + 1} corners?\\.`));
     }
-    await userEvent.click(await button('Close outline'));
+    await userEvent.click(await ready('Close outline'));
     expect(await screen.findByRole('button', { name: /part A\s*drawn, 2 pieces/ })).toBeDefined();
     expect(await outlineOf(desk, work, work.zones[0]!)).toHaveLength(2);
   });
@@ -135,20 +140,20 @@ describe('Drawing the zones', () => {
     const before = await outlineOf(desk, work, work.zones[0]!);
     open(desk, work);
     await userEvent.click(await screen.findByRole('button', { name: /part A\s*drawn/ }));
-    await userEvent.click(await button('Move corners'));
+    await userEvent.click(await ready('Move corners'));
     await touch('Choose the corner nearest to here', 0.16, 0.21);
     expect(await screen.findByText(/Corner 3 of 4/)).toBeDefined();
-    await userEvent.click(await button('Move the corner right'));
-    await userEvent.click(await button('Leave as it was'));
+    await userEvent.click(await ready('Move the corner right'));
+    await userEvent.click(await ready('Leave as it was'));
     expect(await button('Move corners')).toBeDefined();
     expect(await outlineOf(desk, work, work.zones[0]!)).toEqual(before);
-    await userEvent.click(await button('Move corners'));
+    await userEvent.click(await ready('Move corners'));
     await touch('Choose the corner nearest to here', 0.16, 0.21);
     await screen.findByText(/Corner 3 of 4/);
-    await userEvent.click(await button('Move the corner right'));
-    await userEvent.click(await button('Put it where I touch'));
+    await userEvent.click(await ready('Move the corner right'));
+    await userEvent.click(await ready('Put it where I touch'));
     await touch('Put the chosen corner here', 0.4, 0.5);
-    await userEvent.click(await button('Keep the corners'));
+    await userEvent.click(await ready('Keep the corners'));
     await waitFor(async () => expect((await outlineOf(desk, work, work.zones[0]!))?.[0]?.[2]).toEqual([0.4, 0.5]));
   });
 
@@ -167,7 +172,7 @@ describe('Drawing the zones', () => {
     await userEvent.click(screen.getByRole('radio', { name: 'deep folds' }));
     expect(await screen.findByText('1.73 m²')).toBeDefined();
     expect(screen.getByText('(1.30 to 2.16)')).toBeDefined();
-    await userEvent.click(await button('Use as the zone’s area'));
+    await userEvent.click(await ready('Use as the zone’s area'));
     await waitFor(async () => {
       const versions = (await desk.store.current(zone))?.lead.body.versions as {
         area: { m2: number; method: string };
@@ -183,17 +188,17 @@ describe('Drawing the zones', () => {
     const desk = await freshDesk();
     const work = await heronFromWest(desk, [2], 1);
     open(desk, work);
-    await userEvent.click(await button('Set the scale'));
+    await userEvent.click(await ready('Set the scale'));
     await touch('Put an end of the length here', 0.5, 0.1);
     await screen.findByText('Now touch the other end.');
     await touch('Put an end of the length here', 0.5, 0.9);
     const length = await screen.findByLabelText('How long is it on the work?');
     await userEvent.type(length, 'tall');
-    await userEvent.click(await button('Keep the scale'));
+    await userEvent.click(await ready('Keep the scale'));
     expect(screen.getByText('Write the length in m, such as 1.85.')).toBeDefined();
     await userEvent.clear(length);
     await userEvent.type(length, '1,85');
-    await userEvent.click(await button('Keep the scale'));
+    await userEvent.click(await ready('Keep the scale'));
     expect(await screen.findByText(/1\.85 m between the two ends/)).toBeDefined();
   });
 
@@ -201,7 +206,7 @@ describe('Drawing the zones', () => {
     const desk = await freshDesk();
     const work = await heronFromWest(desk, [2, 1], 2);
     open(desk, work);
-    await userEvent.click(await button('Draw an arrow'));
+    await userEvent.click(await ready('Draw an arrow'));
     await screen.findByText('Touch the zone the water comes from.');
     await touch('Choose the zone here', 0.1, 0.15);
     await screen.findByText('From zone A. Now touch the zone it runs to.');
@@ -235,12 +240,12 @@ describe('Drawing the zones', () => {
     const desk = await freshDesk();
     const work = await heronFromWest(desk, [2], 0);
     open(desk, work);
-    await userEvent.click(await button('Begin with A · part A'));
+    await userEvent.click(await ready('Begin with A · part A'));
     await corner(0.1, 0.1);
     await corner(0.5, 0.1);
     await screen.findByText(/2 corners\./);
-    await userEvent.click(await button('Leave it'));
-    await userEvent.click(await button('Bring back what was left'));
+    await userEvent.click(await ready('Leave it'));
+    await userEvent.click(await ready('Bring back what was left'));
     expect(await screen.findByText(/2 corners\./)).toBeDefined();
   });
 
