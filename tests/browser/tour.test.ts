@@ -78,5 +78,9 @@ test('a screen opens at its top, and the one gone back to where it was left', as
   await expect.poll(at).toBe(0);
   await page.goBack();
   await page.getByRole('heading', { level: 1, name: w.plan.title }).waitFor();
-  await expect.poll(at).toBe(left);
+  // What was worked out meanwhile no longer takes room: the page may end a little higher up.
+  const lowest = () => page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+  await expect.poll(async () => (await at()) - Math.min(left, await lowest())).toBe(0);
+  expect(await at()).toBeGreaterThan(left - 150);
+  await expect.poll(() => link.evaluate((one) => one.getBoundingClientRect().top < innerHeight)).toBe(true);
 });

@@ -115,7 +115,7 @@ export const supper: DemoWork = {
     return {
       ...{ zone: 'B', material: `Cast glass, lens ${lens}`, removable: seized ? 'no' : 'yes', note },
       ...{ materialBy: 'by its looks', makerKnown: false },
-      where: `Table top, number ${i + 1} of five from the left figure`,
+      where: `Table top, ${i + 1} of five from the left`,
     };
   }),
 };

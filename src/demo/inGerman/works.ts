@@ -85,11 +85,11 @@ export const worksInGerman: Readonly<Record<string, string>> = {
   'Cast glass, lens L1': 'Gegossenes Glas, Linse L1',
   'Comes out with its gasket. Ask the glass conservator before any heat, shock or solvent comes near.':
     'Lässt sich mit ihrer Dichtung herausnehmen. Fragen Sie die Glasrestauratorin, bevor Hitze, Erschütterung oder Lösemittel in die Nähe kommt.',
-  'Table top, number 1 of five from the left figure': 'Tischplatte, Nummer 1 von fünf, von der linken Figur aus',
-  'Table top, number 2 of five from the left figure': 'Tischplatte, Nummer 2 von fünf, von der linken Figur aus',
-  'Table top, number 3 of five from the left figure': 'Tischplatte, Nummer 3 von fünf, von der linken Figur aus',
-  'Table top, number 4 of five from the left figure': 'Tischplatte, Nummer 4 von fünf, von der linken Figur aus',
-  'Table top, number 5 of five from the left figure': 'Tischplatte, Nummer 5 von fünf, von der linken Figur aus',
+  'Table top, 1 of five from the left': 'Tischplatte, 1 von fünf von links',
+  'Table top, 2 of five from the left': 'Tischplatte, 2 von fünf von links',
+  'Table top, 3 of five from the left': 'Tischplatte, 3 von fünf von links',
+  'Table top, 4 of five from the left': 'Tischplatte, 4 von fünf von links',
+  'Table top, 5 of five from the left': 'Tischplatte, 5 von fünf von links',
   'Cast glass, lens L2': 'Gegossenes Glas, Linse L2',
   'Seized in its bezel. Ask the glass conservator before any heat, shock or solvent comes near.':
     'Sitzt in ihrer Fassung fest. Fragen Sie die Glasrestauratorin, bevor Hitze, Erschütterung oder Lösemittel in die Nähe kommt.',

@@ -60,7 +60,7 @@ describe('The treatment dossier', () => {
     expect(told).toContain('Highest 47 °C at 10:57; limit at most 60 °C, two sides at most 40 K apart');
     expect(told).toContain('Highest 33 °C');
     const drawn = JSON.stringify(made().body).match(
-      /lens L\d \(zone B\), Table top, number \d of five from the left figure: 12 readings over the day, at most \d+.°C/g,
+      /lens L\d \(zone B\), Table top, \d of five from the left: 12 readings over the day, at most \d+.°C/g,
     );
     expect(drawn).toHaveLength(2);
     expect(told).toContain('65 minutes, by the word of Helper');

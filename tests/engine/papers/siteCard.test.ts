@@ -27,10 +27,10 @@ describe('The site card', () => {
   it('names each insert with the limit its specialist set, and gives none of its own', () => {
     const told = text('SW-03');
     expect(told).toContain(
-      'lens L2 (zone B), Table top, number 2 of five from the left figure no; Not known at most 60 °C, two sides at most 40 K apart; set by Glass conservator',
+      'lens L2 (zone B), Table top, 2 of five from the left no; Not known at most 60 °C, two sides at most 40 K apart; set by Glass conservator',
     );
     expect(told).toContain(
-      'lens L1 (zone B), Table top, number 1 of five from the left figure yes; Gasket none set: comes out before any heat',
+      'lens L1 (zone B), Table top, 1 of five from the left yes; Gasket none set: comes out before any heat',
     );
   });
 
