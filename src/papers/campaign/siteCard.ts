@@ -108,7 +108,7 @@ const insertRows = (file: CampaignOnPaper): PaperPiece => {
   const { columns: heads } = words;
   return table(
     words.nobodyKnows,
-    [{ head: heads.insert }, { head: heads.removable }, { head: heads.limit }, { head: heads.watcher }],
+    [{ head: heads.insert, kind: 'wide' }, { head: heads.removable }, { head: heads.limit }, { head: heads.watcher }],
     rows.map(({ name, removable, bedding, limit, care }) => [
       name,
       [removable, bedding].filter(Boolean).join('; '),

@@ -15,6 +15,7 @@ export const extra = (load: () => Promise<ComponentType>): LazyExoticComponent<C
   lazy(async () => ({ default: await asked(load, thenWait).catch(() => Nothing) }));
 
 async function asked<T>(load: () => Promise<T>, waits: readonly number[]): Promise<T> {
+  forgetSheetsThatFail();
   try {
     return await load();
   } catch (fault) {
@@ -27,11 +28,17 @@ async function asked<T>(load: () => Promise<T>, waits: readonly number[]): Promi
 
 const Nothing = () => null;
 
-// A link to a style sheet that failed counts as one that is there: the piece would come without its looks.
-document.addEventListener(
-  'error',
-  ({ target }) => {
-    if (target instanceof HTMLLinkElement && target.rel === 'stylesheet') target.remove();
-  },
-  true,
-);
+let forgets = false;
+
+/** A link to a style sheet that failed counts as one that is there: the piece would come without its looks. */
+function forgetSheetsThatFail(): void {
+  if (forgets) return;
+  forgets = true;
+  document.addEventListener(
+    'error',
+    ({ target }) => {
+      if (target instanceof HTMLLinkElement && target.rel === 'stylesheet') target.remove();
+    },
+    true,
+  );
+}
