@@ -4,7 +4,7 @@ import { criteriaOf, type Sheets, sameCriteria } from '../../engine/campaign';
 import { type BodyOf, nameOf, type Thing } from '../../engine/record';
 import { bidCriteria, bidCriterionOf } from '../../engine/trade';
 import { number, numberTyped, typedNumber, w } from '../../words';
-import { AddIcon, Button, Field, Notice, Sheet } from '../parts';
+import { AddIcon, Button, Field, Notice, Sheet, SheetActs } from '../parts';
 import { PeopleEntry } from '../parts/PeopleEntry';
 import { type PersonSaid, peopleKept, peopleWhole } from '../parts/peopleSaid';
 import { say, useDeed, useDesk, useTyped } from '../shell';
@@ -92,11 +92,7 @@ export function BidWeightsSheet({ file, bids, body, sheets, onClose }: BidWeight
       open
       title={words.title}
       onClose={onClose}
-      actions={
-        <Button kind="main" onClick={keep} disabled={busy}>
-          {words.save}
-        </Button>
-      }
+      actions={<SheetActs save={words.save} onSave={keep} busy={busy} />}
     >
       {unkept.line}
       {refused && <Notice kind="problem" title={refused} />}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { editPlanned } from '../../actions';
 import type { BodyOf, Thing } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Field, Notice, Sheet } from '../parts';
+import { Field, Notice, Sheet, SheetActs } from '../parts';
 import { say, useDeed, useDesk, useTyped } from '../shell';
 
 const words = w.bidScores.decideSheet;
@@ -47,11 +47,7 @@ export function DecidedSheet({ campaign, bid, onClose }: DecidedSheetProps) {
       open
       title={words.title(bid.who)}
       onClose={onClose}
-      actions={
-        <Button kind="main" onClick={keep} disabled={busy}>
-          {words.save}
-        </Button>
-      }
+      actions={<SheetActs save={words.save} onSave={keep} busy={busy} />}
     >
       {unkept.line}
       {refused && <Notice kind="problem" title={refused} />}

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { editPlanned } from '../../actions';
 import { nameOf } from '../../engine/record';
 import { w } from '../../words';
-import { Button, Field, Notice, Sheet } from '../parts';
+import { Field, Notice, Sheet, SheetActs } from '../parts';
 import { say, useDeed, useDesk, useTyped } from '../shell';
 import type { OpenFile } from './OfCampaign';
 
@@ -41,11 +41,7 @@ export function OpenSheetsSheet({ file, onClose }: OpenSheetsSheetProps) {
       open
       title={words.title}
       onClose={onClose}
-      actions={
-        <Button kind="main" onClick={keep} disabled={busy}>
-          {words.save}
-        </Button>
-      }
+      actions={<SheetActs save={words.save} onSave={keep} busy={busy} />}
     >
       {unkept.line}
       {refused && <Notice kind="problem" title={refused} />}
